@@ -1,0 +1,30 @@
+import {z} from 'zod';
+
+/** A finite number; JSON cannot hold NaN or Infinity, but a number too large for a double reads as Infinity. */
+export const finite = z.number();
+export const positive = finite.positive();
+export const nonNegative = finite.nonnegative();
+
+/** A tape length in metres. Nothing in a home room is a kilometre away; larger values are slips of unit. */
+export const metres = nonNegative.max(1000);
+export const positiveMetres = positive.max(1000);
+export const hertz = positive.max(200_000);
+export const milliseconds = finite.min(-10_000).max(10_000);
+export const decibels = finite.min(-300).max(300);
+
+/** A short name that may appear in lists and tables: one line, no control characters. */
+export const label = z
+	.string()
+	.min(1)
+	.max(120)
+	.regex(/^[^\u0000-\u001f\u007f]*$/, 'one line without control characters');
+
+/** An id that tape and meter readings refer to: letters, digits, dot, dash, underscore. */
+export const id = z
+	.string()
+	.min(1)
+	.max(60)
+	.regex(/^[A-Za-z][A-Za-z0-9._-]*$/, 'a letter, then letters, digits, dot, dash or underscore');
+
+export const isoDate = z.iso.date();
+export const isoDateTime = z.iso.datetime({offset: true});

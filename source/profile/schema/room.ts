@@ -1,0 +1,63 @@
+import {z} from 'zod';
+import {finite, id, label, metres, positive, positiveMetres} from './primitives.ts';
+
+/** The four walls, as seen from the seat facing the screen. */
+export const walls = ['wall:left', 'wall:right', 'wall:front', 'wall:back'] as const;
+/** Every plane that a tape can be held against. */
+export const planes = [...walls, 'floor', 'ceiling'] as const;
+export type Plane = (typeof planes)[number];
+
+const flatCeiling = z.looseObject({kind: z.literal('flat'), heightMetres: positiveMetres});
+const slopedCeiling = z.looseObject({
+	kind: z.literal('sloped'),
+	/** The pair of opposite walls between which the height changes. */
+	between: z.enum(['wall:left-wall:right', 'wall:front-wall:back']),
+	/** Height above the floor at the first and at the second of the two walls, metres. */
+	heightsMetres: z.tuple([positiveMetres, positiveMetres]),
+});
+
+/**
+The room. Width runs from the left wall to the right, length from the screen wall to the back.
+A dimension given here is taken as exact; one measured by tape is a tape reading between two planes.
+*/
+export const room = z.looseObject({
+	name: label,
+	widthMetres: positiveMetres.optional(),
+	lengthMetres: positiveMetres.optional(),
+	ceiling: z.discriminatedUnion('kind', [flatCeiling, slopedCeiling]).optional(),
+	/** Reverberation time in the bass, seconds, where known. */
+	decaySeconds: positive.max(30).optional(),
+});
+
+/** Air in the room while measuring. */
+export const air = z.looseObject({
+	temperatureCelsius: finite.min(-20).max(50).optional(),
+	humidityPercent: finite.min(0).max(100).optional(),
+	pressurePascals: finite.min(50_000).max(110_000).optional(),
+});
+
+/** The picture, not the frame. Its centre is the tape end `screen`. */
+export const screen = z.looseObject({
+	widthMetres: positiveMetres.optional(),
+	heightMetres: positiveMetres.optional(),
+});
+
+export const seat = z.looseObject({
+	id,
+	name: label,
+	reference: z.boolean().optional(),
+	/** Share in a weighted target; 1 where not given. */
+	weight: finite.nonnegative().max(1000).optional(),
+});
+
+/** One tape reading, kept as taken. Ends: a channel (its speaker), a sub, a seat, `screen`, or a plane. */
+export const tapeReading = z.looseObject({
+	from: z.string().min(1).max(60),
+	to: z.string().min(1).max(60),
+	metres,
+	sigmaMetres: positiveMetres.optional(),
+	note: z.string().max(500).optional(),
+	takenAt: z.string().max(40).optional(),
+	/** A reading that the user has put aside; kept, but not computed with. */
+	setAside: z.boolean().optional(),
+});
