@@ -3,6 +3,7 @@ import {bassProcessor, channel, kit, receiver, sub} from './gear.ts';
 import {meterReading, response, settingsSet, target, walkState} from './observed.ts';
 import {isoDate, label} from './primitives.ts';
 import {air, room, screen, seat, tapeReading} from './room.ts';
+import {wiring} from './wiring.ts';
 
 /** The current format of profile files. */
 export const currentFormat = 1;
@@ -33,5 +34,6 @@ export const profileSchema = z.looseObject({
 	meter: z.array(meterReading).optional(),
 	responses: z.array(response).max(10_000).optional(),
 	settings: z.array(settingsSet).max(1000).optional(),
+	wiring: wiring.optional(),
 	walk: walkState.optional(),
 });
