@@ -1,0 +1,42 @@
+import type {Profile} from '../profile/types.ts';
+
+/** One profile in the list, newest first; a file that cannot be read is listed with its problem. */
+export type Listed = {
+	/** What `load`, `save` and `copy` take; opaque to the interface. */
+	readonly file: string;
+	readonly name: string;
+	/** Day of the profile, YYYY-MM-DD; empty where the file cannot be read. */
+	readonly date: string;
+	/** Comes with the program: it may be looked at and copied, but is never changed. */
+	readonly isShipped: boolean;
+	readonly problem?: string;
+};
+
+/** What was read, and a mark of the file's state that `save` holds against the disk. */
+export type Loaded =
+	| {readonly ok: true; readonly profile: Profile; readonly mark: string}
+	| {readonly ok: false; readonly text: string};
+
+/**
+What became of a save. `changed`: another program wrote the file since it was read, nothing was overwritten.
+`failed`: the disk or the folder refused; the old version stands.
+*/
+export type Saved =
+	| {readonly ok: true; readonly mark: string}
+	| {readonly ok: false; readonly why: 'changed' | 'failed'; readonly text: string};
+
+export type Created =
+	| {readonly ok: true; readonly file: string; readonly mark: string}
+	| {readonly ok: false; readonly text: string};
+
+/** The user's files as the interface sees them. Every call is synchronous and done when it returns. */
+export type Files = {
+	readonly list: () => readonly Listed[];
+	readonly load: (file: string) => Loaded;
+	/** Writes over `file` if its state is still `mark`; `undefined` writes whatever the state. */
+	readonly save: (file: string, profile: Profile, mark: string | undefined) => Saved;
+	/** Writes a new file whose name is made from the profile's name and date; never over another. */
+	readonly create: (profile: Profile) => Created;
+	/** Copies a profile, byte for byte, to a new file in the user's folder. */
+	readonly copy: (file: string) => Created;
+};
