@@ -1,0 +1,38 @@
+import stringWidth from 'string-width';
+
+const plain = /^[\u0020-\u007e]*$/;
+const graphemes = new Intl.Segmenter('en', {granularity: 'grapheme'});
+
+/** Cells that a terminal needs for one line of text; wide characters take two. */
+export function cellWidth(text: string): number {
+	return plain.test(text) ? text.length : stringWidth(text);
+}
+
+/**
+One line of text in exactly so many cells: padded with blanks, or cut with an ellipsis.
+
+@param text - One line; wide characters count two cells and are never cut in half.
+@param cells - Whole number ≥ 0.
+@param align - Where the blanks do not go.
+*/
+export function fitCells(text: string, cells: number, align: 'left' | 'right' | 'centre' = 'left'): string {
+	if (cells <= 0) return '';
+	const width = cellWidth(text);
+	if (width > cells) return cutCells(text, cells);
+	const free = cells - width;
+	const before = align === 'left' ? 0 : align === 'right' ? free : Math.floor(free / 2);
+	return ' '.repeat(before) + text + ' '.repeat(free - before);
+}
+
+function cutCells(text: string, cells: number): string {
+	let kept = '';
+	let used = 0;
+	for (const {segment} of graphemes.segment(text)) {
+		const width = cellWidth(segment);
+		if (used + width > cells - 1) break;
+		kept += segment;
+		used += width;
+	}
+
+	return `${kept}…${' '.repeat(cells - used - 1)}`;
+}
