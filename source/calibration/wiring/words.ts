@@ -1,0 +1,6 @@
+import type {Conductor} from '../../acoustics/cable.ts';
+
+/** A conductor as it is printed on the reel: `16 AWG` or `2.5 mm²`. */
+export function conductorWords(conductor: Conductor): string {
+	return 'awg' in conductor ? `${conductor.awg} AWG` : `${conductor.areaSquareMillimetres} mm²`;
+}
