@@ -66,7 +66,6 @@ function wishes(rows: readonly SolutionRow[], timingTitle: string): Wish[] {
 		{field: 'trim', title: 'trim'},
 		{field: 'plusMinus', title: '± trim'},
 		{field: 'crossover', title: 'crossover'},
-		{field: title: 'polarity'},
 		{field: 'remark', title: 'remark', least: remarkLeast},
 	];
 	const always: readonly Field[] = ['name', 'timing', 'trim', 'remark'];

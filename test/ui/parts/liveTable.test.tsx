@@ -5,6 +5,7 @@ import {describe, expect, test, vi} from 'vitest';
 import {solutionRows} from '../../../source/report/solutionRows.ts';
 import {LiveTable, spokenRow} from '../../../source/ui/parts/liveTable.tsx';
 import {exampleChannel, exampleSolution} from '../../report/exampleSolution.ts';
+import {readAloud} from '../screenReader.ts';
 
 const rows = solutionRows(exampleSolution(), {lengthUnit: 'm'});
 const draw = (columns: number, height: number, currentId?: string, shown = rows) =>
@@ -81,4 +82,10 @@ test('spokenRow reads a row as words, without empty values', () => {
 	] as const;
 	expect(spokenRow(rows[0]!, columns)).toBe('Front left: delay 3.2 ms, trim −0.5');
 	expect(spokenRow({...rows[0]!, timing: '', trim: ''}, columns)).toBe('Front left: nothing yet');
+});
+
+test('LiveTable is read aloud row by row, without frame or blanks', () => {
+	const words = readAloud(<LiveTable rows={rows} columns={80} height={20} />, 120);
+	expect(words).toContain('Front left: distance 2.87 m, delay 3.2 ms, level 75.4, trim −0.5, ± trim 0.3');
+	expect(words).not.toMatch(/ {3}/);
 });
