@@ -39,7 +39,12 @@ export type Flag = {
 	readonly value?: string;
 };
 
-/** A command: words for the help, flags, and what it does. One file each in `commands/`. */
+/**
+A command: words for the help, flags, and what it does. One file each in `commands/`, which exports it as `command`
+and is named in `registry.ts`. Trouble that the user can mend is thrown as `Trouble`; the entry says it and ends with 2.
+The number of arguments is checked against `takes` and the flags against `flags` before `run`; the flags `json`,
+`profiles` and `length` come to every command.
+*/
 export type Command = {
 	readonly name: string;
 	/** One line, for the list of commands. */

@@ -1,0 +1,71 @@
+import type {Flag} from './command.ts';
+import {nearest} from './nearest.ts';
+
+/** Flags that every command takes; they may also stand before the command's name. */
+export const globalFlags = {
+	json: {type: 'boolean', help: 'Print the whole result as JSON, for scripts'},
+	profiles: {type: 'string', value: 'DIR', help: 'Keep and find profiles in this folder'},
+	length: {
+		type: 'string',
+		value: 'UNIT',
+		choices: ['ft-in', 'ft', 'm', 'cm'],
+		help: 'Show lengths in this unit',
+	},
+	help: {type: 'boolean', shortFlag: 'h', help: 'Show this help'},
+	version: {type: 'boolean', help: 'Show the version'},
+} as const satisfies Readonly<Record<string, Flag>>;
+
+/** Index in the arguments of the command's name: the first word that is neither a flag nor the value of one. */
+export function commandIndex(argv: readonly string[]): number {
+	for (let index = 0; index < argv.length; index++) {
+		const word = argv[index]!;
+		if (word === '--') return -1;
+		if (!word.startsWith('-') || word === '-') return index;
+		const flag = (globalFlags as Readonly<Record<string, Flag>>)[word.slice(2)];
+		if (word.startsWith('--') && flag && flag.type !== 'boolean') index++;
+	}
+
+	return -1;
+}
+
+/** `addedDelay` as it is typed: `--added-delay`. */
+export function flagText(key: string): string {
+	return key.length === 1 ? `-${key}` : `--${key.replace(/[A-Z]/g, letter => `-${letter.toLowerCase()}`)}`;
+}
+
+/**
+Everything that is wrong with the flags of a call, one sentence each.
+
+@param given - Flags as the parser read them: an empty text where the value is missing, NaN where it is no number.
+@param known - The command's flags and the global ones.
+*/
+export function flagProblems(
+	given: Readonly<Record<string, unknown>>,
+	known: Readonly<Record<string, Flag>>,
+): string[] {
+	return Object.entries(given).flatMap(([key, value]) => {
+		const flag = known[key];
+		if (!flag) return [unknownFlag(key, known)];
+		return [value].flat().flatMap(single => valueProblems(key, flag, single));
+	});
+}
+
+function unknownFlag(key: string, known: Readonly<Record<string, Flag>>): string {
+	const near = nearest(key, Object.keys(known)).map(name => flagText(name));
+	const remedy =
+		near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'See --help for the options there are.';
+	return `${flagText(key)}: no such option. ${remedy}`;
+}
+
+function valueProblems(key: string, flag: Flag, value: unknown): string[] {
+	if (value === undefined) return [];
+	const name = flagText(key);
+	const choices = flag.choices ? `one of ${flag.choices.join(', ')}` : (flag.value ?? 'a value');
+	if (flag.type === 'string' && value === '') return [`${name}: the value is missing. Expected ${choices}.`];
+	if (flag.type === 'number' && !Number.isFinite(value)) return [`${name}: expected a number.`];
+	if (flag.choices && !flag.choices.includes(String(value))) {
+		return [`${name}: “${String(value)}” is not a choice. Expected ${choices}.`];
+	}
+
+	return [];
+}
