@@ -36,3 +36,15 @@ test('cellWidth counts two cells for wide characters', () => {
 	expect(cellWidth('客厅')).toBe(4);
 	expect(cellWidth('Front left')).toBe(10);
 });
+
+test('cellWidth agrees with the width tables for every single character below U+3000', () => {
+	const differing: string[] = [];
+	for (let code = 0x20; code < 0x3000; code++) {
+		const character = String.fromCharCode(code);
+		if (!/\p{C}/u.test(character) && cellWidth(character) !== stringWidth(character)) {
+			differing.push(code.toString(16));
+		}
+	}
+
+	expect(differing).toEqual([]);
+});

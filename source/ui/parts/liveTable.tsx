@@ -26,10 +26,6 @@ export const LiveTable = memo(function LiveTable(props: Props) {
 		() => layoutLiveTable(rows, timingTitle, columns, height, currentId),
 		[rows, timingTitle, columns, height, currentId],
 	);
-	const key = layout.columns.map(({title, cells}) => `${title}${cells}`).join(' ');
-	// The parts are fixed for as long as the columns are: the table keeps those of its first drawing.
-	// biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the columns.
-	const parts = useMemo(() => tableParts(layout.columns), [key]);
 	if (rows.length === 0) return <Text dimColor>No settings yet. They appear with the first readings.</Text>;
 	if (height < 2) return null;
 	const shown = rows.slice(layout.from, layout.to);
@@ -43,12 +39,11 @@ export const LiveTable = memo(function LiveTable(props: Props) {
 		);
 	}
 
+	const heading = headingLine(layout.columns);
 	return (
 		<Box flexDirection="column">
 			<Table
-				key={key}
-				data={shown.map(row => tableRow(row, layout.columns, row.id === currentId))}
-				columns={layout.columns.map(({title, align}) => ({key: title, align}))}
+				data={shown.map(row => ({[heading]: tableLine(row, layout.columns, row.id === currentId)}))}
 				{...parts}
 			/>
 			{layout.hidden && <Text dimColor>{fitCells(`  ${layout.hidden}`, columns).trimEnd()}</Text>}
@@ -64,43 +59,44 @@ export function spokenRow(row: SolutionRow, columns: readonly LiveColumn[]): str
 	return `${row.name}: ${values.join(', ') || 'nothing yet'}`;
 }
 
-function tableRow(row: SolutionRow, columns: readonly LiveColumn[], isCurrent: boolean) {
-	const mark = isCurrent ? `${currentMark} ` : '  ';
-	return Object.fromEntries(
-		columns.map(({field, title}) => [title, field === 'name' ? mark + row.name : row[field]]),
+function headingLine(columns: readonly LiveColumn[]): string {
+	return lineOf(
+		columns.map(column => [column, column.title]),
+		'',
 	);
 }
 
-/** The table's own frame counts characters, not cells, and takes two lines a row: these parts do without it. */
-function tableParts(columns: readonly LiveColumn[]) {
-	const last = columns.length - 1;
-	const inColumn = (text: string, column: number) => {
-		const {cells, align} = columns[column]!;
-		const width = column === 0 ? cells + markCells : cells;
-		const isMarked = column === 0 && text.startsWith(currentMark);
-		const content = column === 0 && !isMarked ? `  ${text}` : text;
-		return fitCells(content, width, align) + (column === last ? '' : ' '.repeat(columnGap));
-	};
-
-	const textOf = (children: unknown) => String(children ?? '').trim();
-	return {
-		header({children}: PropsWithChildren) {
-			const title = textOf(children);
-			const column = columns.findIndex(candidate => candidate.title === title);
-			return (
-				<Text dimColor wrap="truncate">
-					{inColumn(title, column)}
-				</Text>
-			);
-		},
-		cell({column, children}: PropsWithChildren<{column: number}>) {
-			const text = textOf(children);
-			return (
-				<Text wrap="truncate" bold={text.startsWith(currentMark)}>
-					{inColumn(text, column)}
-				</Text>
-			);
-		},
-		skeleton: () => null,
-	};
+function tableLine(row: SolutionRow, columns: readonly LiveColumn[], isCurrent: boolean): string {
+	return lineOf(
+		columns.map(column => [column, row[column.field]]),
+		isCurrent ? currentMark : '',
+	);
 }
+
+function lineOf(cells: ReadonlyArray<readonly [LiveColumn, string]>, mark: string): string {
+	const texts = cells.map(([column, text]) => fitCells(text, column.cells, column.align));
+	return (fitCells(mark, markCells) + texts.join(' '.repeat(columnGap))).trimEnd();
+}
+
+// The table counts characters, not cells, frames every row and draws each cell as an element of its own, which
+// costs more than half of a frame at sixteen rows. So each row is one cell, fitted here, without a frame.
+const textOf = (children: unknown) =>
+	String(children ?? '')
+		.trimEnd()
+		.slice(1);
+const parts = {
+	header: ({children}: PropsWithChildren) => (
+		<Text dimColor wrap="truncate">
+			{textOf(children)}
+		</Text>
+	),
+	cell({children}: PropsWithChildren<{column: number}>) {
+		const text = textOf(children);
+		return (
+			<Text wrap="truncate" bold={text.startsWith(currentMark)}>
+				{text}
+			</Text>
+		);
+	},
+	skeleton: () => null,
+};
