@@ -85,18 +85,10 @@ const textOf = (children: unknown) =>
 		.trimEnd()
 		.slice(1);
 const parts = {
-	header: ({children}: PropsWithChildren) => (
-		<Text dimColor wrap="truncate">
-			{textOf(children)}
-		</Text>
-	),
+	header: ({children}: PropsWithChildren) => <Text dimColor>{textOf(children)}</Text>,
 	cell({children}: PropsWithChildren<{column: number}>) {
 		const text = textOf(children);
-		return (
-			<Text wrap="truncate" bold={text.startsWith(currentMark)}>
-				{text}
-			</Text>
-		);
+		return <Text bold={text.startsWith(currentMark)}>{text}</Text>;
 	},
 	skeleton: () => null,
 };
