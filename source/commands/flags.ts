@@ -21,11 +21,14 @@ export function commandIndex(argv: readonly string[]): number {
 		const word = argv[index]!;
 		if (word === '--') return -1;
 		if (!word.startsWith('-') || word === '-') return index;
-		const flag = (globalFlags as Readonly<Record<string, Flag>>)[word.slice(2)];
-		if (word.startsWith('--') && flag && flag.type !== 'boolean') index++;
+		if (word.startsWith('--') && takesValue(word.slice(2))) index++;
 	}
 
 	return -1;
+}
+
+function takesValue(name: string): boolean {
+	return Object.entries(globalFlags).some(([key, {type}]) => key === name && type === 'string');
 }
 
 /** `addedDelay` as it is typed: `--added-delay`. */
@@ -44,7 +47,7 @@ export function flagProblems(
 	known: Readonly<Record<string, Flag>>,
 ): string[] {
 	return Object.entries(given).flatMap(([key, value]) => {
-		const flag = known[key];
+		const flag = Object.hasOwn(known, key) ? known[key] : undefined;
 		if (!flag) return [unknownFlag(key, known)];
 		return [value].flat().flatMap(single => valueProblems(key, flag, single));
 	});
