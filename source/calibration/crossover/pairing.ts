@@ -1,0 +1,161 @@
+import type {AnalogFilter} from '../../acoustics/filters/analogFilter.ts';
+import {type ComplexCurve, filterResponse} from '../../acoustics/filters/response.ts';
+
+/** Points from half to twice the crossover, 1/24 octave apart. */
+export const gridPoints = 49;
+
+/** Frequencies relative to the crossover, shape (49). */
+export const relativeGrid = Float64Array.from({length: gridPoints}, (_, index) => 2 ** (index / 24 - 1));
+
+/** Steps of the delay search in one period: coarse through all of it, then fine about the best. */
+const fineSteps = 480;
+const finePerCoarse = 10;
+
+/**
+Cosine and sine of the turn that each delay makes at each grid frequency. As delays are counted in periods of the
+crossover and frequencies relative to it, one table serves every crossover. Shape (481 × 49), row by row.
+*/
+const turns = (() => {
+	const cosine = new Float64Array((fineSteps + 1) * gridPoints);
+	const sine = new Float64Array((fineSteps + 1) * gridPoints);
+	for (let step = 0; step <= fineSteps; step += 1) {
+		for (let point = 0; point < gridPoints; point += 1) {
+			const angle = 2 * Math.PI * relativeGrid[point]! * (step / fineSteps - 0.5);
+			cosine[step * gridPoints + point] = Math.cos(angle);
+			sine[step * gridPoints + point] = Math.sin(angle);
+		}
+	}
+
+	return {cosine, sine};
+})();
+
+export type Pairing = {
+	/** Largest minus smallest level of the sum over the grid at the best alignment, dB. */
+	readonly rippleDb: number;
+	/** Arrival of the sub after the mains that gives it, ms; within half a period either way. */
+	readonly subDelayMs: number;
+	readonly inverted: boolean;
+	/** How much the ripple grows when the alignment is off, the worse of the two sides, dB. */
+	readonly toleranceDb: number;
+};
+
+/** Largest over smallest value, as dB of power. */
+const rangeDb = (low: number, high: number) =>
+	low > 0 ? 10 * Math.log10(high / low) : Number.POSITIVE_INFINITY;
+
+const frequenciesHz = new Float64Array(gridPoints);
+const curve = (): ComplexCurve => ({
+	real: new Float64Array(gridPoints),
+	imaginary: new Float64Array(gridPoints),
+});
+const [mainsCurve, subCurve, lowCurve] = [curve(), curve(), curve()];
+const energies = new Float64Array(gridPoints);
+const inPhase = new Float64Array(gridPoints);
+const quadrature = new Float64Array(gridPoints);
+
+/** Energies and cross terms of the two paths, written to the arrays above. */
+function prepare(mains: AnalogFilter, sub: AnalogFilter, subLow: AnalogFilter, crossoverHertz: number): void {
+	for (let point = 0; point < gridPoints; point += 1)
+		frequenciesHz[point] = relativeGrid[point]! * crossoverHertz;
+	filterResponse(mains, frequenciesHz, mainsCurve);
+	filterResponse(sub, frequenciesHz, subCurve);
+	filterResponse(subLow, frequenciesHz, lowCurve);
+	for (let point = 0; point < gridPoints; point += 1) {
+		// The sub's own low end counts with its phase alone: no crossover changes its level.
+		const size = Math.hypot(lowCurve.real[point]!, lowCurve.imaginary[point]!) || 1;
+		const c = lowCurve.real[point]! / size;
+		const d = lowCurve.imaginary[point]! / size;
+		const subReal = subCurve.real[point]! * c - subCurve.imaginary[point]! * d;
+		const subImaginary = subCurve.real[point]! * d + subCurve.imaginary[point]! * c;
+		const a = mainsCurve.real[point]!;
+		const b = mainsCurve.imaginary[point]!;
+		energies[point] = a * a + b * b + subReal * subReal + subImaginary * subImaginary;
+		// 2·Re(conj(mains)·sub·e^(−jθ)) = in phase · cos θ + quadrature · sin θ.
+		inPhase[point] = 2 * (a * subReal + b * subImaginary);
+		quadrature[point] = 2 * (a * subImaginary - b * subReal);
+	}
+}
+
+/** Ratio of the largest to the smallest energy of the sum, for one row of the table; infinite where it cancels. */
+function rangeAtStep(step: number, sign: number, giveUpAbove: number): number {
+	let low = Number.POSITIVE_INFINITY;
+	let high = 0;
+	const row = step * gridPoints;
+	for (let point = 0; point < gridPoints; point += 1) {
+		const cross =
+			inPhase[point]! * turns.cosine[row + point]! + quadrature[point]! * turns.sine[row + point]!;
+		const energy = energies[point]! + sign * cross;
+		if (energy < low) low = energy;
+		if (energy > high) high = energy;
+		if (high > giveUpAbove * low) return Number.POSITIVE_INFINITY;
+	}
+
+	return high / low;
+}
+
+function rippleAt(periods: number, sign: number): number {
+	let low = Number.POSITIVE_INFINITY;
+	let high = 0;
+	for (let point = 0; point < gridPoints; point += 1) {
+		const angle = 2 * Math.PI * relativeGrid[point]! * periods;
+		const cross = inPhase[point]! * Math.cos(angle) + quadrature[point]! * Math.sin(angle);
+		const energy = energies[point]! + sign * cross;
+		if (energy < low) low = energy;
+		if (energy > high) high = energy;
+	}
+
+	return rangeDb(low, high);
+}
+
+/**
+How well two paths add through a crossover: the ripple of their complex sum at the best alignment within half a
+period, and what a misalignment costs. Pass-band gains are equal.
+
+@param mains - Receiver's high-pass and the speaker.
+@param sub - Receiver's low-pass and the sub's upper limit.
+@param subLow - The sub's low end, of which only the phase counts.
+@param crossoverHertz - Hertz, > 0; the sum is judged from half to twice of it.
+@param canInvert - Whether the sub's polarity may be turned too; taken only where it gains 0.1 dB.
+@param offByMs - Misalignment that the tolerance is told for, ms.
+*/
+export function judgePairing(
+	mains: AnalogFilter,
+	sub: AnalogFilter,
+	subLow: AnalogFilter,
+	crossoverHertz: number,
+	canInvert: boolean,
+	offByMs: number,
+): Pairing {
+	prepare(mains, sub, subLow, crossoverHertz);
+	let best = {step: fineSteps / 2, sign: 1, range: Number.POSITIVE_INFINITY};
+	for (const sign of canInvert ? [1, -1] : [1]) {
+		let found = {step: fineSteps / 2, sign, range: Number.POSITIVE_INFINITY};
+		for (let step = 0; step <= fineSteps; step += finePerCoarse) {
+			const range = rangeAtStep(step, sign, found.range);
+			if (range < found.range) found = {step, sign, range};
+		}
+
+		const from = Math.max(0, found.step - finePerCoarse + 1);
+		const to = Math.min(fineSteps, found.step + finePerCoarse - 1);
+		for (let step = from; step <= to; step += 1) {
+			const range = rangeAtStep(step, sign, found.range);
+			if (range < found.range) found = {step, sign, range};
+		}
+
+		if (sign === 1 || 10 * Math.log10(best.range / found.range) > 0.1) best = found;
+	}
+
+	const periods = best.step / fineSteps - 0.5;
+	const rippleDb = rippleAt(periods, best.sign);
+	const offPeriods = (offByMs / 1000) * crossoverHertz;
+	const worst = Math.max(
+		rippleAt(periods - offPeriods, best.sign),
+		rippleAt(periods + offPeriods, best.sign),
+	);
+	return {
+		rippleDb,
+		subDelayMs: (1000 * periods) / crossoverHertz,
+		inverted: best.sign < 0,
+		toleranceDb: Math.max(0, worst - rippleDb),
+	};
+}
