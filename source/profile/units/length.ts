@@ -1,7 +1,7 @@
-import type {LengthUnit} from '../types.ts';
 import {formatLength, metresPerFoot, metresPerInch, shownStepMetres} from './lengthFormat.ts';
 import {badFraction, examples, refuse} from './lengthRefusal.ts';
 import {bareUnits, inUnit, metricNames, type Typed, words} from './lengthTyped.ts';
+import type {LengthUnit} from './lengthUnit.ts';
 import {longestText, plainText, type Quantity, quantityOf, quantityPattern} from './quantity.ts';
 
 export {formatLength, metresPerFoot, metresPerInch, shownStepMetres} from './lengthFormat.ts';

@@ -1,4 +1,4 @@
-import type {LengthUnit} from '../types.ts';
+import type {LengthUnit} from './lengthUnit.ts';
 
 /** International inch and foot, exact. @see International yard and pound agreement of 1959; ISO 80000-3. */
 export const metresPerInch = 0.0254;

@@ -1,4 +1,4 @@
-import type {LengthUnit} from '../types.ts';
+import type {LengthUnit} from './lengthUnit.ts';
 
 /** What to type, for a text that cannot be read. */
 export const examples: Readonly<Record<LengthUnit, string>> = {

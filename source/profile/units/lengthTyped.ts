@@ -1,5 +1,5 @@
-import type {LengthUnit} from '../types.ts';
-import {metresPerFoot, metresPerInch} from './lengthFormat.ts';
+import {metresPerFoot} from './lengthFormat.ts';
+import type {LengthUnit} from './lengthUnit.ts';
 import type {Quantity} from './quantity.ts';
 
 /** A length as typed, before anybody asked whether it can be meant. */
