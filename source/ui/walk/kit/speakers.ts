@@ -1,0 +1,144 @@
+import type {ChannelId, Profile, SpeakerData} from '../../../profile/types.ts';
+import {readFrequency} from '../../../profile/units/frequency.ts';
+import {readNumber} from '../../../profile/units/number.ts';
+import {formatTime, readTime} from '../../../profile/units/time.ts';
+import {nameOf} from '../names.ts';
+import {speakerPairs} from '../order.ts';
+import type {Prompt} from '../prompt/prompt.ts';
+import {choicePrompt, valuePrompt} from '../prompt/single.ts';
+
+type NumberField = 'sensitivityDb' | 'impedanceOhms' | 'amplifierWatts';
+
+const numbers: ReadonlyArray<{
+	readonly field: NumberField;
+	readonly words: string;
+	readonly unit: string;
+	readonly minimum: number;
+	readonly maximum: number;
+	readonly explain: string;
+}> = [
+	{
+		field: 'sensitivityDb',
+		words: 'sensitivity',
+		unit: 'dB',
+		minimum: 60,
+		maximum: 120,
+		explain: 'Level at one metre for 2.83 V, from the data sheet. Shows which channel gives out first.',
+	},
+	{
+		field: 'impedanceOhms',
+		words: 'nominal impedance',
+		unit: 'ohm',
+		minimum: 1,
+		maximum: 1000,
+		explain: 'From the data sheet: 4, 6 or 8 as a rule.',
+	},
+	{
+		field: 'amplifierWatts',
+		words: 'amplifier power',
+		unit: 'W',
+		minimum: 1,
+		maximum: 100_000,
+		explain: 'Watts for this channel into that impedance, from the amplifier’s data sheet.',
+	},
+];
+
+/** Data sheets, asked once for a left and right pair: first what the crossover needs, then the rest. */
+export function speakerPrompts(profile: Profile): Prompt<Profile>[] {
+	const pairs = speakerPairs(profile);
+	return [
+		...pairs.flatMap(pair => [lowLimitPrompt(profile, pair), boxPrompt(profile, pair)]),
+		...pairs.flatMap(pair => numbers.map(number => numberPrompt(profile, pair, number))),
+		...pairs.map(pair => latencyPrompt(profile, pair)),
+	];
+}
+
+function pairName(profile: Profile, [first, second]: readonly ChannelId[]): string {
+	return second ? `${nameOf(profile, first!)} and right` : nameOf(profile, first!);
+}
+
+function dataOf(profile: Profile, pair: readonly ChannelId[]): SpeakerData {
+	return profile.channels.find(({id}) => id === pair[0])?.speaker ?? {};
+}
+
+function withData(profile: Profile, pair: readonly ChannelId[], change: Partial<SpeakerData>): Profile {
+	const channels = profile.channels.map(channel =>
+		pair.includes(channel.id) ? {...channel, speaker: {...channel.speaker, ...change}} : channel,
+	);
+	return {...profile, channels};
+}
+
+function lowLimitPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
+	const {lowLimitHertz, lowLimitDropDb} = dataOf(profile, pair);
+	return valuePrompt<Profile, {hertz: number; readAs: string}>({
+		id: `kit:lowLimit:${pair[0]}`,
+		stop: 'kit',
+		question: `${pairName(profile, pair)}: how low?`,
+		about: 'Lower end of the frequency range in the data sheet, at −3 dB.',
+		explain: 'The crossover is never set below what the speaker can do.',
+		unit: 'Hz',
+		shown: lowLimitHertz === undefined ? undefined : `${lowLimitHertz} Hz at −${lowLimitDropDb ?? 3} dB`,
+		read: text => readFrequency(text),
+		put: (subject, {hertz}) => withData(subject, pair, {lowLimitHertz: hertz}),
+	});
+}
+
+function boxPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
+	const {box} = dataOf(profile, pair);
+	const boxes = ['closed', 'vented'] as const;
+	return choicePrompt<Profile>({
+		id: `kit:box:${pair[0]}`,
+		stop: 'kit',
+		question: `${pairName(profile, pair)}: closed or vented?`,
+		about: 'A vented box has a hole or tube, in front or behind.',
+		explain: 'A closed box fades out gently below its limit, a vented one steeply.',
+		chosen: box ? boxes.indexOf(box) : undefined,
+		offers: [
+			{label: 'Closed', put: subject => withData(subject, pair, {box: 'closed'})},
+			{label: 'Vented', put: subject => withData(subject, pair, {box: 'vented'})},
+		],
+	});
+}
+
+function numberPrompt(
+	profile: Profile,
+	pair: readonly ChannelId[],
+	{field, words, unit, minimum, maximum, explain}: (typeof numbers)[number],
+): Prompt<Profile> {
+	const value = dataOf(profile, pair)[field];
+	const with283 = field === 'sensitivityDb' ? {sensitivityFor: '2.83 V' as const} : {};
+	return valuePrompt<Profile, {value: number; readAs: string}>({
+		id: `kit:${field}:${pair[0]}`,
+		stop: 'kit',
+		question: `${pairName(profile, pair)}: ${words}`,
+		explain,
+		unit,
+		shown: value === undefined ? undefined : `${value} ${unit}`,
+		read: text => readNumber(text, {minimum, maximum, unit}),
+		put: (subject, reading) => withData(subject, pair, {[field]: reading.value, ...with283}),
+	});
+}
+
+function latencyPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
+	const latencyMs = profile.channels.find(({id}) => id === pair[0])?.latencyMs;
+	return valuePrompt<Profile, {milliseconds: number; readAs: string}>({
+		id: `kit:latency:${pair[0]}`,
+		stop: 'kit',
+		question: `${pairName(profile, pair)}: delay of a wireless link or converter`,
+		about: 'Only where one is in the line. A cable has none.',
+		explain: 'The sound is late by that much; the other channels must wait for it.',
+		unit: 'ms',
+		shown: latencyMs === undefined ? undefined : formatTime(latencyMs),
+		read(text) {
+			const reading = readTime(text);
+			const isFine = reading.kind !== 'ok' || (reading.milliseconds >= 0 && reading.milliseconds <= 1000);
+			return isFine ? reading : {kind: 'no', why: 'A link is late by 0 to 1000 ms.'};
+		},
+		put: (subject, {milliseconds}) => ({
+			...subject,
+			channels: subject.channels.map(channel =>
+				pair.includes(channel.id) ? {...channel, latencyMs: milliseconds} : channel,
+			),
+		}),
+	});
+}

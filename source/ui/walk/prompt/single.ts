@@ -1,0 +1,82 @@
+import type {Choice, Prompt} from './prompt.ts';
+import {type Reading, takenFrom} from './taken.ts';
+
+type Common = {
+	readonly id: string;
+	readonly stop: string;
+	readonly question: string;
+	readonly about?: string;
+	readonly explain: string;
+	readonly drawing?: readonly string[];
+	readonly caution?: string;
+	readonly row?: string;
+	readonly isRequired?: boolean;
+};
+
+/** A question for one value; a new one replaces it. `shown` is the value so far, undefined where there is none. */
+export function valuePrompt<Subject, Value extends {readonly readAs: string}>(
+	common: Common & {
+		readonly unit?: string;
+		readonly shown: string | undefined;
+		readonly read: (text: string) => Reading<Value>;
+		readonly put: (subject: Subject, value: Value) => Subject;
+	},
+): Prompt<Subject> {
+	const {shown, read, put, isRequired = false, ...rest} = common;
+	return {
+		...rest,
+		kind: 'reading',
+		isRequired,
+		values: shown === undefined ? [] : [shown],
+		isAnswered: shown !== undefined,
+		take: (subject, text) => takenFrom(read(text), value => put(subject, value)),
+	};
+}
+
+/** A question whose answer is a line of text. */
+export function textPrompt<Subject>(
+	common: Common & {
+		readonly shown: string | undefined;
+		readonly put: (subject: Subject, text: string) => Subject;
+	},
+): Prompt<Subject> {
+	const {shown, put, isRequired = false, ...rest} = common;
+	return {
+		...rest,
+		kind: 'text',
+		isRequired,
+		values: shown === undefined ? [] : [shown],
+		isAnswered: shown !== undefined,
+		take: (subject, text) => ({kind: 'taken', next: put(subject, text), readAs: text}),
+	};
+}
+
+export type OfferedChoice<Subject> = Choice & {readonly put: (subject: Subject) => Subject};
+
+/** A question with numbered answers. `chosen` is the answer so far, from 0. */
+export function choicePrompt<Subject>(
+	common: Common & {
+		readonly chosen: number | undefined;
+		/** The answer in words where it is none of the choices. */
+		readonly other?: string;
+		readonly usual?: number;
+		readonly offers: ReadonlyArray<OfferedChoice<Subject>>;
+	},
+): Prompt<Subject> {
+	const {chosen, other, offers, isRequired = false, ...rest} = common;
+	const shown = chosen === undefined ? other : offers[chosen]?.label;
+	return {
+		...rest,
+		kind: 'choice',
+		isRequired,
+		choices: offers.map(({label, hint}) => ({label, hint})),
+		values: shown === undefined ? [] : [shown],
+		isAnswered: shown !== undefined,
+		take(subject, text) {
+			const number = Number(text.trim());
+			const offer = Number.isInteger(number) ? offers[number - 1] : undefined;
+			if (!offer) return {kind: 'no', why: `Type a number from 1 to ${offers.length}.`};
+			return {kind: 'taken', next: offer.put(subject), readAs: offer.label};
+		},
+	};
+}

@@ -1,0 +1,22 @@
+import type {Taken} from './prompt.ts';
+
+/** What the readers of lengths, levels, times and numbers have in common. */
+export type Reading<Value extends {readonly readAs: string}> =
+	| (Value & {readonly kind: 'ok'})
+	| {readonly kind: 'ask'; readonly question: string; readonly choices: readonly Value[]}
+	| {readonly kind: 'no'; readonly why: string};
+
+/** Turns a reading into what becomes of the subject: `put` for the value read, or for each that may have been meant. */
+export function takenFrom<Subject, Value extends {readonly readAs: string}>(
+	reading: Reading<Value>,
+	put: (value: Value) => Subject,
+	doubt?: (value: Value) => string | undefined,
+): Taken<Subject> {
+	if (reading.kind === 'no') return reading;
+	if (reading.kind === 'ask') {
+		const choices = reading.choices.map(choice => ({label: choice.readAs, next: put(choice)}));
+		return {kind: 'ask', question: reading.question, choices};
+	}
+
+	return {kind: 'taken', next: put(reading), readAs: reading.readAs, doubt: doubt?.(reading)};
+}

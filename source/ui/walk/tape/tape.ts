@@ -1,0 +1,62 @@
+import type {Profile} from '../../../profile/types.ts';
+import {isOverhead, nameOf, referenceSeat} from '../names.ts';
+import {walkingOrder} from '../order.ts';
+import type {Prompt} from '../prompt/prompt.ts';
+import {tapePrompt} from './tapePrompt.ts';
+import {lengthUnitOf, typedExamples} from './units.ts';
+
+const ladderCaution =
+	'Ladder: firm ground, three points of contact, somebody near. Never lean out for a reading. Check that the mount holds.';
+
+const toEar: readonly string[] = [
+	'   speaker                 seat',
+	'   ┌───┐                    _',
+	'   │ ○ ·- - - - - - - - -> ( )  ear',
+	'   │ ◯ │    straight line  /|\\',
+	'   └───┘',
+];
+
+/**
+Tape questions: every speaker and sub to the reference seat, once round the room, so that the tape's end stays at
+the seat; then, where wanted, the screen and the other seats.
+*/
+export function tapePrompts(profile: Profile): Prompt<Profile>[] {
+	const reference = referenceSeat(profile);
+	const sources = [...walkingOrder(profile), ...(profile.subs ?? []).map(({id}) => id)];
+	const example = typedExamples[lengthUnitOf(profile)];
+	const toSeat = (source: string, seat: string, isRequired: boolean): Prompt<Profile> => {
+		const isSub = profile.subs?.some(({id}) => id === source) ?? false;
+		return tapePrompt(profile, {
+			id: `tape:${source}:${seat}`,
+			stop: 'tape',
+			from: source,
+			to: seat,
+			question: `${nameOf(profile, source)} to ${nameOf(profile, seat)}`,
+			about: isSub
+				? 'From the ear at the seat to the middle of the cone.'
+				: 'From the ear at the seat straight to the tweeter.',
+			explain: isSub
+				? `A sub's distance sets when it may play. Type it as the tape shows it: ${example}`
+				: `The straight line that the sound takes, at ear height. ${example}`,
+			drawing: toEar,
+			caution: isOverhead(source) ? ladderCaution : undefined,
+			isRequired,
+			row: source,
+		});
+	};
+
+	const others = profile.seats.filter(seat => seat !== reference);
+	return [
+		...sources.map(source => toSeat(source, reference.id, true)),
+		tapePrompt(profile, {
+			id: `tape:screen:${reference.id}`,
+			stop: 'tape',
+			from: 'screen',
+			to: reference.id,
+			question: `Centre of the screen to ${reference.name}`,
+			about: 'From the ear at the seat to the middle of the picture.',
+			explain: `Gives the viewing angle and the direction that counts as straight ahead. ${example}`,
+		}),
+		...others.flatMap(seat => sources.map(source => toSeat(source, seat.id, false))),
+	];
+}

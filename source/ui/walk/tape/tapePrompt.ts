@@ -1,0 +1,76 @@
+import type {Profile, TapeReading} from '../../../profile/types.ts';
+import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
+import type {Prompt, Taking} from '../prompt/prompt.ts';
+import {takenFrom} from '../prompt/taken.ts';
+import {lengthUnitOf, unitWords} from './units.ts';
+import {roomLimitMetres, tapeDoubt} from './doubt.ts';
+
+export type TapeQuestion = {
+	readonly id: string;
+	readonly stop: string;
+	readonly from: string;
+	readonly to: string;
+	readonly question: string;
+	readonly about?: string;
+	readonly explain: string;
+	readonly drawing?: readonly string[];
+	readonly caution?: string;
+	readonly isRequired?: boolean;
+	readonly row?: string;
+};
+
+/** A question for a length between two ends; every answer is one more tape reading unless it corrects one. */
+export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profile> {
+	const {from, to, isRequired = false, ...rest} = asked;
+	const unit = lengthUnitOf(profile);
+	const readings = between(profile, from, to);
+	return {
+		...rest,
+		kind: 'reading',
+		unit: unitWords[unit],
+		isRequired,
+		values: readings.map(
+			({metres, setAside}) => formatLength(metres, unit) + (setAside ? ' (set aside)' : ''),
+		),
+		isAnswered: readings.some(({setAside}) => !setAside),
+		take(subject, text, taking) {
+			const reading = readLength(text, unit, {limitMetres: roomLimitMetres(subject)});
+			const made = (value: LengthChoice): TapeReading => ({
+				from,
+				to,
+				metres: value.metres,
+				takenAt: taking.takenAt,
+			});
+			return takenFrom(
+				reading,
+				value => withTape(subject, made(value), taking),
+				value => tapeDoubt(withoutCorrected(subject, from, to, taking), made(value)),
+			);
+		},
+		setAside: (subject, index) => toggled(subject, between(subject, from, to)[index]!),
+	};
+}
+
+function between(profile: Profile, from: string, to: string): TapeReading[] {
+	return (profile.tape ?? []).filter(
+		reading =>
+			(reading.from === from && reading.to === to) || (reading.from === to && reading.to === from),
+	);
+}
+
+function withTape(profile: Profile, reading: TapeReading, {correcting}: Taking): Profile {
+	const tape = profile.tape ?? [];
+	const corrected = correcting === undefined ? undefined : between(profile, reading.from, reading.to)[correcting];
+	if (!corrected) return {...profile, tape: [...tape, reading]};
+	return {...profile, tape: tape.map(other => (other === corrected ? {...corrected, ...reading, setAside: undefined} : other))};
+}
+
+function withoutCorrected(profile: Profile, from: string, to: string, {correcting}: Taking): Profile {
+	const corrected = correcting === undefined ? undefined : between(profile, from, to)[correcting];
+	return corrected ? {...profile, tape: profile.tape?.filter(other => other !== corrected)} : profile;
+}
+
+function toggled(profile: Profile, reading: TapeReading): Profile {
+	const changed = {...reading, setAside: reading.setAside ? undefined : true};
+	return {...profile, tape: profile.tape?.map(other => (other === reading ? changed : other))};
+}
