@@ -1,0 +1,147 @@
+import type {Dialled, Solution} from '../calibration/result.ts';
+import type {LengthUnit, Profile} from '../profile/types.ts';
+import {formatLength} from '../profile/units/length.ts';
+import {formatEntry} from './entryText.ts';
+import {allRemarks, remarkLines} from './remarks.ts';
+import {formatNumber, formatSigned} from './settingText.ts';
+import {type SolutionRow, solutionRows} from './solutionRows.ts';
+import {type TableColumn, tableLines} from './table.ts';
+import {wrap} from './wrap.ts';
+
+export type SolutionTextOptions = {
+	readonly lengthUnit: LengthUnit;
+	/** Cells at hand. */
+	readonly width: number;
+	/** Also the values as computed, before they were brought to the steps of the boxes. */
+	readonly showsExact?: boolean;
+};
+
+/** The settings of a profile as text: tables for receiver and processor, the master volume, every remark. */
+export function solutionText(profile: Profile, solution: Solution, options: SolutionTextOptions): string {
+	const {width, lengthUnit} = options;
+	const timing = profile.receiver?.timing;
+	const rows = solutionRows(solution, {
+		lengthUnit,
+		subNames: Object.fromEntries((profile.subs ?? []).map(({id, name}) => [id, name])),
+		...(timing?.kind === 'distance' && {formatEntry: (metres: number) => formatEntry(metres, timing)}),
+	});
+	const seat = profile.seats.find(({id}) => id === solution.seat);
+	const {metresPerSecond, formula} = solution.speedOfSound;
+	const isDistance = solution.channels.some(channel => channel.timing?.kind === 'distance');
+	return [
+		`${profile.name}, ${profile.date}`,
+		...wrap(
+			`Reference seat ${seat?.name ?? solution.seat}. Speed of sound ${formatNumber(metresPerSecond, 1)} m/s (${formula}).`,
+			width,
+		),
+		'',
+		...settingsTable('channel', isDistance ? 'enter' : 'delay', rows, solution, options),
+		...outputsTable(rows, solution, options),
+		...subsTable(profile, solution, options),
+		...closingLines(solution, width),
+		...remarkLines(allRemarks(solution), width),
+	].join('\n');
+}
+
+function settingsTable(
+	first: string,
+	timingTitle: string,
+	rows: readonly SolutionRow[],
+	solution: Solution,
+	{width, showsExact = false, lengthUnit}: SolutionTextOptions,
+): string[] {
+	const columns: TableColumn[] = [
+		{title: first, importance: 10, leastCells: 12},
+		{title: 'distance', align: 'right', importance: 5},
+		{title: timingTitle, align: 'right', importance: 9},
+		{title: 'exact', align: 'right', importance: 8},
+		{title: '±', align: 'right', importance: 3},
+		{title: 'level', align: 'right', importance: 4},
+		{title: 'trim', align: 'right', importance: 9},
+		{title: 'exact', align: 'right', importance: 8},
+		{title: '± dB', align: 'right', importance: 2},
+		{title: 'crossover', align: 'right', importance: 7},
+		{title: 'remark', importance: 1, leastCells: 12},
+	];
+	const cells = rows
+		.filter(row => row.id.startsWith('output:') === (first !== 'channel'))
+		.map(row => {
+			const channel = solution.channels.find(({id}) => id === row.id);
+			const output = solution.outputs.find(({id}) => `output:${id}` === row.id);
+			const timing = channel?.timing ?? output?.delayMs;
+			const trim = channel?.trimDb ?? output?.gainDb;
+			const isDistance = channel?.timing?.kind === 'distance';
+			return [
+				row.name,
+				row.distance,
+				row.timing,
+				showsExact && timing ? exactTiming(timing, isDistance) : '',
+				timing ? sigmaText(timing, isDistance, lengthUnit) : '',
+				row.level,
+				row.trim,
+				showsExact && trim ? formatSigned(trim.exact, 3) : '',
+				row.plusMinus,
+				row.crossover,
+				row.remark,
+			];
+		});
+	return tableLines(columns, cells, width);
+}
+
+function exactTiming({exact}: Dialled, isDistance: boolean): string {
+	return isDistance ? `${formatNumber(exact, 4)} m` : `${formatNumber(exact, 4)} ms`;
+}
+
+function sigmaText({sigma}: Dialled, isDistance: boolean, lengthUnit: LengthUnit): string {
+	return isDistance ? formatLength(sigma, lengthUnit) : `${formatNumber(sigma, 2)} ms`;
+}
+
+function outputsTable(
+	rows: readonly SolutionRow[],
+	solution: Solution,
+	options: SolutionTextOptions,
+): string[] {
+	if (solution.outputs.length === 0) return [];
+	return ['', 'Bass processor', ...settingsTable('output', 'delay', rows, solution, options)];
+}
+
+function subsTable(profile: Profile, solution: Solution, {width, lengthUnit}: SolutionTextOptions): string[] {
+	if (solution.subs.length === 0) return [];
+	const columns: TableColumn[] = [
+		{title: 'sub', importance: 10, leastCells: 10},
+		{title: 'fed by', importance: 2},
+		{title: 'output', importance: 3},
+		{title: 'distance', align: 'right', importance: 6},
+		{title: 'arrival', align: 'right', importance: 7},
+		{title: 'level', align: 'right', importance: 8},
+	];
+	const cells = solution.subs.map(({id, fedBy, output, distance, arrivalMs, level}) => [
+		profile.subs?.find(sub => sub.id === id)?.name ?? id,
+		fedBy,
+		output ?? '',
+		distance ? formatLength(distance.metres, lengthUnit) : '',
+		arrivalMs ? `${formatNumber(arrivalMs.value, 2)} ms` : '',
+		level ? `${formatNumber(level.decibels, 1)} dB` : '',
+	]);
+	return ['', 'Subs as measured', ...tableLines(columns, cells, width)];
+}
+
+function closingLines(solution: Solution, width: number): string[] {
+	const {masterVolumeChangeDb: master, worstTimingErrorMs: timing, worstLevelErrorDb: level} = solution;
+	const sentences: string[] = [];
+	if (master !== undefined) {
+		sentences.push(
+			Math.abs(master) < 0.05
+				? 'Master volume: leave it as it is.'
+				: `Master volume: turn it ${master > 0 ? 'up' : 'down'} by ${formatNumber(Math.abs(master), 1)} dB.`,
+		);
+	}
+
+	const left = [
+		...(timing === undefined ? [] : [`${formatNumber(timing, 2)} ms in time`]),
+		...(level === undefined ? [] : [`${formatNumber(level, 2)} dB in level`]),
+	];
+	if (left.length > 0)
+		sentences.push(`Left between any two channels by the steps: ${left.join(', ')} at most.`);
+	return sentences.length > 0 ? ['', ...sentences.flatMap(sentence => wrap(sentence, width))] : [];
+}
