@@ -1,0 +1,64 @@
+import type {Receiver} from '../types.ts';
+
+// Steps and ranges that receivers usually have: common practice, no source.
+const crossover: Receiver['crossover'] = {
+	choicesHertz: [40, 50, 60, 70, 80, 90, 100, 110, 120, 150, 180, 200, 250],
+	scope: 'per channel',
+	fullRange: true,
+	lfeLowPassChoicesHertz: [80, 90, 100, 110, 120, 150, 180, 200, 250],
+};
+const trim: Receiver['trim'] = {stepDb: 0.5, minimumDb: -12, maximumDb: 12};
+const common = {trim, crossover, subOutputs: 2} as const;
+const foot = 0.3048;
+
+/** Receivers that stand for many: what they take, without a maker's name. */
+export const genericReceivers = {
+	'fine-metric': {
+		...common,
+		name: 'Distances in centimetre steps',
+		timing: {kind: 'distance', shownIn: 'm', stepMetres: 0.01, minimumMetres: 0, maximumMetres: 18},
+	},
+	'coarse-metric': {
+		...common,
+		name: 'Distances in 10 cm steps',
+		trim: {...trim, stepDb: 1},
+		timing: {kind: 'distance', shownIn: 'm', stepMetres: 0.1, minimumMetres: 0, maximumMetres: 12},
+	},
+	'fine-feet': {
+		...common,
+		name: 'Distances in tenths of a foot',
+		timing: {
+			kind: 'distance',
+			shownIn: 'ft',
+			stepMetres: foot / 10,
+			minimumMetres: 0,
+			maximumMetres: 60 * foot,
+		},
+	},
+	'coarse-feet': {
+		...common,
+		name: 'Distances in whole feet',
+		trim: {...trim, stepDb: 1},
+		timing: {
+			kind: 'distance',
+			shownIn: 'ft',
+			stepMetres: foot,
+			minimumMetres: foot,
+			maximumMetres: 30 * foot,
+		},
+	},
+	'fine-delay': {
+		...common,
+		name: 'Delays in tenths of a millisecond',
+		timing: {kind: 'delay', stepMs: 0.1, minimumMs: 0, maximumMs: 50},
+	},
+	'coarse-delay': {
+		...common,
+		name: 'Delays in whole milliseconds',
+		trim: {...trim, stepDb: 1},
+		timing: {kind: 'delay', stepMs: 1, minimumMs: 0, maximumMs: 20},
+	},
+} as const satisfies Readonly<Record<string, Receiver>>;
+
+export type GenericReceiver = keyof typeof genericReceivers;
+export const genericReceiverNames = Object.keys(genericReceivers) as GenericReceiver[];
