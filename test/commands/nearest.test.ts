@@ -1,0 +1,16 @@
+import {expect, test} from 'vitest';
+import {nearest} from '../../source/commands/nearest.ts';
+
+const commands = ['solve', 'check', 'walk', 'diff', 'list', 'new', 'copy', 'completion'];
+
+test.each([
+	['', []],
+	['solve', ['solve']],
+	['slove', ['solve']],
+	['SOLVE', ['solve']],
+	['comp', ['copy', 'completion']],
+	['nwe', ['new']],
+	['measure', []],
+])('`nearest` finds for “%s” the words %j', (word, found) => {
+	expect(nearest(word, commands)).toEqual(found);
+});
