@@ -27,6 +27,8 @@ export const room = z.looseObject({
 	ceiling: z.discriminatedUnion('kind', [flatCeiling, slopedCeiling]).optional(),
 	/** Reverberation time in the bass, seconds, where known. */
 	decaySeconds: positive.max(30).optional(),
+	/** What the room adds in the bass over open space, dB, where measured; 0 where not given. */
+	bassGainDb: finite.min(-20).max(20).optional(),
 });
 
 /** Air in the room while measuring. */
