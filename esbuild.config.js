@@ -1,12 +1,18 @@
 // Bundles the program for publishing: one entry, chunks loaded when a command needs them.
-import {readFileSync, rmSync} from 'node:fs';
+import {chmodSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
+import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
+import {leanMeow} from './build/leanMeow.js';
+import {thirdPartyNotices} from './build/notices.js';
+import {noDeveloperTools, quietBuiltins} from './build/plugins.js';
 
-const {version} = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+const root = fileURLToPath(new URL('.', import.meta.url));
+const {version} = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
 
-rmSync(new URL('dist', import.meta.url), {recursive: true, force: true});
+rmSync(`${root}dist`, {recursive: true, force: true});
 
-await build({
+const {metafile} = await build({
+	absWorkingDir: root,
 	entryPoints: ['source/cli.ts'],
 	outdir: 'dist',
 	bundle: true,
@@ -15,8 +21,11 @@ await build({
 	format: 'esm',
 	target: 'node20',
 	minify: true,
+	metafile: true,
+	legalComments: 'none',
 	chunkNames: 'chunks/[name]-[hash]',
 	define: {
+		// Without it React measures every render and keeps the measurements.
 		'process.env.NODE_ENV': '"production"',
 		ROOMTARE_VERSION: JSON.stringify(version),
 	},
@@ -24,15 +33,23 @@ await build({
 	banner: {
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
-	plugins: [
-		{
-			// Ink imports its developer tools statically inside an optional chunk; a published program has no use for them.
-			name: 'no-devtools',
-			setup({onResolve, onLoad}) {
-				onResolve({filter: /^react-devtools-core$/}, ({path}) => ({path, namespace: 'empty'}));
-				onLoad({filter: /.*/, namespace: 'empty'}, () => ({contents: 'export default {}'}));
-			},
-		},
-	],
+	plugins: [leanMeow, noDeveloperTools, quietBuiltins],
 	logLevel: 'warning',
 });
+
+chmodSync(`${root}dist/cli.js`, 0o755);
+writeFileSync(`${root}dist/THIRD-PARTY-NOTICES.txt`, thirdPartyNotices(Object.keys(metafile.inputs), root));
+
+// The schema is computed from the one in the source, so that the shipped file cannot be an older one.
+const {outputFiles} = await build({
+	absWorkingDir: root,
+	entryPoints: ['source/profile/jsonSchema.ts'],
+	bundle: true,
+	platform: 'node',
+	format: 'esm',
+	write: false,
+	logLevel: 'warning',
+});
+const moduleUrl = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`;
+const {profileJsonSchema} = await import(moduleUrl);
+writeFileSync(`${root}dist/profile.schema.json`, `${JSON.stringify(profileJsonSchema(), null, '\t')}\n`);
