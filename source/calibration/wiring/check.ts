@@ -1,11 +1,11 @@
 import {crossSectionSquareMillimetres} from '../../acoustics/cable.ts';
 import type {LengthUnit, Profile} from '../../profile/types.ts';
+import {conductorText} from '../../profile/units/conductor.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {Remark} from '../result.ts';
 import {directionOf, readEnd} from './ends.ts';
 import {straightLineMetres} from './lengths.ts';
 import type {Cable, Positions} from './result.ts';
-import {conductorWords} from './words.ts';
 
 type Check = (cables: readonly Cable[], profile: Profile, positions: Positions) => Remark[];
 
@@ -132,7 +132,7 @@ const thinConductors: Check = (cables, profile) =>
 		}
 
 		if (!cable.conductor || !isThinner(cable.conductor, cable.needs)) return [];
-		const text = `${cable.id}: ${conductorWords(cable.conductor)} is thin for ${length} at ${cable.impedanceOhms} Ω; ${conductorWords(cable.needs)} keeps the loop within 5 % of the impedance.`;
+		const text = `${cable.id}: ${conductorText(cable.conductor)} is thin for ${length} at ${cable.impedanceOhms} Ω; ${conductorText(cable.needs)} keeps the loop within 5 % of the impedance.`;
 		return [{kind: 'advice', code: 'conductor-thin', about: cable.id, text}];
 	});
 

@@ -1,5 +1,5 @@
+import {conductorText} from '../../profile/units/conductor.ts';
 import type {Cable, PurchaseTotal} from './result.ts';
-import {conductorWords} from './words.ts';
 
 /** What to buy: the cut lengths of all cables not yet laid, by kind and conductor. */
 export function purchaseTotals(cables: readonly Cable[]): PurchaseTotal[] {
@@ -7,7 +7,7 @@ export function purchaseTotals(cables: readonly Cable[]): PurchaseTotal[] {
 	for (const cable of cables) {
 		if (cable.done) continue;
 		const conductor = cable.conductor ?? cable.needs;
-		const what = conductor ? `${cable.kind}, ${conductorWords(conductor)}` : cable.kind;
+		const what = conductor ? `${cable.kind}, ${conductorText(conductor)}` : cable.kind;
 		const total = totals.get(what) ?? {cables: 0, metres: 0, unknown: 0};
 		total.cables += 1;
 		total.metres += cable.cutMetres ?? 0;

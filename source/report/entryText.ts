@@ -1,0 +1,23 @@
+import type {Receiver} from '../profile/types.ts';
+import {decimalsOf, formatNumber} from './settingText.ts';
+
+type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;
+
+const metresPerUnit: Readonly<Record<DistanceEntry['shownIn'], number>> = {
+	m: 1,
+	cm: 0.01,
+	ft: 0.3048,
+	in: 0.0254,
+};
+
+/**
+A distance as it is typed into the receiver: in the receiver's own unit, with the decimals of its own step.
+
+@param metres - The stepped distance.
+@param entry - How the receiver takes distances.
+*/
+export function formatEntry(metres: number, entry: DistanceEntry): string {
+	const unit = metresPerUnit[entry.shownIn];
+	const decimals = decimalsOf(entry.stepMetres / unit, 0);
+	return `${formatNumber(metres / unit, decimals)} ${entry.shownIn}`;
+}

@@ -1,0 +1,103 @@
+import type {Solution} from '../../calibration/result.ts';
+import type {WiringResult} from '../../calibration/wiring/result.ts';
+import type {Profile, SettingsSet} from '../../profile/types.ts';
+import {conductorText} from '../../profile/units/conductor.ts';
+import {formatLength} from '../../profile/units/length.ts';
+import {formatNumber, formatSigned} from '../settingText.ts';
+import {sheetCautions} from './cautions.ts';
+import {type CableRow, type SheetContent, seriousTexts} from './content.ts';
+import {rowsOfSet, rowsOfSolution} from './dialRows.ts';
+import {placeRows, type Standing} from './placeRows.ts';
+
+export type SheetInput = {
+	readonly profile: Profile;
+	readonly solution: Solution;
+	/** The kept set to print; absent where none was kept and the fresh solution is printed. */
+	readonly set?: SettingsSet;
+	/** Whether the kept set was computed from other readings than the profile holds now. */
+	readonly isStale: boolean;
+	readonly wiring: WiringResult;
+	readonly standing: Standing;
+};
+
+/** Puts the page together as words. */
+export function assembleSheet(input: SheetInput): SheetContent {
+	const {profile, solution, set, standing} = input;
+	const rows = set ? rowsOfSet(set, profile) : rowsOfSolution(solution, profile);
+	const takesDelays = profile.receiver?.timing.kind === 'delay';
+	return {
+		title: profile.name,
+		date: profile.date,
+		origin: set
+			? `Settings as kept${set.decidedAt ? ` on ${set.decidedAt.slice(0, 10)}` : ''}${set.name ? `, ${set.name}` : ''}`
+			: 'Settings as computed from the readings; not yet kept as dialled in',
+		warnings: warningsOf(input),
+		timingHeading: takesDelays ? 'Delay' : 'Distance to enter',
+		...rows,
+		afterDialling: afterDialling(solution, set),
+		places: placeRows(profile, standing),
+		cables: input.wiring.cables.map(cable => cableRow(cable, profile)),
+		conditions: conditionsOf(profile, solution),
+		cautions: sheetCautions,
+	};
+}
+
+function warningsOf({solution, set, isStale}: SheetInput): string[] {
+	const warnings = set ? [] : seriousTexts(solution.remarks);
+	if (set && isStale) {
+		warnings.unshift(
+			'These settings were kept before the latest readings. Dial in again, or print this page after keeping the new ones.',
+		);
+	}
+
+	return warnings;
+}
+
+function afterDialling(solution: Solution, set: SettingsSet | undefined): string[] {
+	const lines: string[] = [];
+	if (set?.lfeLowPassHertz !== undefined)
+		lines.push(`Low-pass for the LFE channel: ${set.lfeLowPassHertz} Hz`);
+	if (set?.masterVolumeDb !== undefined)
+		lines.push(`Master volume while measuring: ${formatSigned(set.masterVolumeDb, 1)} dB`);
+	const change = solution.masterVolumeChangeDb;
+	if (!set && change !== undefined && Math.abs(change) >= 0.05) {
+		lines.push(`Master volume: ${formatSigned(change, 1)} dB brings the seat to the target`);
+	}
+
+	return lines;
+}
+
+function cableRow(cable: WiringResult['cables'][number], profile: Profile): CableRow {
+	const conductor = cable.conductor ?? cable.needs;
+	return {
+		// A label made from the ends would only repeat the next two columns.
+		label: cable.label === `${cable.from} → ${cable.to}` ? readableEnd(cable) : cable.label,
+		from: cable.from,
+		to: cable.to,
+		length: cable.cutMetres === undefined ? '' : formatLength(cable.cutMetres, profile.lengthUnit ?? 'm'),
+		conductor: conductor ? conductorText(conductor) : '',
+	};
+}
+
+function conditionsOf(profile: Profile, solution: Solution): string[] {
+	const {air, kit, target} = profile;
+	const seat = profile.seats.find(({id}) => id === solution.seat);
+	const conditions = [
+		`Reference seat: ${seat?.name ?? solution.seat}`,
+		`Target: ${formatNumber(target?.levelDb ?? 75, 1)} dB at the seat`,
+		`Speed of sound: ${solution.speedOfSound.metresPerSecond.toFixed(1)} m/s (${solution.speedOfSound.formula})`,
+	];
+	if (air?.temperatureCelsius !== undefined) {
+		const humidity =
+			air.humidityPercent === undefined ? '' : `, ${formatNumber(air.humidityPercent, 0)} % humidity`;
+		conditions.push(`Air: ${formatNumber(air.temperatureCelsius, 0)} °C${humidity}`);
+	}
+
+	if (kit?.meterWeighting) conditions.push(`Meter: ${kit.meterWeighting} weighting`);
+	return conditions;
+}
+
+/** What the cable leads to: the far box, such as FL or sub1. */
+function readableEnd({to}: {readonly to: string}): string {
+	return to.slice(0, to.indexOf('/'));
+}

@@ -1,0 +1,53 @@
+import {channelNames, isLfe} from '../../profile/channels.ts';
+import type {LengthUnit, Profile} from '../../profile/types.ts';
+import {formatLength} from '../../profile/units/length.ts';
+import type {PlaceRow} from './content.ts';
+
+type Point = {readonly x: number; readonly y: number; readonly z: number};
+
+/** What is known of where things stand: room frame, metres; and distances to the reference seat. */
+export type Standing = {
+	readonly positions: ReadonlyMap<string, Point>;
+	readonly widthMetres?: number;
+	readonly lengthMetres?: number;
+	readonly seatDistances: ReadonlyMap<string, number>;
+};
+
+/** Everything that stands in the room, named, with the tape distances that put it back after cleaning. */
+export function placeRows(profile: Profile, standing: Standing): PlaceRow[] {
+	const things = [
+		...profile.channels.filter(({id}) => !isLfe(id)).map(({id}) => ({id, name: channelNames[id] as string})),
+		...(profile.subs ?? []).map(({id, name}) => ({id, name})),
+		...profile.seats.map(({id, name}) => ({id, name})),
+		...(standing.positions.has('screen') ? [{id: 'screen', name: 'Screen, its centre'}] : []),
+	];
+	const unit: LengthUnit = profile.lengthUnit ?? 'm';
+	return things.flatMap(({id, name}): PlaceRow[] => {
+		const point = standing.positions.get(id);
+		const toSeat = standing.seatDistances.get(id);
+		if (!point && toSeat === undefined) return [];
+		return [
+			{
+				name,
+				acrossFrom: point ? fromNearer(point.x, standing.widthMetres, ['left wall', 'right wall'], unit) : '',
+				alongFrom: point
+					? fromNearer(point.y, standing.lengthMetres, ['screen wall', 'back wall'], unit)
+					: '',
+				height: point ? formatLength(point.z, unit) : '',
+				toSeat: toSeat === undefined ? '' : formatLength(toSeat, unit),
+			},
+		];
+	});
+}
+
+/** The distance to the nearer of two opposite walls: a short tape errs less. The first wall where the room's size is unknown. */
+function fromNearer(
+	coordinate: number,
+	size: number | undefined,
+	[first, second]: readonly [string, string],
+	unit: LengthUnit,
+): string {
+	return size !== undefined && size - coordinate < coordinate
+		? `${formatLength(size - coordinate, unit)} from the ${second}`
+		: `${formatLength(coordinate, unit)} from the ${first}`;
+}

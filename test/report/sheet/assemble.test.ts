@@ -1,0 +1,51 @@
+import {expect, test} from 'vitest';
+import {assembleSheet} from '../../../source/report/sheet/assemble.ts';
+import {input, solution} from './scenario.ts';
+
+test('the kept settings are printed in the receiver’s own unit and step, in the order of the channels', () => {
+	const {receiver, processor, timingHeading, origin} = assembleSheet(input());
+	expect(timingHeading).toBe('Distance to enter');
+	// 0.9144 m = 3.0 ft, 3.048 m = 10.0 ft, 6.096 m = 20.0 ft, exactly.
+	expect(
+		receiver.map(({name, timing, trim, crossover, polarity}) => [name, timing, trim, crossover, polarity]),
+	).toEqual([
+		['Front left', '3.0 ft', '−1.5', '80 Hz', ''],
+		['Front right', '10.0 ft', '+2.0', 'full range', 'inverted'],
+		['Low frequency effects 1', '20.0 ft', '0.0', '', ''],
+	]);
+	expect(processor).toEqual([
+		{name: 'A: Front sub', crossover: '', timing: '3.2 ms', trim: '−2.0', polarity: ''},
+	]);
+	expect(origin).toContain('2026-03-02');
+});
+
+test('places are told from the nearer wall', () => {
+	const {places} = assembleSheet(input());
+	expect(places.find(({name}) => name === 'Front right')).toMatchObject({
+		acrossFrom: '0.80 m from the right wall',
+		alongFrom: '0.40 m from the screen wall',
+		height: '1.00 m',
+	});
+	expect(places.find(({name}) => name === 'Sofa | middle')?.alongFrom).toBe('1.00 m from the back wall');
+	expect(places.find(({name}) => name === 'Front left')?.toSeat).toBe('3.80 m');
+	// Nothing is known of the sub's place, so nothing is said of it.
+	expect(places.some(({name}) => name === 'Front sub')).toBe(false);
+});
+
+test('stale settings carry a warning, fresh ones do not', () => {
+	expect(assembleSheet(input()).warnings).toEqual([]);
+	expect(assembleSheet(input({isStale: true})).warnings[0]).toContain('before the latest readings');
+});
+
+test('without a kept set the computed settings are printed, with what is missing and the master volume', () => {
+	const content = assembleSheet(input({set: undefined}));
+	expect(content.origin).toContain('not yet kept');
+	expect(content.warnings).toEqual([solution.remarks[0]!.text]);
+	expect(content.receiver.map(({name}) => name)).toEqual(['Front left']);
+	expect(content.afterDialling[0]).toContain('−3.0 dB');
+});
+
+test('the page always carries cautions for ears, mains and ladders', () => {
+	const text = assembleSheet(input()).cautions.join(' ');
+	for (const word of ['ears', 'electrician', 'ladder']) expect(text).toContain(word);
+});
