@@ -25,7 +25,7 @@ export function migrate(file: JsonObject, migrations: readonly Migration[], curr
 		ok: false,
 		found: {path: ['format'], value: from, expected, remedy},
 	});
-	if (typeof from !== 'number' || !Number.isInteger(from) || from < 1) {
+	if (typeof from !== 'number' || !Number.isInteger(from) || from < 0) {
 		const remedy = from === undefined ? `Add "format": ${current}, if this is a profile.` : 'Correct it.';
 		return refuse(`the format of the file, a whole number up to ${current}`, remedy);
 	}
