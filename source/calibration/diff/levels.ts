@@ -1,3 +1,4 @@
+import {energyMean} from '../../acoustics/decibels.ts';
 import type {MeterReading, Profile} from '../../profile/types.ts';
 import {settingsInForce} from '../inForce.ts';
 import type {Uncertain} from '../result.ts';
@@ -46,7 +47,6 @@ function groupsOf(profile: Profile, rename: (id: string) => string): Map<string,
 	const groups = new Map<string, Group>();
 	for (const [key, readings] of lists) {
 		const [source, seat] = key.split('|') as [string, string];
-		const energy = readings.reduce((sum, {decibels}) => sum + 10 ** (decibels / 10), 0) / readings.length;
 		const forces = readings.map(reading => {
 			const ids = sourcesOf(reading);
 			return ids.length === 1 ? inForceDb(profile, reading, ids[0]!) : undefined;
@@ -54,7 +54,10 @@ function groupsOf(profile: Profile, rename: (id: string) => string): Map<string,
 		groups.set(key, {
 			source,
 			seat,
-			mean: {value: 10 * Math.log10(energy), sigma: sigma / Math.sqrt(readings.length)},
+			mean: {
+				value: energyMean(readings.map(({decibels}) => decibels)),
+				sigma: sigma / Math.sqrt(readings.length),
+			},
 			inForceDb: forces.every(force => force !== undefined && force === forces[0]) ? forces[0] : undefined,
 		});
 	}

@@ -2,7 +2,7 @@ import {channelNames} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {isSameValue} from './equality.ts';
 import type {Match, ThingKind} from './profileDiff.ts';
-import {tapeKey, tapeMeans} from './tapeMeans.ts';
+import {pairKey, tapeMeans} from './tapeMeans.ts';
 
 type Thing = {readonly id: string; readonly name: string; readonly data: unknown};
 export type Unmatched = {readonly kind: ThingKind; readonly id: string; readonly name: string};
@@ -59,8 +59,8 @@ function agreement(
 	const others = new Set((newer.tape ?? []).flatMap(({from, to}) => [from, to]));
 	let score = 0;
 	for (const other of others) {
-		const before = olderMeans.get(tapeKey(b, other));
-		const after = newerMeans.get(tapeKey(b, other));
+		const before = olderMeans.get(pairKey(b, other));
+		const after = newerMeans.get(pairKey(b, other));
 		if (before && after) score += Math.abs(after.value - before.value) <= sameDistanceMetres ? 1 : -1;
 	}
 

@@ -1,6 +1,7 @@
+import {median} from '../../numeric/statistics.ts';
 import {decidedSettings} from '../inForce.ts';
 import type {OutputSolution} from '../result.ts';
-import {median, partsOf} from './parts.ts';
+import {partsOf} from './parts.ts';
 import type {Match, Part, SettingChange} from './profileDiff.ts';
 import type {Solved} from './solved.ts';
 import {timingParts} from './timingParts.ts';

@@ -24,13 +24,6 @@ export function partsOf(amounts: ReadonlyArray<readonly [Cause, number]>): Part[
 		.map(([cause, amount]) => ({cause, amount}));
 }
 
-/** Middle value; mean of the middle two for an even count. */
-export function median(values: readonly number[]): number {
-	const sorted = [...values].sort((a, b) => a - b);
-	const middle = sorted.length >> 1;
-	return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
-}
-
 /** What lies between a computed value and the value that the box took. */
 export type RoundingSide = {
 	readonly exact: number;

@@ -1,17 +1,9 @@
 import type {Profile, TapeReading} from '../../profile/types.ts';
+import {tapeSigma, tapeStep} from '../distances.ts';
 import type {Uncertain} from '../result.ts';
 
-/**
-Standard uncertainty of one tape reading, metres: end points 2 mm, tape 1 mm a metre, rounding to the smallest division.
-
-@see JCGM 100:2008 (GUM) 4.3.7 for step/√12; the other two are common practice, no source.
-*/
-function readingSigmaMetres(reading: TapeReading, stepMetres: number): number {
-	return reading.sigmaMetres ?? Math.hypot(0.002, 0.001 * reading.metres, stepMetres / Math.sqrt(12));
-}
-
 /** One distance's two ends in a fixed order, so that a tape pulled either way has one key. */
-export function tapeKey(a: string, b: string): string {
+export function pairKey(a: string, b: string): string {
 	return a < b ? `${a}|${b}` : `${b}|${a}`;
 }
 
@@ -19,7 +11,7 @@ export function tapeKey(a: string, b: string): string {
 Every tape distance of a profile as the weighted mean of its readings; readings set aside are left out.
 
 @param rename - Gives each end the name under which the means are kept.
-@returns Means in metres, keyed by `tapeKey` of the two ends.
+@returns Means in metres, keyed by `pairKey` of the two ends.
 */
 export function tapeMeans(
 	profile: Profile,
@@ -28,16 +20,16 @@ export function tapeMeans(
 	const groups = new Map<string, TapeReading[]>();
 	for (const reading of profile.tape ?? []) {
 		if (reading.setAside) continue;
-		const key = tapeKey(rename(reading.from), rename(reading.to));
+		const key = pairKey(rename(reading.from), rename(reading.to));
 		groups.set(key, [...(groups.get(key) ?? []), reading]);
 	}
 
-	const step = profile.kit?.tapeStepMetres ?? 0.001;
+	const step = tapeStep(profile);
 	const mean = (readings: readonly TapeReading[]) => {
 		let weights = 0;
 		let sum = 0;
 		for (const reading of readings) {
-			const weight = 1 / readingSigmaMetres(reading, step) ** 2;
+			const weight = 1 / tapeSigma(reading, step) ** 2;
 			weights += weight;
 			sum += weight * reading.metres;
 		}

@@ -1,6 +1,6 @@
+import {median} from '../../numeric/statistics.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
 import type {ChannelSolution, Solution} from '../result.ts';
-import {median} from './parts.ts';
 import {type TimingSide, timingOffset} from './timingParts.ts';
 
 /** The receiver's own constant where it states none, m/s. */

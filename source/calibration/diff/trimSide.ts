@@ -1,9 +1,9 @@
+import {median} from '../../numeric/statistics.ts';
 import {isLfe} from '../../profile/channels.ts';
 import type {MeterReading, Profile, SettingsSet} from '../../profile/types.ts';
 import {settingsInForce} from '../inForce.ts';
 import type {Solution} from '../result.ts';
 import {sourcesOf} from './levels.ts';
-import {median} from './parts.ts';
 import {type TrimSide, trimOffset} from './trimParts.ts';
 
 /** Level that test signals aim at where the profile states none, dB. */

@@ -107,7 +107,7 @@ test('`diffProfiles` calls a speaker moved when its distance changed beyond the 
 		});
 	const far = diffProfiles(room, shift('LS', 0.11));
 	expect(moved(far.changes)).toMatchObject([{about: 'LS', readings: [{change: expect.closeTo(0.11, 9)}]}]);
-	// Two readings of 2 m: 2 mm at the ends and 2 mm along the tape each, so √2·2.8 mm = 4 mm; 3 sigma is 12 mm.
+	// Two readings of 2 m on a tape of 5 mm: √2·√(2² + 2² + 5²/12) mm = 4.5 mm; 3 sigma is 13 mm.
 	const near = diffProfiles(room, shift('LS', 0.01));
 	expect(near.changes.map(({kind}) => kind)).toEqual(['tape read again']);
 });

@@ -1,0 +1,79 @@
+import type {Change, LevelChange, MovedChange, TapeChange} from '../../calibration/diff/profileDiff.ts';
+import type {LengthUnit} from '../../profile/types.ts';
+import {formatLength} from '../../profile/units/length.ts';
+import {formatNumber, formatSigned} from '../settingText.ts';
+import {fieldText} from './fieldText.ts';
+
+const matchedBy = {
+	id: 'by its id',
+	name: 'by its name',
+	place: 'by its place',
+	elimination: 'because nothing else is left',
+} as const;
+
+/** Readings that the short form shows of one thing that moved. */
+const shortReadings = 3;
+
+function tapeText(reading: TapeChange, about: string, unit: LengthUnit): string {
+	const other = reading.from === about ? reading.toName : reading.fromName;
+	const size = formatLength(Math.abs(reading.change), unit);
+	const [before, after] = [formatLength(reading.before.value, unit), formatLength(reading.after.value, unit)];
+	const way = reading.change > 0 ? 'farther from' : 'nearer to';
+	return `${size} ${way} ${other} (${before} → ${after})`;
+}
+
+function roomText(reading: TapeChange, unit: LengthUnit): string {
+	const [before, after] = [formatLength(reading.before.value, unit), formatLength(reading.after.value, unit)];
+	return `${reading.fromName} to ${reading.toName} ${before} → ${after}`;
+}
+
+function movedText({about, name, readings}: MovedChange, unit: LengthUnit, isFull: boolean): string {
+	const shown = isFull ? readings : readings.slice(0, shortReadings);
+	const texts = shown.map(reading =>
+		about === 'room' ? roomText(reading, unit) : tapeText(reading, about, unit),
+	);
+	const more = readings.length - shown.length;
+	return `${name}: ${texts.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;
+}
+
+function levelText(change: LevelChange): string {
+	const {before, after, withoutSettings, sigma} = change;
+	const read = `${change.name} at ${change.seatName}: ${formatSigned(change.change, 1)} dB (${formatNumber(before.value, 1)} → ${formatNumber(after.value, 1)} dB)`;
+	const own = withoutSettings ?? change.change;
+	const told =
+		withoutSettings === undefined ? '' : `, ${formatSigned(withoutSettings, 1)} dB without trim and volume`;
+	const within = Math.abs(own) <= 2 * sigma ? '; no more than two readings differ' : '';
+	return `${read}${told}${within}.`;
+}
+
+/** One change as a sentence, noun first; lengths in the display unit. */
+export function changeText(change: Change, unit: LengthUnit, isFull = true): string {
+	switch (change.kind) {
+		case 'added':
+			return `${change.name} (${change.about}) is new.`;
+		case 'removed':
+			return `${change.name} (${change.about}) is gone.`;
+		case 'renamed': {
+			const {olderName, older, name, newer, by} = change.match;
+			return `${olderName} (${older}) is now ${name} (${newer}), matched ${matchedBy[by]}.`;
+		}
+
+		case 'moved':
+			return movedText(change, unit, isFull);
+		case 'tape read again': {
+			const {fromName, toName, before, after} = change.reading;
+			const step = {stepMetres: 0.001};
+			return `${fromName} to ${toName}: ${formatLength(before.value, unit, step)} → ${formatLength(after.value, unit, step)}, within the tape's uncertainty.`;
+		}
+
+		case 'level':
+			return levelText(change);
+		case 'replaced':
+		case 'stated':
+			return `${change.name}: ${change.fields.map(field => fieldText(field, unit)).join('; ')}.`;
+		case 'only in one': {
+			const what = change.readings === 'tape' ? 'tape distance' : 'level';
+			return `${change.count} ${what}${change.count === 1 ? '' : 's'} only in the ${change.side} profile.`;
+		}
+	}
+}
