@@ -1,0 +1,43 @@
+import type {Room} from '../../profile/types.ts';
+
+/** A place in the room frame: x from the left wall, y from the screen wall, z from the floor; metres. */
+export type Place = {readonly x: number; readonly y: number; readonly z: number};
+
+export type PlanPoint = Place & {
+	readonly id: string;
+	/** Short, for the drawing. */
+	readonly label: string;
+	/** In full, for words; the label where missing. */
+	readonly name?: string;
+	readonly kind: 'speaker' | 'sub' | 'seat' | 'screen';
+	/** Distances in the legend are measured from the reference seat; the first seat where none is marked. */
+	readonly reference?: boolean;
+	/** What the speaker points at, metres. */
+	readonly aim?: Place;
+	/** Horizontal error ellipse: half axes in metres, the longer one's angle from x towards y in degrees. */
+	readonly ellipse?: {
+		readonly majorMetres: number;
+		readonly minorMetres: number;
+		readonly angleDegrees: number;
+	};
+	/** Width of a picture, metres; drawn in the view from above. */
+	readonly widthMetres?: number;
+	/** Height of a picture, metres; drawn in the view from the side. */
+	readonly heightMetres?: number;
+};
+
+/** What a floor plan shows. Walls whose place is not known are not drawn. */
+export type PlanScene = {
+	readonly room: Pick<Room, 'widthMetres' | 'lengthMetres' | 'ceiling'>;
+	readonly points: readonly PlanPoint[];
+};
+
+export function referenceSeat(scene: PlanScene): PlanPoint | undefined {
+	const seats = scene.points.filter(({kind}) => kind === 'seat');
+	return seats.find(({reference}) => reference) ?? seats[0];
+}
+
+/** Metres between two places. */
+export function separation(a: Place, b: Place): number {
+	return Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
+}
