@@ -80,12 +80,23 @@ export type SubSolution = {
 
 export type Solution = {
 	readonly seat: string;
-	readonly speedOfSound: {readonly metresPerSecond: number; readonly formula: string};
+	readonly speedOfSound: {
+		readonly metresPerSecond: number;
+		readonly formula: string;
+		/** Standard uncertainty that the temperature causes, m/s. */
+		readonly sigma: number;
+	};
 	readonly channels: readonly ChannelSolution[];
 	readonly subs: readonly SubSolution[];
 	readonly outputs: readonly OutputSolution[];
+	/** Seats that the levels are made for. */
+	readonly levelSeats: readonly string[];
+	/** Low-pass of the LFE channel, where the receiver has choices. */
+	readonly lfeLowPassHertz?: number;
 	/** What to change at the master volume because trims only match channels to each other, dB. */
 	readonly masterVolumeChangeDb?: number;
+	/** The master volume after that change, where the readings say at which one they were taken, dB. */
+	readonly masterVolumeDb?: number;
 	/** Worst pairwise timing error that rounding and limits leave, ms. */
 	readonly worstTimingErrorMs?: number;
 	/** Worst pairwise level error that rounding and limits leave, dB. */

@@ -1,0 +1,132 @@
+import {combinedSigma, median, sampleDeviation} from '../numeric/statistics.ts';
+import type {Profile, TapeReading} from '../profile/types.ts';
+import {metresPerInch} from '../profile/units/length.ts';
+import {type Observations, tapeKey} from './observations.ts';
+import type {DistanceResult, Remark} from './result.ts';
+import {inLength, nameOf, remark} from './words.ts';
+
+/** Distances that a net of tape readings gives, by `tapeKey(seat, end)`. */
+export type AdjustedDistances = ReadonlyMap<
+	string,
+	{readonly metres: number; readonly sigmaMetres: number; readonly isSuspected?: boolean}
+>;
+
+export type MeasuredDistance = {readonly distance: DistanceResult; readonly remarks: readonly Remark[]};
+
+/** Holding the tape at the acoustic centre and at the ear. */
+const holdingSigma = 0.002;
+/** Sag and slope of the tape, for each metre. */
+const sigmaPerMetre = 0.001;
+/** Smallest division that people read a tape to where the profile does not say. Common practice, no source. */
+const usualStepMetres = {m: 0.005, cm: 0.005, ft: metresPerInch / 4, 'ft-in': metresPerInch / 4} as const;
+/** Repeats that differ by less are not worth a word. Common practice, no source. */
+const leastSpreadMetres = 0.02;
+
+/** Smallest division that the tape is read to, metres. */
+export function tapeStep(profile: Profile): number {
+	return profile.kit?.tapeStepMetres ?? usualStepMetres[profile.lengthUnit ?? 'm'];
+}
+
+/**
+Standard uncertainty of one tape reading: √((2 mm)² + (1 mm/m · d)² + step²/12), unless the reading states its own.
+
+@param stepMetres - Smallest division of the tape, metres.
+@returns Metres.
+*/
+export function tapeSigma(reading: Pick<TapeReading, 'metres' | 'sigmaMetres'>, stepMetres: number): number {
+	return (
+		reading.sigmaMetres ??
+		combinedSigma(holdingSigma, sigmaPerMetre * reading.metres, stepMetres / Math.sqrt(12))
+	);
+}
+
+/**
+Distance from a speaker or sub to a seat: the mean of the repeats, or the adjusted net where that is surer.
+
+@returns `undefined` where there is neither a reading nor an adjusted distance.
+*/
+export function measuredDistance(
+	profile: Profile,
+	observations: Observations,
+	seat: string,
+	end: string,
+	adjusted?: AdjustedDistances,
+): MeasuredDistance | undefined {
+	const key = tapeKey(seat, end);
+	const readings = observations.tape.get(key);
+	const net = adjusted?.get(key);
+	const direct = readings && meanOfReadings(readings, tapeStep(profile));
+	if (net && !net.isSuspected && (!direct || net.sigmaMetres < direct.sigmaMetres)) {
+		const distance: DistanceResult = {
+			metres: net.metres,
+			sigmaMetres: net.sigmaMetres,
+			from: 'network',
+			readings: readings?.length ?? 0,
+		};
+		const text = direct
+			? `${nameOf(profile, end)}: ${inLength(net.metres, profile.lengthUnit)} from all tape readings together, surer than the ${inLength(direct.metres, profile.lengthUnit)} read directly.`
+			: `${nameOf(profile, end)}: ${inLength(net.metres, profile.lengthUnit)} follows from the other tape readings; it was not read directly.`;
+		return {distance, remarks: [remark('note', 'distance-from-network', text, end)]};
+	}
+
+	return direct && {distance: direct, remarks: spreadRemarks(profile, end, readings!, direct)};
+}
+
+/** Repeats average out the holding of the tape; its scale and its divisions stay. */
+function meanOfReadings(readings: readonly TapeReading[], stepMetres: number): DistanceResult {
+	const count = readings.length;
+	const lengths = readings.map(({metres}) => metres);
+	const metres = lengths.reduce((sum, length) => sum + length, 0) / count;
+	const stated = readings.filter(({sigmaMetres}) => sigmaMetres !== undefined);
+	const random =
+		stated.length === count
+			? Math.sqrt(stated.reduce((sum, {sigmaMetres}) => sum + sigmaMetres! ** 2, 0)) / count
+			: Math.max(holdingSigma, count >= 3 ? sampleDeviation(lengths) : 0) / Math.sqrt(count);
+	const lasting =
+		stated.length === count ? 0 : combinedSigma(sigmaPerMetre * metres, stepMetres / Math.sqrt(12));
+	return {
+		metres,
+		sigmaMetres: combinedSigma(random, lasting),
+		from: count > 1 ? 'repeats' : 'reading',
+		readings: count,
+	};
+}
+
+function spreadRemarks(
+	profile: Profile,
+	end: string,
+	readings: readonly TapeReading[],
+	mean: DistanceResult,
+): Remark[] {
+	if (readings.length < 2) return [];
+	const odd = farthestFromRest(readings.map(({metres}) => metres));
+	const sigma = tapeSigma({metres: mean.metres}, tapeStep(profile));
+	if (Math.abs(odd.difference) <= Math.max(leastSpreadMetres, 3 * Math.SQRT2 * sigma)) return [];
+	const unit = profile.lengthUnit;
+	const side = odd.difference > 0 ? 'longer' : 'shorter';
+	const text = `${nameOf(profile, end)}: ${inLength(odd.value, unit)}, ${inLength(Math.abs(odd.difference), unit)} ${side} than its repeat${readings.length > 2 ? 's' : ''}. Measure it once more, from the same point at the speaker to the ear.`;
+	return [remark('doubt', 'tape-spread', text, end)];
+}
+
+/**
+The value farthest from the others, and how far it lies from their middle.
+
+@param values - Shape (n ≥ 2). Of two, the later counts as the odd one.
+*/
+export function farthestFromRest(values: readonly number[]): {
+	readonly index: number;
+	readonly value: number;
+	readonly difference: number;
+} {
+	if (values.length === 2) {
+		return {index: 1, value: values[1]!, difference: values[1]! - values[0]!};
+	}
+
+	const middle = median(values);
+	let index = 0;
+	for (const [candidate, value] of values.entries()) {
+		if (Math.abs(value - middle) > Math.abs(values[index]! - middle)) index = candidate;
+	}
+
+	return {index, value: values[index]!, difference: values[index]! - middle};
+}
