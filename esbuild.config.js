@@ -1,54 +1,74 @@
-// Bundles the program for publishing: one entry, chunks loaded when a command needs them.
+// Bundles the program for publishing.
+//
+// Two bundles, because starting is most of the cost of a command: `cli.cjs` holds all that needs no drawing, as one
+// CommonJS file that Node starts about 20 ms faster than ES modules, each module of it run only when asked for.
+// `ui/` holds Ink and what it draws, as ES modules, because Ink waits at the top level of its modules.
 import {chmodSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
 import {leanMeow} from './build/leanMeow.js';
 import {thirdPartyNotices} from './build/notices.js';
-import {noDeveloperTools, quietBuiltins} from './build/plugins.js';
+import {noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 const {version} = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
 
-rmSync(`${root}dist`, {recursive: true, force: true});
-
-const {metafile} = await build({
+const common = {
 	absWorkingDir: root,
-	entryPoints: ['source/cli.ts'],
-	outdir: 'dist',
 	bundle: true,
-	splitting: true,
 	platform: 'node',
-	format: 'esm',
 	target: 'node20',
 	minify: true,
 	metafile: true,
 	legalComments: 'none',
+	logLevel: 'warning',
+};
+const production = {
+	// Without it React measures every render and keeps the measurements.
+	'process.env.NODE_ENV': '"production"',
+	ROOMTARE_VERSION: JSON.stringify(version),
+};
+const compiled = file => file.replace(/\.tsx?$/, '.js');
+
+rmSync(`${root}dist`, {recursive: true, force: true});
+
+const drawn = new Set();
+const program = await build({
+	...common,
+	entryPoints: ['source/cli.ts'],
+	outfile: 'dist/cli.cjs',
+	format: 'cjs',
+	define: {...production, 'import.meta.url': '__moduleUrl'},
+	banner: {js: "const __moduleUrl=require('node:url').pathToFileURL(__filename).href;"},
+	plugins: [separate(`${root}source/ui`, drawn, file => `./ui/${compiled(file)}`), leanMeow, quietBuiltins],
+});
+
+const ui = await build({
+	...common,
+	entryPoints: [...drawn].map(file => `source/ui/${file}`),
+	outbase: 'source/ui',
+	outdir: 'dist/ui',
+	format: 'esm',
+	splitting: true,
 	chunkNames: 'chunks/[name]-[hash]',
-	define: {
-		// Without it React measures every render and keeps the measurements.
-		'process.env.NODE_ENV': '"production"',
-		ROOMTARE_VERSION: JSON.stringify(version),
-	},
+	define: production,
 	// CommonJS dependencies ask for `require`; ESM has none unless it is made.
 	banner: {
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
-	plugins: [leanMeow, noDeveloperTools, quietBuiltins],
-	logLevel: 'warning',
+	plugins: [noDeveloperTools, quietBuiltins],
 });
 
-chmodSync(`${root}dist/cli.js`, 0o755);
-writeFileSync(`${root}dist/THIRD-PARTY-NOTICES.txt`, thirdPartyNotices(Object.keys(metafile.inputs), root));
+chmodSync(`${root}dist/cli.cjs`, 0o755);
+const inputs = [program, ui].flatMap(({metafile}) => Object.keys(metafile.inputs));
+writeFileSync(`${root}dist/THIRD-PARTY-NOTICES.txt`, thirdPartyNotices(inputs, root));
 
 // The schema is computed from the one in the source, so that the shipped file cannot be an older one.
 const {outputFiles} = await build({
-	absWorkingDir: root,
+	...common,
 	entryPoints: ['source/profile/jsonSchema.ts'],
-	bundle: true,
-	platform: 'node',
 	format: 'esm',
 	write: false,
-	logLevel: 'warning',
 });
 const moduleUrl = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`;
 const {profileJsonSchema} = await import(moduleUrl);

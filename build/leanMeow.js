@@ -22,8 +22,8 @@ export const leanMeow = {
 		});
 		onLoad({filter: /[/\\]meow[/\\]build[/\\]dependencies\.js$/}, async ({path}) => {
 			const text = await readFile(path, 'utf8');
-			const calls = /^((?:var|const) [\w$]+ = )((?:require\w*|getDefaultExportFromCjs|promisify)[\w$]*\()/gm;
-			return {contents: text.replace(calls, '$1/* @__PURE__ */ $2')};
+			const calls = /^((?:var|const) [\w$]+ = )?((?:require\w*|getDefaultExportFromCjs|promisify)[\w$]*\()/gm;
+			return {contents: text.replace(calls, (_, start = '', call) => `${start}/* @__PURE__ */ ${call}`)};
 		});
 	},
 };

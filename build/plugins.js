@@ -1,4 +1,5 @@
 import {isBuiltin} from 'node:module';
+import {join, relative} from 'node:path';
 
 /** Ink imports its developer tools statically inside an optional chunk; a published program has no use for them. */
 export const noDeveloperTools = {
@@ -9,12 +10,41 @@ export const noDeveloperTools = {
 	},
 };
 
-/** Node's own modules do nothing when loaded: an import of which nothing is used can go. */
+/**
+Node's own modules do nothing when loaded: an import of which nothing is used can go. `node:process` is the global
+`process`; to import it would make Node open all three standard streams, for ten milliseconds.
+*/
 export const quietBuiltins = {
 	name: 'quiet-builtins',
-	setup({onResolve}) {
-		onResolve({filter: /./}, ({path, kind}) =>
-			kind === 'import-statement' && isBuiltin(path) ? {path, external: true, sideEffects: false} : undefined,
-		);
+	setup({onResolve, onLoad}) {
+		onResolve({filter: /./}, ({path, kind}) => {
+			if (kind !== 'import-statement' || !isBuiltin(path)) return undefined;
+			return /^(node:)?process$/.test(path)
+				? {path, namespace: 'process', sideEffects: false}
+				: {path, external: true, sideEffects: false};
+		});
+		onLoad({filter: /./, namespace: 'process'}, () => ({contents: 'module.exports = process;'}));
 	},
 };
+
+/**
+Leaves out what is only loaded by `await import(…)` from a folder, and tells which files those are: they become
+bundles of their own.
+
+@param folder - Absolute path.
+@param found - Set that receives the files, relative to the folder.
+@param outputOf - Path of a file's bundle as the importing bundle reaches it.
+*/
+export const separate = (folder, found, outputOf) => ({
+	name: 'separate',
+	setup({onResolve, resolve}) {
+		onResolve({filter: /^\./}, async ({path, kind, resolveDir, pluginData}) => {
+			if (kind !== 'dynamic-import' || pluginData === 'asked') return undefined;
+			const {path: file} = await resolve(path, {kind, resolveDir, pluginData: 'asked'});
+			if (!file.startsWith(join(folder, '/'))) return undefined;
+			const inner = relative(folder, file);
+			found.add(inner);
+			return {path: outputOf(inner), external: true};
+		});
+	},
+});

@@ -15,7 +15,9 @@ type Flags = Readonly<Record<string, unknown>>;
 type Call = {readonly command: Command | undefined; readonly input: readonly string[]; readonly flags: Flags};
 
 process.once('SIGINT', () => process.exit(exitCode.interrupted));
-process.exitCode = await main(process.argv.slice(2));
+void main(process.argv.slice(2)).then(code => {
+	process.exitCode = code;
+});
 
 async function main(argv: readonly string[]): Promise<ExitCode> {
 	const terminal = processTerminal();
@@ -33,7 +35,8 @@ async function main(argv: readonly string[]): Promise<ExitCode> {
 		}
 
 		const {run} = command ?? (await home()).command;
-		return await run({...terminal, input, flags});
+		// Not spread: what the terminal is like is only looked up when a command asks.
+		return await run(Object.assign(Object.create(terminal), {input, flags}));
 	} catch (error) {
 		return sayFailure(error, terminal.say, Boolean(process.env.ROOMTARE_DEBUG));
 	}
@@ -50,7 +53,7 @@ async function readCall(argv: readonly string[]): Promise<Call> {
 	let call: {readonly input: readonly string[]; readonly flags: Flags};
 	try {
 		call = meow({
-			importMeta: import.meta,
+			importMeta: {url: import.meta.url} as ImportMeta,
 			argv: argv.filter((_, index) => index !== at),
 			// Without it the parser looks for a package.json on the disk.
 			pkg: {},

@@ -15,23 +15,33 @@ The streams of this process. A reader that closes its end early (`| head`) ends 
 output has no reader, and that is no fault.
 */
 export function processTerminal(): Terminal {
-	endQuietlyWithoutReader(process.stdout);
-	endQuietlyWithoutReader(process.stderr);
+	// Node opens each stream when it is first asked for, which takes its time: nothing here asks before it is needed.
 	return {
-		out: text => void process.stdout.write(endLine(text)),
-		say: text => void process.stderr.write(endLine(text)),
-		isTerminal: process.stdout.isTTY === true && process.stdin.isTTY === true,
-		columns: process.stdout.columns || Number(process.env.COLUMNS) || usualColumns,
+		out: text => write(process.stdout, text),
+		say: text => write(process.stderr, text),
+		get isTerminal() {
+			return process.stdout.isTTY === true && process.stdin.isTTY === true;
+		},
+		get columns() {
+			return process.stdout.columns || Number(process.env.COLUMNS) || usualColumns;
+		},
 		readStandardInput,
 		now: () => new Date(),
 	};
 }
 
-function endQuietlyWithoutReader(stream: NodeJS.WriteStream): void {
-	stream.on('error', (error: NodeJS.ErrnoException) => {
-		if (error.code !== 'EPIPE') throw error;
-		process.exit();
-	});
+const guarded = new Set<NodeJS.WriteStream>();
+
+function write(stream: NodeJS.WriteStream, text: string): void {
+	if (!guarded.has(stream)) {
+		guarded.add(stream);
+		stream.on('error', (error: NodeJS.ErrnoException) => {
+			if (error.code !== 'EPIPE') throw error;
+			process.exit();
+		});
+	}
+
+	stream.write(endLine(text));
 }
 
 function endLine(text: string): string {

@@ -1,4 +1,4 @@
-import type {z} from 'zod';
+import type * as z from 'zod';
 import type {bassProcessor, channel, kit, receiver, speakerData, sub} from './schema/gear.ts';
 import type {inForce, meterReading, response, settingsSet, signal, target} from './schema/observed.ts';
 import type {profileSchema} from './schema/profile.ts';

@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {type ChannelId, channelIds} from '../channels.ts';
 import {decibels, finite, hertz, id, label, milliseconds, nonNegative, positive} from './primitives.ts';
 

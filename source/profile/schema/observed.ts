@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {channelId} from './gear.ts';
 import {decibels, hertz, id, isoDateTime, label, metres, milliseconds} from './primitives.ts';
 

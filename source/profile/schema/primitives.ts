@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 
 /** A finite number; JSON cannot hold NaN or Infinity, but a number too large for a double reads as Infinity. */
 export const finite = z.number();

@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {bassProcessor, channel, kit, receiver, sub} from './gear.ts';
 import {meterReading, response, settingsSet, target, walkState} from './observed.ts';
 import {isoDate, label} from './primitives.ts';

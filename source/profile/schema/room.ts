@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {finite, id, label, metres, positive, positiveMetres} from './primitives.ts';
 
 /** The four walls, as seen from the seat facing the screen. */

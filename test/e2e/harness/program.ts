@@ -14,7 +14,7 @@ import {join, resolve} from 'node:path';
 import {onTestFinished} from 'vitest';
 
 export const projectFolder = resolve(import.meta.dirname, '../../..');
-export const builtProgram = join(projectFolder, 'dist/cli.js');
+export const builtProgram = join(projectFolder, 'dist/cli.cjs');
 
 /** A new empty folder, removed when the test is over. */
 export function temporaryFolder(): string {
