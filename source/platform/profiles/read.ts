@@ -1,0 +1,27 @@
+import {createHash} from 'node:crypto';
+import fs from 'node:fs';
+import {largestBytes} from '../../profile/json/decode.ts';
+import {fileTrouble, withTrouble} from '../fileTrouble.ts';
+import {Trouble} from '../trouble.ts';
+
+/** Bytes of a file and a mark of this very content. */
+export type FileContent = {readonly bytes: Uint8Array; readonly mark: string};
+
+/** The mark of some content: equal marks, equal bytes. */
+export function markOf(bytes: Uint8Array): string {
+	return createHash('sha256').update(bytes).digest('hex');
+}
+
+/**
+Reads a file whole.
+
+@throws {Trouble} If it is missing, may not be read, is no file, or is larger than any profile.
+*/
+export function readProfileFile(path: string): FileContent {
+	const stats = withTrouble(path, () => fs.statSync(path));
+	if (stats.isDirectory()) throw fileTrouble(Object.assign(new Error(path), {code: 'EISDIR'}), path);
+	if (stats.size > largestBytes)
+		throw new Trouble(`${path} has more than 64 MiB. This can be no profile. Check the file name.`);
+	const bytes = withTrouble(path, () => fs.readFileSync(path));
+	return {bytes, mark: markOf(bytes)};
+}
