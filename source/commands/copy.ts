@@ -1,0 +1,47 @@
+import {newProfilePath} from '../platform/profiles/newPath.ts';
+import {createProfileFile} from '../platform/profiles/save.ts';
+import {startFrom} from '../profile/startFrom.ts';
+import {type Command, exitCode} from './command.ts';
+import {dateFlag, dateOf} from './dateFlag.ts';
+import {folderOf, readProfileArgument} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'copy',
+	summary: 'Start a new round from an older profile',
+	takes: 'PROFILE NAME',
+	flags: {
+		date: dateFlag,
+		readings: {
+			type: 'string',
+			value: 'WHICH',
+			choices: ['keep', 'drop'],
+			default: 'drop',
+			help: 'Whether readings come along; room, speakers, kit and the last settings always do',
+		},
+	},
+	examples: [
+		['roomtare copy attic-2025 "Attic 2026"', 'keeps room, speakers and kit, and the old settings as found'],
+		['roomtare copy attic-2026 "Attic trial" --readings keep', 'copies everything, to try something out'],
+	],
+	async run(context) {
+		const [source, name] = context.input as readonly [string, string];
+		// The unit of --length is for showing; the copy keeps the unit of the file.
+		const {profile: old} = await readProfileArgument(
+			{...context, flags: {...context.flags, length: undefined}},
+			source,
+		);
+		const readings = context.flags.readings === 'keep' ? 'keep' : 'drop';
+		const profile = startFrom(old, {name, date: dateOf(context), readings});
+		const path = newProfilePath(folderOf(context), name);
+		createProfileFile(path, profile);
+		if (context.flags.json) context.out(JSON.stringify({path, profile}, undefined, '\t'));
+		else context.out(path);
+		const found = profile.settings?.some(({id}) => id === 'found')
+			? ' The settings decided last count as in force.'
+			: '';
+		context.say(
+			`“${name}” starts from “${old.name}” ${readings === 'keep' ? 'with' : 'without'} its readings.${readings === 'drop' ? found : ''}`,
+		);
+		return exitCode.fine;
+	},
+};
