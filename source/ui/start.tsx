@@ -9,3 +9,42 @@ export type Start = {
 	readonly stdin?: NodeJS.ReadStream;
 	readonly stdout?: NodeJS.WriteStream;
 };
+
+const signals = ['SIGTERM', 'SIGHUP', 'SIGINT'] as const;
+
+/**
+Opens the interface and waits until it is left. Both streams must be terminals.
+Everything that was answered is on disk when it returns, whichever way it was left.
+
+@returns The exit code: 0, or 130 where it was interrupted.
+
+@throws {Error} If `file` cannot be read, with what the reader of files said.
+*/
+export async function openApp({files, file, now, stdin, stdout}: Start): Promise<0 | 130> {
+	// The library of colours knows FORCE_COLOR only; it looks once, when it is loaded.
+	if (process.env.NO_COLOR) process.env.FORCE_COLOR = '0';
+	const [{render}, {App}, {startSession}] = await Promise.all([
+		import('ink'),
+		import('./app.tsx'),
+		import('./session.ts'),
+	]);
+	const session = startSession({files, now}, file);
+	const instance = render(<App session={session} />, {
+		stdin,
+		stdout,
+		exitOnCtrlC: false,
+		patchConsole: false,
+		incrementalRendering: true,
+		maxFps: 120,
+	});
+	const onSignal = () => session.interrupt();
+	for (const signal of signals) process.on(signal, onSignal);
+	try {
+		await instance.waitUntilExit();
+	} finally {
+		for (const signal of signals) process.off(signal, onSignal);
+		session.keep();
+	}
+
+	return session.wasInterrupted() ? 130 : 0;
+}

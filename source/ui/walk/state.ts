@@ -268,11 +268,7 @@ function firstOpen<Subject>(round: Round<Subject>, subject: Subject): string | u
 	return (open.find(({isRequired}) => isRequired) ?? open[0])?.id;
 }
 
-function step<Subject>(
-	round: Round<Subject>,
-	state: RoundState<Subject>,
-	by: -1 | 1,
-): RoundState<Subject> {
+function step<Subject>(round: Round<Subject>, state: RoundState<Subject>, by: -1 | 1): RoundState<Subject> {
 	const prompts = round.prompts(state.subject);
 	const at = prompts.findIndex(({id}) => id === state.promptId);
 	const target = prompts[at + by];

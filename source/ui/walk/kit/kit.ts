@@ -39,7 +39,8 @@ function weightingPrompt(profile: Profile): Prompt<Profile> {
 		stop: 'kit',
 		question: 'Weighting of the meter',
 		about: 'The switch or menu marked A, C or Z.',
-		explain: 'C leaves the bass nearly alone; A takes most of it away. The readings are corrected either way.',
+		explain:
+			'C leaves the bass nearly alone; A takes most of it away. The readings are corrected either way.',
 		chosen: now < 0 ? undefined : now,
 		usual: 0,
 		offers: weightings.map(([meterWeighting, label, hint]) => ({

@@ -10,7 +10,12 @@ export function subPrompts(profile: Profile): Prompt<Profile>[] {
 		namePrompt(sub),
 		...outputPrompt(profile, sub),
 		frequencyPrompt(sub, 'lowLimitHertz', 'how low?', 'Lower end of its range in the data sheet, at −3 dB.'),
-		frequencyPrompt(sub, 'upperLimitHertz', 'how high?', 'Upper end of its range, its own low-pass switched off.'),
+		frequencyPrompt(
+			sub,
+			'upperLimitHertz',
+			'how high?',
+			'Upper end of its range, its own low-pass switched off.',
+		),
 		boxPrompt(sub),
 		latencyPrompt(sub),
 	]);

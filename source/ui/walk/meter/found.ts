@@ -46,7 +46,12 @@ export function foundPrompts(profile: Profile): Prompt<Profile>[] {
 		explain: 'Each new trim is the one in force plus what is missing, so the one in force must be known.',
 		caution: noiseCaution,
 		isRequired: true,
-		chosen: found ? Math.max(0, offers.findIndex(({is}) => is(found))) : undefined,
+		chosen: found
+			? Math.max(
+					0,
+					offers.findIndex(({is}) => is(found)),
+				)
+			: undefined,
 		usual: 0,
 		offers,
 	});
@@ -78,9 +83,10 @@ function trimPrompt(profile: Profile, found: SettingsSet, id: ChannelId): Prompt
 }
 
 /** All trims at zero; with `entered` the trims start empty, so that each is asked. */
-function zeroSet(profile: Profile): Omit<SettingsSet, 'id'> {
+function zeroSet(profile: Profile): SettingsSet {
 	const zero = {trimDb: {stepped: 0}};
 	return {
+		id: 'found',
 		name: 'Before the round',
 		origin: 'found',
 		channels: Object.fromEntries(profile.channels.map(({id}) => [id, zero])),
@@ -90,16 +96,22 @@ function zeroSet(profile: Profile): Omit<SettingsSet, 'id'> {
 	};
 }
 
-function withFound(profile: Profile, set: Omit<SettingsSet, 'id'>): Profile {
+function withFound(profile: Profile, set: SettingsSet): Profile {
 	const sets = profile.settings ?? [];
 	const before = foundSet(profile);
 	const channels = set.origin === 'entered' ? {} : set.channels;
 	const isUsed = before && profile.meter?.some(({inForce}) => inForce === before.id);
 	if (before && !isUsed)
-		return {...profile, settings: sets.map(other => (other === before ? {...set, channels, id: before.id} : other))};
+		return {
+			...profile,
+			settings: sets.map(other => (other === before ? {...set, channels, id: before.id} : other)),
+		};
 	// Readings taken so far name the earlier set; it stays as it was for them.
 	const taken = sets.filter(({id}) => /^found\d*$/.test(id)).length;
-	return {...profile, settings: [...sets, {...set, channels, id: taken === 0 ? 'found' : `found${taken + 1}`}]};
+	return {
+		...profile,
+		settings: [...sets, {...set, channels, id: taken === 0 ? 'found' : `found${taken + 1}`}],
+	};
 }
 
 function withTrim(profile: Profile, id: ChannelId, trimDb: number): Profile {

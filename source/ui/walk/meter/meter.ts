@@ -53,7 +53,8 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 						signal: bassNoise,
 						question: `All subs together at ${reference.name}`,
 						about: `Noise on all subs at once. Meter at ear height, ${weighting}, slow.`,
-						explain: 'Two subs add up by 0 to 6 dB, after their distances. Without this reading a sum in step is assumed.',
+						explain:
+							'Two subs add up by 0 to 6 dB, after their distances. Without this reading a sum in step is assumed.',
 						drawing: held,
 						row: 'LFE1',
 					}),
@@ -65,7 +66,8 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 			seat: reference.id,
 			question: `The quiet room at ${reference.name}`,
 			about: `Noise off, fans as in the round. Meter at ear height, ${weighting}, slow.`,
-			explain: 'What the room itself gives is taken off the readings. More than 15 dB below them it does not matter.',
+			explain:
+				'What the room itself gives is taken off the readings. More than 15 dB below them it does not matter.',
 			drawing: held,
 		}),
 		...profile.seats

@@ -34,9 +34,7 @@ export function meterPrompt(profile: Profile, asked: MeterQuestion): Prompt<Prof
 		kind: 'reading',
 		unit: `dB ${weightingOf(profile)}`,
 		isRequired,
-		values: readings.map(
-			({decibels, setAside}) => `${decibels.toFixed(1)}${setAside ? ' (set aside)' : ''}`,
-		),
+		values: readings.map(({decibels, setAside}) => `${decibels.toFixed(1)}${setAside ? ' (set aside)' : ''}`),
 		isAnswered: readings.some(({setAside}) => !setAside),
 		take(subject, text, taking) {
 			const reading = readLevel(text);
@@ -94,7 +92,11 @@ function keyOf(source: string | readonly string[]): string {
 	return typeof source === 'string' ? source : source.toSorted().join('+');
 }
 
-function correctedBy(profile: Profile, reading: MeterReading, {correcting}: Taking): MeterReading | undefined {
+function correctedBy(
+	profile: Profile,
+	reading: MeterReading,
+	{correcting}: Taking,
+): MeterReading | undefined {
 	return correcting === undefined ? undefined : readingsOf(profile, reading.source, reading.seat)[correcting];
 }
 

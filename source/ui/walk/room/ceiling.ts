@@ -31,7 +31,8 @@ export function ceilingPrompts(profile: Profile): Prompt<Profile>[] {
 			question: slope ? `Height of the room at the ${slope.from}` : 'Height of the room',
 			about: slope ? undefined : 'Floor to ceiling. The next question asks whether it slopes.',
 			metres: heights?.[0],
-			put: (subject, metres) => withHeights(subject, [metres, heightsOf(subject.room.ceiling)?.[1] ?? metres]),
+			put: (subject, metres) =>
+				withHeights(subject, [metres, heightsOf(subject.room.ceiling)?.[1] ?? metres]),
 		}),
 	];
 	if (heights) prompts.push(shapePrompt(ceiling!));
@@ -66,7 +67,8 @@ function heightPrompt(
 	return valuePrompt<Profile, LengthChoice>({
 		...rest,
 		stop: 'room',
-		explain: 'Floor to ceiling, at the wall where it slopes. Needed for overhead speakers and for the room in the bass.',
+		explain:
+			'Floor to ceiling, at the wall where it slopes. Needed for overhead speakers and for the room in the bass.',
 		drawing: section,
 		unit: unitWords[unit],
 		shown: metres === undefined ? undefined : formatLength(metres, unit),

@@ -5,6 +5,7 @@ import type {Prompt} from '../prompt/prompt.ts';
 import {valuePrompt} from '../prompt/single.ts';
 import {tapePrompt} from '../tape/tapePrompt.ts';
 import {ceilingPrompts} from './ceiling.ts';
+import {seatPrompts} from './seats.ts';
 
 const plan: readonly string[] = [
 	'        screen wall',
@@ -40,6 +41,7 @@ export function roomPrompts(profile: Profile): Prompt<Profile>[] {
 		}),
 		...ceilingPrompts(profile),
 		...airPrompts(profile),
+		...seatPrompts(profile),
 	];
 }
 
@@ -52,7 +54,8 @@ function airPrompts(profile: Profile): Prompt<Profile>[] {
 			stop: 'room',
 			question: 'Temperature in the room',
 			about: 'Where you sit, while measuring.',
-			explain: 'Sound runs 0.6 m/s faster for each degree. 20 °C is taken where nothing is typed; 68F works too.',
+			explain:
+				'Sound runs 0.6 m/s faster for each degree. 20 °C is taken where nothing is typed; 68F works too.',
 			unit: '°C',
 			shown: temperatureCelsius === undefined ? undefined : `${temperatureCelsius} °C`,
 			read: text => readTemperature(text),

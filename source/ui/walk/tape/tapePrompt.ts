@@ -2,8 +2,8 @@ import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {takenFrom} from '../prompt/taken.ts';
-import {lengthUnitOf, unitWords} from './units.ts';
 import {roomLimitMetres, tapeDoubt} from './doubt.ts';
+import {lengthUnitOf, unitWords} from './units.ts';
 
 export type TapeQuestion = {
 	readonly id: string;
@@ -53,16 +53,19 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 
 function between(profile: Profile, from: string, to: string): TapeReading[] {
 	return (profile.tape ?? []).filter(
-		reading =>
-			(reading.from === from && reading.to === to) || (reading.from === to && reading.to === from),
+		reading => (reading.from === from && reading.to === to) || (reading.from === to && reading.to === from),
 	);
 }
 
 function withTape(profile: Profile, reading: TapeReading, {correcting}: Taking): Profile {
 	const tape = profile.tape ?? [];
-	const corrected = correcting === undefined ? undefined : between(profile, reading.from, reading.to)[correcting];
+	const corrected =
+		correcting === undefined ? undefined : between(profile, reading.from, reading.to)[correcting];
 	if (!corrected) return {...profile, tape: [...tape, reading]};
-	return {...profile, tape: tape.map(other => (other === corrected ? {...corrected, ...reading, setAside: undefined} : other))};
+	return {
+		...profile,
+		tape: tape.map(other => (other === corrected ? {...corrected, ...reading, setAside: undefined} : other)),
+	};
 }
 
 function withoutCorrected(profile: Profile, from: string, to: string, {correcting}: Taking): Profile {

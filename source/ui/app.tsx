@@ -1,0 +1,62 @@
+import {Box, Text, useApp, useInput} from 'ink';
+import {useCallback, useEffect, useSyncExternalStore} from 'react';
+import {type Press, pressesOf} from './keys/press.ts';
+import {CompareView} from './screens/compareView.tsx';
+import {CreateView} from './screens/createView.tsx';
+import {HomeView} from './screens/homeView.tsx';
+import type {Screen} from './screens/screen.ts';
+import {WalkView} from './screens/walkView.tsx';
+import type {Session} from './session.ts';
+import {useWindowSize} from './terminal/useWindowSize.ts';
+
+/** How long the place of the walk may rest before it is written: arrows held down write once, not each time. */
+const restMs = 250;
+
+/** The whole interface: one reader of keys, one screen. */
+export function App({session}: {readonly session: Session}) {
+	const screen = useSyncExternalStore(session.subscribe, session.screen);
+	const size = useWindowSize();
+	const {exit} = useApp();
+	const onPresses = useCallback(
+		(presses: readonly Press[]) => {
+			if (presses.some(({key}) => key === 'interrupt')) session.interrupt();
+			else session.press(presses);
+		},
+		[session],
+	);
+	useInput((input, key) => onPresses(pressesOf(input, key)));
+	useEffect(() => {
+		if (screen.kind !== 'walk' || screen.keptPromptId === screen.state.promptId) return;
+		const timer = setTimeout(session.keep, restMs);
+		return () => clearTimeout(timer);
+	}, [screen, session]);
+	useEffect(() => {
+		if (screen.kind === 'left') exit();
+	}, [screen, exit]);
+	return <ScreenView screen={screen} size={size} />;
+}
+
+function ScreenView({
+	screen,
+	size,
+}: {
+	readonly screen: Screen;
+	readonly size: ReturnType<typeof useWindowSize>;
+}) {
+	switch (screen.kind) {
+		case 'home':
+			return <HomeView screen={screen} size={size} />;
+		case 'create':
+			return <CreateView screen={screen} size={size} />;
+		case 'walk':
+			return <WalkView screen={screen} size={size} />;
+		case 'compare':
+			return <CompareView screen={screen} size={size} />;
+		case 'left':
+			return (
+				<Box>
+					<Text> </Text>
+				</Box>
+			);
+	}
+}

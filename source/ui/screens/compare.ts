@@ -1,0 +1,41 @@
+import type {Binding} from '../keys/binding.ts';
+import {commandOf} from '../keys/binding.ts';
+import type {Press} from '../keys/press.ts';
+import {openHome} from './home.ts';
+import type {CompareScreen, Screen, World} from './screen.ts';
+
+type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'leave';
+
+/** Keys of the comparison. */
+export const compareKeymap: ReadonlyArray<Binding<Command, 'compare'>> = [
+	{presses: ['up', 'k'], command: 'up', modes: ['compare'], shown: ['↑↓', 'scroll']},
+	{presses: ['down', 'j', 'enter'], command: 'down', modes: ['compare']},
+	{presses: ['pageUp'], command: 'pageUp', modes: ['compare']},
+	{presses: ['pageDown', ' '], command: 'pageDown', modes: ['compare'], shown: ['Space', 'page']},
+	{presses: ['home'], command: 'first', modes: ['compare']},
+	{presses: ['q', 'escape', 'left'], command: 'leave', modes: ['compare'], shown: ['q', 'back']},
+];
+
+/** Lines that a page key moves. */
+const pageLines = 12;
+
+/** One key in the comparison of two profiles. The view keeps the window within the text. */
+export function pressCompare(screen: CompareScreen, press: Press, world: World): Screen {
+	const to = (from: number): Screen => ({...screen, from: Math.max(0, from)});
+	switch (commandOf(compareKeymap, 'compare', press)) {
+		case 'up':
+			return to(screen.from - 1);
+		case 'down':
+			return to(screen.from + 1);
+		case 'pageUp':
+			return to(screen.from - pageLines);
+		case 'pageDown':
+			return to(screen.from + pageLines);
+		case 'first':
+			return to(0);
+		case 'leave':
+			return openHome(world);
+		default:
+			return screen;
+	}
+}

@@ -1,0 +1,137 @@
+import {type LayoutName, layoutNames, layouts} from '../../profile/generic/layouts.ts';
+import {newProfile} from '../../profile/generic/newProfile.ts';
+import {
+	type GenericReceiver,
+	genericReceiverNames,
+	genericReceivers,
+} from '../../profile/generic/receivers.ts';
+import type {LengthUnit, Profile} from '../../profile/types.ts';
+import type {Prompt} from '../walk/prompt/prompt.ts';
+import {choicePrompt, textPrompt} from '../walk/prompt/single.ts';
+import type {Round} from '../walk/state.ts';
+import {startFrom} from './startFrom.ts';
+
+/** What is asked before a profile exists. */
+export type Draft = {
+	readonly date: string;
+	readonly name?: string;
+	/** The profile to start from; then only a name is asked. */
+	readonly from?: Profile;
+	readonly layout?: LayoutName;
+	readonly subs?: number;
+	readonly lengthUnit?: LengthUnit;
+	readonly receiver?: GenericReceiver;
+};
+
+const units: ReadonlyArray<readonly [LengthUnit, string, string]> = [
+	['ft-in', 'Feet and inches', '9′ 4 1/2″'],
+	['ft', 'Decimal feet', '9.38 ft'],
+	['m', 'Metres', '2.86 m'],
+	['cm', 'Centimetres', '286 cm'],
+];
+
+function draftPrompts(draft: Draft): Prompt<Draft>[] {
+	const name = textPrompt<Draft>({
+		id: 'new:name',
+		stop: 'new',
+		question: 'A name for this arrangement',
+		about: draft.from ? `Starts from “${draft.from.name}”.` : 'Say: Den, sofa against the wall.',
+		explain: 'It names the file and the page for the cabinet door. The date is kept beside it.',
+		isRequired: true,
+		shown: draft.name,
+		put: (subject, text) => ({...subject, name: text}),
+	});
+	if (draft.from) return [name];
+	const chosen = draft.layout ? layoutNames.indexOf(draft.layout) : -1;
+	const hasSubs = draft.layout && layouts[draft.layout].some(id => id === 'LFE1');
+	return [
+		name,
+		choicePrompt<Draft>({
+			id: 'new:layout',
+			stop: 'new',
+			question: 'Which speakers?',
+			about: 'At ear height, then the sub channel, then overhead.',
+			explain:
+				'The layout names the channels. One surround pair is LS RS; with two they are sides and backs.',
+			isRequired: true,
+			chosen: chosen < 0 ? undefined : chosen,
+			offers: layoutNames.map(layout => ({
+				label: layout,
+				put: subject => ({...subject, layout}),
+			})),
+		}),
+		...(hasSubs ? [subsPrompt(draft)] : []),
+		unitPrompt(draft),
+		receiverPrompt(draft),
+	];
+}
+
+function subsPrompt(draft: Draft): Prompt<Draft> {
+	return choicePrompt<Draft>({
+		id: 'new:subs',
+		stop: 'new',
+		question: 'How many subwoofers?',
+		about: 'Boxes in the room, whatever feeds them.',
+		explain: 'Each sub is taped and metered by itself.',
+		isRequired: true,
+		chosen: draft.subs === undefined ? undefined : draft.subs - 1,
+		usual: 0,
+		offers: ['One', 'Two', 'Three', 'Four'].map((label, index) => ({
+			label,
+			put: subject => ({...subject, subs: index + 1}),
+		})),
+	});
+}
+
+function unitPrompt(draft: Draft): Prompt<Draft> {
+	const chosen = units.findIndex(([unit]) => unit === draft.lengthUnit);
+	return choicePrompt<Draft>({
+		id: 'new:unit',
+		stop: 'new',
+		question: 'What does the tape show?',
+		explain: 'Bare numbers are read in this unit. Any other may be typed with its sign; files hold metres.',
+		isRequired: true,
+		chosen: chosen < 0 ? undefined : chosen,
+		offers: units.map(([lengthUnit, label, hint]) => ({
+			label,
+			hint,
+			put: subject => ({...subject, lengthUnit}),
+		})),
+	});
+}
+
+function receiverPrompt(draft: Draft): Prompt<Draft> {
+	const chosen = draft.receiver ? genericReceiverNames.indexOf(draft.receiver) : -1;
+	return choicePrompt<Draft>({
+		id: 'new:receiver',
+		stop: 'new',
+		question: 'How does the receiver take distances?',
+		about: 'See its menu for distances or delays: what is the smallest change?',
+		explain: 'The nearest kind is enough. Its steps and limits can be corrected at the stop Kit.',
+		isRequired: true,
+		chosen: chosen < 0 ? undefined : chosen,
+		offers: genericReceiverNames.map(receiver => ({
+			label: genericReceivers[receiver].name,
+			hint: `trims of ${genericReceivers[receiver].trim.stepDb} dB`,
+			put: subject => ({...subject, receiver}),
+		})),
+	});
+}
+
+/** The questions before a profile exists, as a round. */
+export const draftRound: Round<Draft> = {
+	prompts: draftPrompts,
+	skipped: () => [],
+	withSkipped: draft => draft,
+	whenComplete: undefined,
+};
+
+/** The profile that a draft stands for; undefined while something is missing. */
+export function profileOf(draft: Draft): Profile | undefined {
+	const {date, name, from, layout, lengthUnit, receiver, subs} = draft;
+	if (!name) return undefined;
+	if (from) return startFrom(from, name, date);
+	const isWhole = draftPrompts(draft).every(({isAnswered}) => isAnswered);
+	if (!isWhole || !layout) return undefined;
+	return newProfile({name, date, layout, lengthUnit, receiver, ...(subs === undefined ? {} : {subs})});
+}

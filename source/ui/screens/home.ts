@@ -1,0 +1,136 @@
+import type {Binding} from '../keys/binding.ts';
+import {commandOf} from '../keys/binding.ts';
+import type {Press} from '../keys/press.ts';
+import {startRound} from '../walk/state.ts';
+import {draftRound} from './draft.ts';
+import {openWalk} from './openWalk.ts';
+import type {HomeScreen, Screen, World} from './screen.ts';
+
+type Command =
+	| 'up'
+	| 'down'
+	| 'first'
+	| 'last'
+	| 'open'
+	| 'new'
+	| 'from'
+	| 'compare'
+	| 'help'
+	| 'unmark'
+	| 'leave';
+
+/** Keys of the home screen. */
+export const homeKeymap: ReadonlyArray<Binding<Command, 'home'>> = [
+	{presses: ['up', 'k'], command: 'up', modes: ['home'], shown: ['↑↓', 'choose']},
+	{presses: ['down', 'j'], command: 'down', modes: ['home']},
+	{presses: ['home', 'pageUp'], command: 'first', modes: ['home']},
+	{presses: ['end', 'pageDown'], command: 'last', modes: ['home']},
+	{presses: ['enter'], command: 'open', modes: ['home'], shown: ['Enter', 'go on with it']},
+	{presses: ['n'], command: 'new', modes: ['home'], shown: ['n', 'new']},
+	{presses: ['f'], command: 'from', modes: ['home'], shown: ['f', 'start from it']},
+	{presses: ['c'], command: 'compare', modes: ['home'], shown: ['c', 'compare two']},
+	{presses: ['?'], command: 'help', modes: ['home'], shown: ['?', 'help']},
+	{presses: ['escape', 'u'], command: 'unmark', modes: ['home']},
+	{presses: ['q'], command: 'leave', modes: ['home'], shown: ['q', 'leave']},
+];
+
+/** The home screen, with the list read anew. The newest profile of the user's own is chosen first. */
+export function openHome({files}: World, notes: HomeScreen['notes'] = [], chosen?: string): HomeScreen {
+	const entries = files.list();
+	const at = entries.findIndex(({file}) => file === chosen);
+	return {kind: 'home', entries, cursor: Math.max(0, at), notes, isHelpShown: false};
+}
+
+/** One key on the home screen. */
+export function pressHome(screen: HomeScreen, press: Press, world: World): Screen {
+	if (press.key === 'characters') {
+		const isHeld = /^(.)\1*$/u.test(press.text);
+		return isHeld ? pressHome(screen, {key: 'character', text: press.text[0]!}, world) : screen;
+	}
+
+	const command = commandOf(homeKeymap, 'home', press);
+	const calm: HomeScreen = {...screen, notes: []};
+	const entry = screen.entries[screen.cursor];
+	switch (command) {
+		case 'up':
+			return {...calm, cursor: Math.max(0, screen.cursor - 1)};
+		case 'down':
+			return {...calm, cursor: Math.min(screen.entries.length, screen.cursor + 1)};
+		case 'first':
+			return {...calm, cursor: 0};
+		case 'last':
+			return {...calm, cursor: screen.entries.length};
+		case 'open':
+			return entry ? open(calm, entry.file, entry.isShipped, world) : startNew(world);
+		case 'new':
+			return startNew(world);
+		case 'from':
+			return entry
+				? startFromEntry(calm, entry.file, world)
+				: say(calm, 'Choose the profile to start from first.');
+		case 'compare':
+			return entry ? compare(calm, entry.file, world) : say(calm, 'Choose a profile to compare first.');
+		case 'help':
+			return {...calm, isHelpShown: !screen.isHelpShown};
+		case 'unmark':
+			return {...calm, marked: undefined};
+		case 'leave':
+			return {kind: 'left'};
+		default:
+			return screen;
+	}
+}
+
+function say(screen: HomeScreen, text: string): HomeScreen {
+	return {...screen, notes: [{kind: 'note', text}]};
+}
+
+function refuse(screen: HomeScreen, text: string): HomeScreen {
+	return {...screen, notes: [{kind: 'no', text}]};
+}
+
+/** Day of the clock where the user sits, YYYY-MM-DD. */
+export function dayOf(date: Date): string {
+	const two = (value: number) => String(value).padStart(2, '0');
+	return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+}
+
+function startNew({now}: World): Screen {
+	return {kind: 'create', state: startRound(draftRound, {date: dayOf(now())}, undefined)};
+}
+
+function startFromEntry(screen: HomeScreen, file: string, {files, now}: World): Screen {
+	const loaded = files.load(file);
+	if (!loaded.ok) return refuse(screen, loaded.text);
+	return {
+		kind: 'create',
+		state: startRound(draftRound, {date: dayOf(now()), from: loaded.profile}, undefined),
+	};
+}
+
+/** Profiles that come with the program are never changed: a copy of them is walked. */
+function open(screen: HomeScreen, file: string, isShipped: boolean, world: World): Screen {
+	if (!isShipped) return openWalk(world, file) ?? refuse(screen, problemOf(world, file));
+	const copied = world.files.copy(file);
+	if (!copied.ok) return refuse(screen, copied.text);
+	return openWalk(world, copied.file) ?? refuse(screen, problemOf(world, copied.file));
+}
+
+function problemOf({files}: World, file: string): string {
+	const loaded = files.load(file);
+	return loaded.ok ? '' : loaded.text;
+}
+
+function compare(screen: HomeScreen, file: string, {files}: World): Screen {
+	if (!screen.marked) {
+		return {...say(screen, 'Now choose the other one and press c again. Esc drops the mark.'), marked: file};
+	}
+
+	if (screen.marked === file) return say({...screen, marked: undefined}, 'The mark is gone.');
+	const one = files.load(screen.marked);
+	const other = files.load(file);
+	if (!one.ok) return refuse(screen, one.text);
+	if (!other.ok) return refuse(screen, other.text);
+	const [older, newer] = [one.profile, other.profile].toSorted((a, b) => a.date.localeCompare(b.date));
+	return {kind: 'compare', older: older!, newer: newer!, from: 0};
+}

@@ -1,0 +1,89 @@
+import {Box, Text} from 'ink';
+import {cellWidth, fitCells} from '../../report/fitCells.ts';
+import {wrap} from '../../report/wrap.ts';
+import type {Listed} from '../files.ts';
+import {footerOf} from '../keys/binding.ts';
+import {footerText} from '../parts/footerText.ts';
+import {type Line, Lines} from '../parts/lines.tsx';
+import type {WindowSize} from '../terminal/useWindowSize.ts';
+import {homeKeymap} from './home.ts';
+import type {HomeScreen} from './screen.ts';
+
+const help =
+	'Each line is one arrangement of a room on one day. Enter goes on where its walk stopped. f starts a new one with the same room and boxes and nothing measured. c marks two to compare. A profile that comes with the program is copied first and never changed.';
+
+/** The profiles, newest first, and what can be done with them. */
+export function HomeView({screen, size}: {readonly screen: HomeScreen; readonly size: WindowSize}) {
+	const height = Math.max(1, size.rows - 1);
+	const notes = homeNotes(screen, size.columns);
+	const list = listLines(screen, size.columns, Math.max(1, height - 4 - notes.length));
+	const lines = [
+		{text: ' roomtare', style: 'strong' as const, after: '   profiles, newest first'},
+		{text: ' '},
+		...list,
+		{text: ' '},
+		...notes,
+	].slice(0, Math.max(1, height - 1));
+	return (
+		<Box flexDirection="column" width={size.columns}>
+			<Box height={height - 1} flexDirection="column">
+				<Lines lines={lines} />
+			</Box>
+			<Text dimColor wrap="truncate">
+				{footerText(footerOf(homeKeymap, 'home'), size.columns)}
+			</Text>
+		</Box>
+	);
+}
+
+function homeNotes(screen: HomeScreen, columns: number): Line[] {
+	const put = (text: string, style?: Line['style']) =>
+		wrap(text, columns, '  ').map(line => ({text: line, style}));
+	const isEmpty = screen.entries.every(({isShipped}) => isShipped);
+	return [
+		...screen.notes.flatMap(({kind, text}) =>
+			put(kind === 'no' ? `! ${text}` : text, kind === 'no' ? 'trouble' : undefined),
+		),
+		...(isEmpty && screen.notes.length === 0
+			? put('No profile of yours yet. n makes one; Enter on a demo looks at a copy of it.', 'quiet')
+			: []),
+		...(screen.isHelpShown ? put(help) : []),
+	];
+}
+
+/** The list in a window that follows the cursor; what is outside is counted. */
+export function listLines(screen: HomeScreen, columns: number, height: number): Line[] {
+	const {entries, cursor, marked} = screen;
+	const all: Line[] = entries.map((entry, index) =>
+		entryLine(entry, index === cursor, entry.file === marked, columns),
+	);
+	all.push({
+		text: `${cursor === entries.length ? ' › ' : '   '}New profile`,
+		style: cursor === entries.length ? 'value' : undefined,
+	});
+	if (all.length <= height) return all;
+	const room = Math.max(1, height - 1);
+	const from = Math.min(Math.max(0, cursor - Math.floor(room / 2)), all.length - room);
+	const hidden = [
+		from > 0 ? `${from} above` : '',
+		from + room < all.length ? `${all.length - from - room} below` : '',
+	]
+		.filter(Boolean)
+		.join(', ');
+	return [...all.slice(from, from + room), {text: `   ${hidden}`, style: 'quiet'}];
+}
+
+function entryLine(entry: Listed, isChosen: boolean, isMarked: boolean, columns: number): Line {
+	const words = [
+		entry.isShipped ? 'demo' : '',
+		isMarked ? 'to compare' : '',
+		entry.problem ? 'cannot be read' : '',
+	]
+		.filter(Boolean)
+		.join(', ');
+	const start = `${isChosen ? ' › ' : '   '}${fitCells(entry.date || '–', 10)}  `;
+	const end = words ? `   ${words}` : '';
+	const name = fitCells(entry.name, Math.max(4, columns - cellWidth(start) - cellWidth(end) - 1)).trimEnd();
+	const text = start + name;
+	return {text, style: isChosen ? 'value' : undefined, after: end || undefined};
+}

@@ -1,0 +1,49 @@
+import type {Press} from '../keys/press.ts';
+import {pressCompare} from './compare.ts';
+import {pressCreate} from './create.ts';
+import {pressHome} from './home.ts';
+import {keepPlace} from './save.ts';
+import type {Screen, World} from './screen.ts';
+import {pressWalk} from './walk.ts';
+
+/**
+Keys of one event of the terminal, one after the other. Where a line of a paste was refused or asked back, the lines
+after it are dropped, so that they answer no question that they were not meant for.
+*/
+export function pressAll(screen: Screen, presses: readonly Press[], world: World): Screen {
+	let now = screen;
+	const isPaste = presses.length > 2 && presses.some(({key}) => key === 'enter');
+	for (const press of presses) {
+		now = pressOne(now, press, world);
+		if (isPaste && isHalted(now)) break;
+	}
+
+	return now;
+}
+
+function isHalted(screen: Screen): boolean {
+	if (screen.kind === 'walk' && screen.trouble) return true;
+	if (screen.kind !== 'walk' && screen.kind !== 'create') return true;
+	const {asked, doubted, notes} = screen.state;
+	return asked !== undefined || doubted !== undefined || notes.some(({kind}) => kind === 'no');
+}
+
+function pressOne(screen: Screen, press: Press, world: World): Screen {
+	switch (screen.kind) {
+		case 'home':
+			return pressHome(screen, press, world);
+		case 'create':
+			return pressCreate(screen, press, world);
+		case 'walk':
+			return pressWalk(screen, press, world);
+		case 'compare':
+			return pressCompare(screen, press, world);
+		case 'left':
+			return screen;
+	}
+}
+
+/** Puts on disk what is only in memory: the place of the walk, and answers that a save was refused for. */
+export function keep(screen: Screen, world: World): Screen {
+	return screen.kind === 'walk' ? keepPlace(screen, world) : screen;
+}

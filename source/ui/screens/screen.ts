@@ -1,0 +1,49 @@
+import type {Profile} from '../../profile/types.ts';
+import type {Files, Listed} from '../files.ts';
+import type {Note, RoundState} from '../walk/state.ts';
+import type {Draft} from './draft.ts';
+
+export type HomeScreen = {
+	readonly kind: 'home';
+	readonly entries: readonly Listed[];
+	/** Row that the cursor stands on: an entry, or one past the last for "new". */
+	readonly cursor: number;
+	/** File marked as the older side of a comparison. */
+	readonly marked?: string;
+	readonly notes: readonly Note[];
+	readonly isHelpShown: boolean;
+};
+
+/** A few questions before a profile exists. */
+export type CreateScreen = {readonly kind: 'create'; readonly state: RoundState<Draft>};
+
+export type WalkScreen = {
+	readonly kind: 'walk';
+	readonly file: string;
+	/** State of the file as last seen; saves are held against it. */
+	readonly mark: string;
+	readonly state: RoundState<Profile>;
+	/** State of the page that is shown, by its id. */
+	readonly page?: {readonly id: string; readonly state: unknown};
+	/** The profile before the latest change: values that moved since are told. */
+	readonly previous?: Profile;
+	/** A save that was refused, until the user has decided. */
+	readonly trouble?: {readonly why: 'changed' | 'failed'; readonly text: string};
+	/** Answers are in memory that the disk has not. */
+	readonly isUnsaved: boolean;
+	/** The prompt that the file on disk would resume at. */
+	readonly keptPromptId?: string;
+};
+
+export type CompareScreen = {
+	readonly kind: 'compare';
+	readonly older: Profile;
+	readonly newer: Profile;
+	/** First line shown. */
+	readonly from: number;
+};
+
+export type Screen = HomeScreen | CreateScreen | WalkScreen | CompareScreen | {readonly kind: 'left'};
+
+/** What the screens reach of the outside. */
+export type World = {readonly files: Files; readonly now: () => Date};

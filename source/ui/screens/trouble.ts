@@ -1,0 +1,46 @@
+import type {Press} from '../keys/press.ts';
+import {openHome} from './home.ts';
+import {openWalk} from './openWalk.ts';
+import {saveBeside, saveWalk} from './save.ts';
+import type {Screen, WalkScreen, World} from './screen.ts';
+
+type Way = {readonly label: string; readonly go: (screen: WalkScreen, world: World) => Screen};
+
+const beside: Way = {label: 'Keep my answers in a new file', go: saveBeside};
+
+const leave: Way = {
+	label: 'Leave; what is not on disk is dropped',
+	go: (screen, world) => openHome(world, [], screen.file),
+};
+
+const ways: Readonly<Record<'changed' | 'failed', readonly Way[]>> = {
+	changed: [
+		beside,
+		{label: 'Write mine over the other', go: (screen, world) => saveWalk(screen, world, true)},
+		{
+			label: 'Take the other, drop my last answer',
+			go: (screen, world) => openWalk(world, screen.file) ?? screen,
+		},
+		leave,
+	],
+	failed: [
+		{label: 'Try again', go: (screen, world) => saveWalk(screen, world)},
+		beside,
+		{
+			label: 'Go on; each answer tries to save again',
+			go: screen => ({...screen, trouble: undefined}),
+		},
+		leave,
+	],
+};
+
+/** What can be done about a refused save, numbered from 1. */
+export function waysOut(why: 'changed' | 'failed'): readonly string[] {
+	return ways[why].map(({label}) => label);
+}
+
+/** One key while a save stands refused: a number decides; nothing else is taken until then. */
+export function pressTrouble(screen: WalkScreen, press: Press, world: World): Screen {
+	if (press.key !== 'character') return screen;
+	return ways[screen.trouble!.why][Number(press.text) - 1]?.go(screen, world) ?? screen;
+}

@@ -1,0 +1,83 @@
+import type {Profile} from '../../profile/types.ts';
+import type {Press} from '../keys/press.ts';
+import {pageOf} from '../walk/pages.ts';
+import {pressRound} from '../walk/pressRound.ts';
+import {currentPrompt, reduceRound} from '../walk/state.ts';
+import {walkRound} from '../walk/stops.ts';
+import {openHome} from './home.ts';
+import {keepPlace, saveWalk} from './save.ts';
+import type {Screen, WalkScreen, World} from './screen.ts';
+import {pressTrouble} from './trouble.ts';
+
+/** One key in the walk. Every change of the profile is on disk before this returns, or its refusal is told. */
+export function pressWalk(screen: WalkScreen, press: Press, world: World): Screen {
+	if (screen.trouble) return pressTrouble(screen, press, world);
+	const at = world.now().toISOString();
+	const onPage = pressPage(screen, press, at);
+	if (onPage) return kept(screen, onPage, world);
+	const {state, isLeaving} = pressRound(walkRound, screen.state, press, at);
+	if (isLeaving) return leave(screen, world);
+	return kept(screen, withPage({...screen, state}), world);
+}
+
+/** Home again, with everything on disk; where that is refused the walk stays and says so. */
+function leave(screen: WalkScreen, world: World): Screen {
+	const after = keepPlace(screen, world);
+	if (after.trouble) return after;
+	return openHome(
+		world,
+		[{kind: 'note', text: `${screen.state.subject.name}: kept. Enter goes on where it stopped.`}],
+		screen.file,
+	);
+}
+
+/** Saves where the profile changed, and remembers what it was before, so that moved values can be told. */
+function kept(before: WalkScreen, after: WalkScreen, world: World): WalkScreen {
+	if (after.state.subject === before.state.subject) return after;
+	const isUndo = after.state.past.length < before.state.past.length;
+	const isSame = isSameMeasured(before.state.subject, after.state.subject);
+	const previous = isUndo ? undefined : isSame ? before.previous : before.state.subject;
+	return saveWalk({...after, previous}, world);
+}
+
+/** Whether two profiles differ in nothing but the walk's own notes. */
+function isSameMeasured(a: Profile, b: Profile): boolean {
+	const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
+	return [...keys].every(key => key === 'walk' || a[key] === b[key]);
+}
+
+/** The screen with the state of the page that it stands at, made where it is new. */
+export function withPage(screen: WalkScreen): WalkScreen {
+	const {id, kind} = currentPrompt(walkRound, screen.state);
+	const page = kind === 'page' ? pageOf(id) : undefined;
+	if (!page) return screen.page ? {...screen, page: undefined} : screen;
+	if (screen.page?.id === id) return screen;
+	return {...screen, page: {id, state: page.start(screen.state.subject)}};
+}
+
+function pressPage(screen: WalkScreen, press: Press, decidedAt: string): WalkScreen | undefined {
+	const prompt = currentPrompt(walkRound, screen.state);
+	const page = prompt.kind === 'page' ? pageOf(prompt.id) : undefined;
+	if (!page) return undefined;
+	const there = withPage(screen);
+	const pressed = page.press(there.state.subject, there.page!.state, press, {decidedAt});
+	switch (pressed.kind) {
+		case 'none':
+			return undefined;
+		case 'state':
+			return {...there, page: {id: prompt.id, state: pressed.state}};
+		case 'profile': {
+			const state = reduceRound(walkRound, there.state, {kind: 'change', subject: pressed.profile});
+			return {...there, state, page: {id: prompt.id, state: pressed.state}};
+		}
+
+		case 'next':
+		case 'previous': {
+			const action =
+				pressed.kind === 'next'
+					? ({kind: 'take', takenAt: decidedAt} as const)
+					: ({kind: 'previous'} as const);
+			return withPage({...there, state: reduceRound(walkRound, there.state, action)});
+		}
+	}
+}

@@ -1,0 +1,56 @@
+import type {Press} from './keys/press.ts';
+import {openHome} from './screens/home.ts';
+import {openWalk} from './screens/openWalk.ts';
+import {keep, pressAll} from './screens/press.ts';
+import type {Screen, World} from './screens/screen.ts';
+
+/** The state of the interface outside of React: keys change it at once, so that no burst of keys is lost. */
+export type Session = {
+	readonly screen: () => Screen;
+	readonly subscribe: (onChange: () => void) => () => void;
+	readonly press: (presses: readonly Press[]) => void;
+	/** Puts on disk what is only in memory. */
+	readonly keep: () => void;
+	/** Ctrl-C: keeps everything and leaves. */
+	readonly interrupt: () => void;
+	readonly wasInterrupted: () => boolean;
+};
+
+/**
+Starts at the walk of `file`, or at home.
+
+@throws {Error} If `file` cannot be read; the message is what the reader of files said.
+*/
+export function startSession(world: World, file?: string): Session {
+	let screen = file === undefined ? openHome(world) : openNamed(world, file);
+	let isInterrupted = false;
+	const listeners = new Set<() => void>();
+	const set = (next: Screen) => {
+		if (next === screen) return;
+		screen = next;
+		for (const listener of listeners) listener();
+	};
+
+	return {
+		screen: () => screen,
+		subscribe(onChange) {
+			listeners.add(onChange);
+			return () => listeners.delete(onChange);
+		},
+		press: presses => set(pressAll(screen, presses, world)),
+		keep: () => set(keep(screen, world)),
+		interrupt() {
+			isInterrupted = true;
+			keep(screen, world);
+			set({kind: 'left'});
+		},
+		wasInterrupted: () => isInterrupted,
+	};
+}
+
+function openNamed(world: World, file: string): Screen {
+	const walk = openWalk(world, file);
+	if (walk) return walk;
+	const loaded = world.files.load(file);
+	throw new Error(loaded.ok ? `${file} could not be opened.` : loaded.text);
+}

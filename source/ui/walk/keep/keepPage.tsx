@@ -1,0 +1,48 @@
+import type {Profile} from '../../../profile/types.ts';
+import {wrap} from '../../../report/wrap.ts';
+import {type Line, Lines} from '../../parts/lines.tsx';
+import type {Page} from '../page.ts';
+import {solutionOf} from '../solution.ts';
+import {promptsFor, statusOf} from '../stops.ts';
+
+/** What the file holds, what still blocks the settings, and what was put off. */
+export const keepPage: Page<Record<string, never>> = {
+	start: () => ({}),
+	press: () => ({kind: 'none'}),
+	keys: [],
+	view: ({profile, columns, height}) => <Lines lines={keepLines(profile, columns).slice(0, height)} />,
+};
+
+export function keepLines(profile: Profile, columns: number): Line[] {
+	const put = (text: string, style?: Line['style']): Line[] =>
+		wrap(text, columns, '  ').map(line => ({text: line, style}));
+	const count = (list: readonly {readonly setAside?: boolean}[] | undefined) =>
+		(list ?? []).filter(({setAside}) => !setAside).length;
+	const open = statusOf(profile).filter(({state}) => state === 'open');
+	const putOff = promptsFor(profile).filter(({isAnswered, isRequired}) => !isAnswered && !isRequired);
+	const byStop = statusOf(profile)
+		.map(({id, name}) => ({name, count: putOff.filter(({stop}) => stop === id).length}))
+		.filter(({count: left}) => left > 0);
+	const remarks = solutionOf(profile).remarks.filter(({kind}) => kind !== 'note');
+	return [
+		...put(`${profile.name} is kept`, 'strong'),
+		...put(
+			`${count(profile.tape)} tape readings, ${count(profile.meter)} meter readings, ${(profile.settings ?? []).length} sets of settings. Every answer went to disk as it was taken.`,
+			'quiet',
+		),
+		{text: ''},
+		...(open.length === 0
+			? put('✓ All that the settings need is there.', 'good')
+			: open.flatMap(({name, answered, required}) =>
+					put(`? ${name}: ${required - answered} still needed for the settings.`, 'doubt'),
+				)),
+		...remarks.flatMap(({text}) => put(`? ${text}`, 'doubt')),
+		{text: ''},
+		...(putOff.length === 0
+			? put('Nothing was put off.')
+			: put(
+					`Put off, and worth asking some day: ${byStop.map(({name, count: left}) => `${name} ${left}`).join(', ')}. Enter goes to the first of them.`,
+				)),
+		...put('q leaves. Next time the walk goes on where it stopped.'),
+	];
+}

@@ -1,0 +1,11 @@
+import {keepPage} from './keep/keepPage.tsx';
+import type {Page} from './page.ts';
+
+// biome-ignore lint/suspicious/noExplicitAny: each page knows its own state; the walk only hands it back.
+const pages: Readonly<Record<string, Page<any>>> = {keep: keepPage};
+
+/** The page of a stop; undefined where the stop asks questions. */
+// biome-ignore lint/suspicious/noExplicitAny: as above.
+export function pageOf(id: string): Page<any> | undefined {
+	return pages[id];
+}

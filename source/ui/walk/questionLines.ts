@@ -1,0 +1,102 @@
+import {wrap} from '../../report/wrap.ts';
+import type {Line} from '../parts/lines.tsx';
+import type {Prompt} from './prompt/prompt.ts';
+import type {Note, RoundState} from './state.ts';
+
+const signs: Readonly<Record<Note['kind'], readonly [sign: string, style: Line['style']]>> = {
+	said: ['✓ ', 'good'],
+	doubt: ['? ', 'doubt'],
+	no: ['! ', 'trouble'],
+	note: ['· ', undefined],
+};
+
+const margin = '  ';
+
+export type QuestionView = {
+	readonly columns: number;
+	/** The value in figures three lines tall; undefined draws it on one line. */
+	readonly draw?: (text: string) => readonly string[] | undefined;
+	/** More words on the latest answer, from the settings computed with it. */
+	readonly advice?: string;
+};
+
+/** The question, what was typed, what became of it: line by line, the most needed first. */
+export function questionLines<Subject>(
+	prompt: Prompt<Subject>,
+	state: RoundState<Subject>,
+	{columns, draw, advice}: QuestionView,
+): Line[] {
+	const put = (text: string, style?: Line['style'], indent = margin): Line[] =>
+		wrap(text, columns, indent).map(line => ({text: line, style}));
+	const lines: Line[] = [...put(prompt.question, 'strong')];
+	if (prompt.about) lines.push(...put(prompt.about, 'quiet'));
+	lines.push({text: ''});
+	if (state.asked) {
+		lines.push(...put(state.asked.question, 'doubt', `${margin}? `));
+		lines.push(...state.asked.choices.map(({label}, index) => ({text: `${margin}  ${index + 1}  ${label}`})));
+	} else if (prompt.choices) lines.push(...choiceLines(prompt, columns));
+	if (prompt.kind !== 'page') lines.push(...valueLines(prompt, state, draw));
+	for (const note of state.notes) {
+		const [sign, style] = signs[note.kind];
+		lines.push(...put(note.text, style, margin + sign));
+	}
+
+	if (advice && state.notes.every(({kind}) => kind === 'said'))
+		lines.push(...put(advice, 'quiet', `${margin}  `));
+	if (prompt.caution) lines.push(...put(prompt.caution, 'doubt', `${margin}▲ `));
+	if (state.isHelpShown) {
+		lines.push({text: ''}, ...put(prompt.explain));
+		lines.push(...(prompt.drawing ?? []).map(text => ({text: margin + text, style: 'quiet' as const})));
+	}
+
+	return lines;
+}
+
+function choiceLines<Subject>(prompt: Prompt<Subject>, columns: number): Line[] {
+	const choices = prompt.choices ?? [];
+	const texts = choices.map(({label, hint}, index) => {
+		const isChosen = prompt.values[0] === label;
+		const isUsual = prompt.usual === index && !prompt.isAnswered;
+		const words = [hint, isChosen ? 'chosen' : '', isUsual ? 'Enter alone' : ''].filter(Boolean).join(', ');
+		return {text: `${String(index + 1).padStart(4)}  ${label}`, after: words ? `  ${words}` : undefined};
+	});
+	const hasHints = choices.some(({hint}) => hint);
+	if (choices.length <= 6 || hasHints || columns < 60) return [...texts, {text: ''}];
+	const half = Math.ceil(texts.length / 2);
+	const paired = texts.slice(0, half).map(({text, after}, index) => {
+		const other = texts[index + half];
+		const left = `${text}${after ?? ''}`;
+		return {text: left.padEnd(Math.floor(columns / 2)) + (other ? `${other.text}${other.after ?? ''}` : '')};
+	});
+	return [...paired, {text: ''}];
+}
+
+function valueLines<Subject>(
+	prompt: Prompt<Subject>,
+	state: RoundState<Subject>,
+	draw: QuestionView['draw'],
+): Line[] {
+	const unit = prompt.unit ? `  ${prompt.unit}` : '';
+	const before = beforeText(prompt, state);
+	const after = [unit, before && `     ${before}`].filter(Boolean).join('');
+	const tall =
+		state.typed !== '' && prompt.kind === 'reading' && !state.asked ? draw?.(state.typed) : undefined;
+	if (!tall) return [{text: `${margin}▸ ${state.typed}▏`, style: 'value', after}, {text: ''}];
+	const lowest = tall.length - 1;
+	return [
+		...tall.map((text, index) => ({
+			text: margin + text,
+			style: 'value' as const,
+			after: index === lowest ? after : undefined,
+		})),
+		{text: ''},
+	];
+}
+
+function beforeText<Subject>(prompt: Prompt<Subject>, state: RoundState<Subject>): string {
+	if (prompt.kind === 'choice' || prompt.values.length === 0) return '';
+	if (state.correcting !== undefined) return `instead of ${prompt.values[state.correcting]}`;
+	const shown = prompt.values.slice(-4);
+	const more = prompt.values.length > shown.length ? `${prompt.values.length} readings, last ` : '';
+	return `so far ${more}${shown.join('  ')}`;
+}

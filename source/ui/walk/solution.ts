@@ -1,0 +1,60 @@
+import type {Solution} from '../../calibration/result.ts';
+import {solve} from '../../calibration/solve.ts';
+import type {Profile} from '../../profile/types.ts';
+import {formatEntry} from '../../report/entryText.ts';
+import {type SolutionRow, solutionRows} from '../../report/solutionRows.ts';
+import {lengthUnitOf} from './tape/units.ts';
+
+/** Solutions of the latest profiles: the one on screen, the one before it, and one for undo. */
+const remembered: Array<{readonly profile: Profile; readonly solution: Solution}> = [];
+const mostRemembered = 3;
+
+/**
+The solution of a profile, computed once for as long as nothing but the place of the walk changes.
+Keys that only move or type cost nothing here.
+*/
+export function solutionOf(profile: Profile): Solution {
+	const known = remembered.find(entry => isSameInput(entry.profile, profile));
+	if (known) return known.solution;
+	const solution = solve(profile);
+	remembered.unshift({profile, solution});
+	remembered.length = Math.min(remembered.length, mostRemembered);
+	return solution;
+}
+
+function isSameInput(a: Profile, b: Profile): boolean {
+	if (a === b) return true;
+	const keys = Object.keys(a);
+	if (keys.length !== Object.keys(b).length && (a.walk === undefined) === (b.walk === undefined))
+		return false;
+	return [...keys, ...Object.keys(b)].every(key => key === 'walk' || a[key] === b[key]);
+}
+
+/** Rows of the settings table for a profile, with what moved since `previous` told in words. */
+export function rowsOf(profile: Profile, previous: Profile | undefined): SolutionRow[] {
+	const timing = profile.receiver?.timing;
+	return solutionRows(solutionOf(profile), {
+		lengthUnit: lengthUnitOf(profile),
+		previous: previous && solutionOf(previous),
+		subNames: Object.fromEntries((profile.subs ?? []).map(({id, name}) => [id, name])),
+		formatEntry: timing?.kind === 'distance' ? metres => formatEntry(metres, timing) : undefined,
+	});
+}
+
+/** The row of the table that a channel's or sub's readings move. */
+export function rowIdOf(profile: Profile, source: string | undefined): string | undefined {
+	const sub = profile.subs?.find(({id}) => id === source);
+	if (!sub) return source;
+	return profile.bassProcessor && sub.processorOutput ? `output:${sub.processorOutput}` : sub.fedBy;
+}
+
+/** What the settings say of a channel or sub that was just read: the most serious remark that can be acted on. */
+export function adviceOn(profile: Profile, source: string | undefined): string | undefined {
+	if (!source) return undefined;
+	const solution = solutionOf(profile);
+	const found = [...solution.channels, ...solution.subs].find(({id}) => id === source);
+	const remarks = (found?.remarks ?? []).filter(({kind}) => kind !== 'note');
+	return (['problem', 'doubt', 'advice'] as const)
+		.map(kind => remarks.find(remark => remark.kind === kind)?.text)
+		.find(Boolean);
+}

@@ -1,0 +1,86 @@
+import type {Profile} from '../../profile/types.ts';
+import {kitPrompts} from './kit/kit.ts';
+import {meterPrompts} from './meter/meter.ts';
+import {pagePrompt} from './prompt/pagePrompt.ts';
+import type {Prompt} from './prompt/prompt.ts';
+import {roomPrompts} from './room/room.ts';
+import type {Round} from './state.ts';
+import {tapePrompts} from './tape/tape.ts';
+
+export type Stop = {
+	readonly id: string;
+	readonly name: string;
+	readonly prompts: (profile: Profile) => readonly Prompt<Profile>[];
+};
+
+/** The stops of the walk, in order. */
+export const stops: readonly Stop[] = [
+	{id: 'room', name: 'Room', prompts: roomPrompts},
+	{id: 'kit', name: 'Kit', prompts: kitPrompts},
+	{id: 'tape', name: 'Tape', prompts: tapePrompts},
+	{id: 'meter', name: 'Meter', prompts: meterPrompts},
+	{
+		id: 'dialIn',
+		name: 'Dial-in',
+		prompts: () => [
+			pagePrompt(
+				'dialIn',
+				'Type the settings in',
+				'One channel at a time, with a tick when it stands in the receiver.',
+			),
+		],
+	},
+	{
+		id: 'keep',
+		name: 'Keep',
+		prompts: () => [pagePrompt('keep', 'Kept', 'What is in the file, and what was put off.')],
+	},
+];
+
+let latest: {readonly profile: Profile; readonly prompts: readonly Prompt<Profile>[]} | undefined;
+
+/** Every question of the walk for a profile, in the order of the stops. The latest profile's are remembered. */
+export function promptsFor(profile: Profile): readonly Prompt<Profile>[] {
+	if (latest?.profile !== profile)
+		latest = {profile, prompts: stops.flatMap(({prompts}) => prompts(profile))};
+	return latest.prompts;
+}
+
+/** The walk as a round of questions about a profile. */
+export const walkRound: Round<Profile> = {
+	prompts: promptsFor,
+	skipped: profile => profile.walk?.skipped ?? [],
+	withSkipped: (profile, skipped) =>
+		skipped.length === 0 && !profile.walk?.skipped
+			? profile
+			: {...profile, walk: {...profile.walk, skipped: [...skipped]}},
+	whenComplete: 'dialIn',
+};
+
+/** How far a stop is: `done`, `open` with what is still needed, or `later` where only optional questions are left. */
+export type StopStatus = {
+	readonly id: string;
+	readonly name: string;
+	readonly state: 'done' | 'open' | 'later' | 'page';
+	/** Required questions answered, of all required ones. */
+	readonly answered: number;
+	readonly required: number;
+};
+
+export function statusOf(profile: Profile): StopStatus[] {
+	const prompts = promptsFor(profile);
+	return stops.map(({id, name}) => {
+		const own = prompts.filter(({stop}) => stop === id);
+		const required = own.filter(({isRequired}) => isRequired);
+		const answered = required.filter(({isAnswered}) => isAnswered).length;
+		const isAllAnswered = own.every(({isAnswered}) => isAnswered);
+		const state = own.some(({kind}) => kind === 'page')
+			? 'page'
+			: answered < required.length
+				? 'open'
+				: isAllAnswered || required.length > 0
+					? 'done'
+					: 'later';
+		return {id, name, state, answered, required: required.length};
+	});
+}
