@@ -12,8 +12,8 @@ test('largeLines leaves text plain when figures come after a word', () => {
 });
 
 test('largeLines leaves text plain when it does not fit', () => {
-	expect(largeLines('74.5', 16)).toBeUndefined();
-	expect(largeLines('74.5', 17)).toHaveLength(3);
+	expect(largeLines('74.5', 15)).toBeUndefined();
+	expect(largeLines('74.5', 16)).toHaveLength(3);
 });
 
 test('largeLines keeps the three lines of a value without unit equally wide', () => {
