@@ -25,11 +25,7 @@ export const command: Command = {
 	],
 	async run(context) {
 		const [source, name] = context.input as readonly [string, string];
-		// The unit of --length is for showing; the copy keeps the unit of the file.
-		const {profile: old} = await readProfileArgument(
-			{...context, flags: {...context.flags, length: undefined}},
-			source,
-		);
+		const {profile: old} = await readProfileArgument(context, source);
 		const readings = context.flags.readings === 'keep' ? 'keep' : 'drop';
 		const profile = startFrom(old, {name, date: dateOf(context), readings});
 		const path = newProfilePath(folderOf(context), name);

@@ -7,36 +7,59 @@ import {parseProfile, problemLines} from '../profile/parse.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import type {CommandContext} from './command.ts';
 
-/** Folders that profiles are looked for in: the user's, then those that come with the program. */
-export function profileFolders({flags}: Pick<CommandContext, 'flags'>): string[] {
-	const shipped = shippedFolder();
-	return [profilesFolder(flags.profiles as string | undefined), ...(shipped ? [shipped] : [])];
+/** The folder of the user's profiles for this call. */
+export function folderOf({flags}: Pick<CommandContext, 'flags'>): string {
+	return profilesFolder(flags.profiles as string | undefined);
 }
+
+/** Folders that profiles are looked for in: the user's, then those that come with the program. */
+export function profileFolders(context: Pick<CommandContext, 'flags'>): string[] {
+	const shipped = shippedFolder();
+	return [folderOf(context), ...(shipped ? [shipped] : [])];
+}
+
+/** Bytes of a profile and where they came from. */
+export type ProfileBytes = {
+	readonly bytes: Uint8Array;
+	/** For words: a path, or “standard input”. */
+	readonly place: string;
+	/** The file, unless it came from standard input. */
+	readonly path?: string;
+	/** Mark of the content read, for a save. */
+	readonly mark?: string;
+};
 
 /**
 The bytes of a profile named on the command line: a path, a name in one of the folders, or `-` for standard input.
 
 @throws {Trouble} If there is none, or it cannot be read.
 */
-export async function bytesOf(
-	context: CommandContext,
-	word: string,
-): Promise<{readonly bytes: Uint8Array; readonly place: string}> {
+export async function bytesOf(context: CommandContext, word: string): Promise<ProfileBytes> {
 	if (word === '-') return {bytes: await context.readStandardInput(), place: 'standard input'};
 	const path = findProfile(word, profileFolders(context));
-	return {bytes: readProfileFile(path).bytes, place: path};
+	return {...readProfileFile(path), place: path, path};
 }
 
+export type ProfileArgument = Omit<ProfileBytes, 'bytes'> & {readonly profile: Profile};
+
 /**
-The profile named on the command line, checked.
+The profile named on the command line, checked, and where it came from.
 
 @throws {Trouble} If it cannot be found, read, or used; every problem in a sentence.
 */
+export async function readProfileArgument(context: CommandContext, word: string): Promise<ProfileArgument> {
+	const {bytes, ...rest} = await bytesOf(context, word);
+	const parsed = parseProfile(bytes, rest.place);
+	if (parsed.ok) return {...rest, profile: parsed.profile};
+	throw new Trouble([
+		`${rest.place} cannot be used:`,
+		...problemLines(parsed.problems).map(line => `  ${line}`),
+	]);
+}
+
+/** The profile alone, where a command does not care where it came from. */
 export async function profileFrom(context: CommandContext, word: string): Promise<Profile> {
-	const {bytes, place} = await bytesOf(context, word);
-	const parsed = parseProfile(bytes, place);
-	if (parsed.ok) return parsed.profile;
-	throw new Trouble([`${place} cannot be used:`, ...problemLines(parsed.problems).map(line => `  ${line}`)]);
+	return (await readProfileArgument(context, word)).profile;
 }
 
 /** Unit that lengths are shown in: the one asked for, else the profile's, else metres. */
