@@ -4,7 +4,8 @@ Arithmetic of levels in decibels. Lists may be of any length ≥ 1; an empty lis
 @see ISO 3744:2010 for means and sums on energy.
 */
 
-const power = (levelDb: number) => 10 ** (levelDb / 10);
+// The exponential is several times faster than a power of ten, which counts with a hundred thousand repeats.
+const power = (levelDb: number) => Math.exp((levelDb * Math.LN10) / 10);
 
 /**
 Level of the mean energy: 10·lg((1/N)·Σ 10^(L/10)).

@@ -1,28 +1,27 @@
 import type {BackgroundCorrection} from '../acoustics/background.ts';
 import type {TestSpectrum} from '../acoustics/band.ts';
-import type {Profile, Weighting} from '../profile/types.ts';
+import type {Weighting} from '../profile/types.ts';
 import {farthestFromRest} from './distances.ts';
 import type {Remark} from './result.ts';
-import {inDb, nameOf, number, remark} from './words.ts';
+import {inDb, number, remark} from './words.ts';
 
 /** A weighting that takes away more than this leaves little of the signal for the meter. Common practice, no source. */
 const largeWeightingDb = 6;
 
-/** What background and weighting did to the readings of a source. */
+/** What background and weighting did to the readings of a source. `name` is how sentences call it. */
 export function readingRemarks(
-	profile: Profile,
+	name: string,
 	source: string,
 	reading: {
-		readonly weighting: Weighting;
-		readonly spectrum: TestSpectrum;
+		readonly group: {readonly weighting: Weighting; readonly spectrum: TestSpectrum};
 		readonly readDb: number;
 		readonly background: number | undefined;
 		readonly corrected: BackgroundCorrection;
 		readonly weightingDb: number;
 	},
 ): Remark[] {
-	const {corrected, background, readDb, weighting, weightingDb} = reading;
-	const name = nameOf(profile, source);
+	const {corrected, background, readDb, weightingDb} = reading;
+	const {weighting, spectrum} = reading.group;
 	const remarks: Remark[] = [];
 	const above = background === undefined ? '' : inDb(readDb - background);
 	if (corrected.verdict === 'refused') {
@@ -38,10 +37,10 @@ export function readingRemarks(
 
 	if (Math.abs(weightingDb) >= largeWeightingDb) {
 		const side = weightingDb < 0 ? 'low' : 'high';
-		const text = `${name}: with ${weighting} weighting the meter reads ${inDb(Math.abs(weightingDb))} ${side} on ${spectrumName(reading.spectrum)}. Switch the meter to C and read again.`;
+		const text = `${name}: with ${weighting} weighting the meter reads ${inDb(Math.abs(weightingDb))} ${side} on ${spectrumName(spectrum)}. Switch the meter to C and read again.`;
 		remarks.push(remark('doubt', 'weighting-far-off', text, source));
 	} else if (Math.abs(weightingDb) >= 0.05) {
-		const text = `${name}: ${weighting} weighting reads ${inDb(Math.abs(weightingDb), 2)} ${weightingDb < 0 ? 'low' : 'high'} on ${spectrumName(reading.spectrum)}; corrected.`;
+		const text = `${name}: ${weighting} weighting reads ${inDb(Math.abs(weightingDb), 2)} ${weightingDb < 0 ? 'low' : 'high'} on ${spectrumName(spectrum)}; corrected.`;
 		remarks.push(remark('note', 'weighting-corrected', text, source));
 	}
 
@@ -56,7 +55,7 @@ The odd one out among repeats.
 @param sigmaDb - Standard deviation of one reading.
 */
 export function levelSpreadRemarks(
-	profile: Profile,
+	name: string,
 	source: string,
 	alike: readonly number[],
 	shiftDb: number,
@@ -68,7 +67,7 @@ export function levelSpreadRemarks(
 		alike.length === 2 ? 2 * Math.SQRT2 * sigmaDb : 3 * sigmaDb * Math.sqrt(1 + 1 / (alike.length - 1));
 	if (Math.abs(odd.difference) <= limitDb) return [];
 	const repeats = alike.length === 2 ? 'its repeat' : `the middle of its ${alike.length - 1} repeats`;
-	const text = `${nameOf(profile, source)}: ${inDb(odd.value - shiftDb)}, ${inDb(Math.abs(odd.difference))} ${odd.difference > 0 ? 'above' : 'below'} ${repeats}. Take it once more with the meter on a stand.`;
+	const text = `${name}: ${inDb(odd.value - shiftDb)}, ${inDb(Math.abs(odd.difference))} ${odd.difference > 0 ? 'above' : 'below'} ${repeats}. Take it once more with the meter on a stand.`;
 	return [remark('doubt', 'level-spread', text, source)];
 }
 

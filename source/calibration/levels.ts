@@ -6,6 +6,7 @@ import type {MeterReading, Profile, Weighting} from '../profile/types.ts';
 import {levelSpreadRemarks, readingRemarks} from './levelRemarks.ts';
 import {meterKey, type Observations} from './observations.ts';
 import type {LevelResult, Remark} from './result.ts';
+import {nameOf} from './words.ts';
 
 /** Two readings of the same thing with a hand-held meter differ by about this, one standard deviation. Common practice, no source. */
 export const usualMeterSigmaDb = 0.5;
@@ -80,6 +81,9 @@ export function seatLevel(
 	const priorSigma = profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
 	const offsetDb = profile.kit?.meterOffsetDb ?? 0;
 	const remarks: Remark[] = [];
+	// Where levels are made for several seats, a sentence says at which.
+	const isSeveral = profile.target?.seats === 'weighted' && profile.seats.length > 1;
+	const name = isSeveral ? `${nameOf(profile, source)} at ${nameOf(profile, seat)}` : nameOf(profile, source);
 	const used = groups.flatMap(group => {
 		const readDb = energyMean(group.values);
 		const background = backgroundOf(context, seat, group.weighting);
@@ -88,18 +92,18 @@ export function seatLevel(
 				? {verdict: 'left out', levelDb: readDb, correctionDb: 0, sigmaFactor: 1}
 				: withoutBackground(readDb, background);
 		const weightingDb = context.weightingOf(group.weighting, group.spectrum);
-		remarks.push(...readingRemarks(profile, source, {...group, readDb, background, corrected, weightingDb}));
+		remarks.push(...readingRemarks(name, source, {group, readDb, background, corrected, weightingDb}));
 		if (corrected.verdict === 'refused') return [];
 		const shiftDb = corrected.correctionDb - weightingDb + offsetDb - group.gainDb - group.masterDb;
-		return [{...group, corrected, weightingDb, shiftDb, atZeroTrimDb: readDb + shiftDb}];
+		return [{group, corrected, weightingDb, shiftDb, atZeroTrimDb: readDb + shiftDb}];
 	});
 	if (used.length === 0) return {remarks};
 
-	const counts = used.map(({values}) => values.length);
+	const counts = used.map(({group}) => group.values.length);
 	const repeats = counts.reduce((sum, count) => sum + count, 0);
-	const alike = used.flatMap(({values, shiftDb}) => values.map(value => value + shiftDb));
+	const alike = used.flatMap(({group, shiftDb}) => group.values.map(value => value + shiftDb));
 	const atZeroTrimDb = energyMean(
-		used.map(group => group.atZeroTrimDb),
+		used.map(entry => entry.atZeroTrimDb),
 		counts,
 	);
 	const last = used.at(-1)!;
@@ -107,13 +111,13 @@ export function seatLevel(
 	const singleSigmaDb = pooledSigma(priorSigma, alike) * factor;
 	// An error of the background itself moves the corrected level by (factor − 1) of it.
 	const sigmaDb = combinedSigma(singleSigmaDb / Math.sqrt(repeats), (factor - 1) * priorSigma);
-	remarks.push(...levelSpreadRemarks(profile, source, alike, last.shiftDb, priorSigma));
+	remarks.push(...levelSpreadRemarks(name, source, alike, last.shiftDb, priorSigma));
 	return {
 		remarks,
 		level: {
-			decibels: atZeroTrimDb + last.gainDb,
+			decibels: atZeroTrimDb + last.group.gainDb,
 			atZeroTrimDb,
-			gainInForceDb: last.gainDb,
+			gainInForceDb: last.group.gainDb,
 			sigmaDb,
 			singleSigmaDb,
 			repeats,
@@ -136,36 +140,43 @@ function pooledSigma(priorSigma: number, values: readonly number[]): number {
 	return Math.sqrt(squares / (priorFreedom + freedom));
 }
 
-/** The latest reading's conditions come last. */
+/** The group of the latest reading comes last. */
 function grouped(
 	context: LevelContext,
 	readings: readonly MeterReading[],
 	source: string,
 	usualSpectrum: TestSpectrum,
 ): Group[] {
-	const groups = new Map<string, Group>();
+	const groups: Group[] = [];
+	let group: Group | undefined;
 	for (const reading of readings) {
+		const {weighting} = reading;
 		const gainDb = context.gainInForce(reading, source);
 		const masterDb = context.masterOf(reading);
 		const spectrum = reading.signal ?? usualSpectrum;
-		const band = spectrum.kind === 'pink' ? `${spectrum.fromHertz} ${spectrum.toHertz}` : spectrum.hertz;
-		const key = `${reading.weighting} ${band} ${gainDb} ${masterDb}`;
-		const group = groups.get(key) ?? {
-			values: [],
-			weighting: reading.weighting,
-			spectrum,
-			gainDb,
-			masterDb,
-		};
-		group.values.push(reading.decibels);
-		groups.set(key, group);
-		if (reading === readings.at(-1)) {
-			groups.delete(key);
-			groups.set(key, group);
+		const isAlike = (other: Group) =>
+			other.weighting === weighting &&
+			other.gainDb === gainDb &&
+			other.masterDb === masterDb &&
+			isSameSpectrum(other.spectrum, spectrum);
+		if (!group || !isAlike(group)) {
+			group = groups.find(isAlike);
+			if (!group) {
+				group = {values: [], weighting, spectrum, gainDb, masterDb};
+				groups.push(group);
+			}
 		}
+
+		group.values.push(reading.decibels);
 	}
 
-	return [...groups.values()];
+	return [...groups.filter(other => other !== group), ...(group ? [group] : [])];
+}
+
+function isSameSpectrum(a: TestSpectrum, b: TestSpectrum): boolean {
+	if (a.kind === 'tone' || b.kind === 'tone')
+		return a.kind === 'tone' && b.kind === 'tone' && a.hertz === b.hertz;
+	return a.fromHertz === b.fromHertz && a.toHertz === b.toHertz;
 }
 
 /** Energy mean of the background at a seat, read with the same weighting; dB as read. */

@@ -2,7 +2,6 @@ import {isLfe} from '../profile/channels.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
 import type {Remark} from './result.ts';
-import {subsOf} from './subsOf.ts';
 
 /** A number as sentences show it: fixed decimals, true minus sign, no "−0.0". */
 export function number(value: number, decimals = 1): string {
@@ -38,12 +37,8 @@ export function listed(names: readonly string[]): string {
 
 /** How a sentence calls a channel, sub or seat: channels by their abbreviation, the others by their name. */
 export function nameOf(profile: Profile, id: string): string {
-	return (
-		subsOf(profile).find(sub => sub.id === id)?.name ??
-		(profile.channels.some(channel => channel.id === id)
-			? id
-			: (profile.seats.find(seat => seat.id === id)?.name ?? id))
-	);
+	const named = profile.subs?.find(sub => sub.id === id) ?? profile.seats.find(seat => seat.id === id);
+	return named?.name ?? id;
 }
 
 /** Channels that drive a speaker of their own, in the profile's order. */
