@@ -1,13 +1,13 @@
 #!/usr/bin/env node
 import type {AnyFlags} from 'meow';
-import {type Command, type ExitCode, exitCode, type Flag} from './commands/command.ts';
+import {type Command, type CommandContext, type ExitCode, exitCode, type Flag} from './commands/command.ts';
 import {sayFailure} from './commands/failure.ts';
 import {commandIndex, flagProblems, globalFlags} from './commands/flags.ts';
 import {commandHelp, programHelp} from './commands/help.ts';
 import {nearest} from './commands/nearest.ts';
 import {home, registry} from './commands/registry.ts';
 import {argumentProblems} from './commands/usage.ts';
-import {processTerminal} from './platform/terminal.ts';
+import {processTerminal, type Terminal} from './platform/terminal.ts';
 import {Trouble} from './platform/trouble.ts';
 import {version} from './platform/version.ts';
 
@@ -35,11 +35,18 @@ async function main(argv: readonly string[]): Promise<ExitCode> {
 		}
 
 		const {run} = command ?? (await home()).command;
-		// Not spread: what the terminal is like is only looked up when a command asks.
-		return await run(Object.assign(Object.create(terminal), {input, flags}));
+		return await run(contextOf(terminal, input, flags));
 	} catch (error) {
 		return sayFailure(error, terminal.say, Boolean(process.env.ROOMTARE_DEBUG));
 	}
+}
+
+/** Not spread: what the terminal is like is only looked up when a command asks. */
+function contextOf(terminal: Terminal, input: readonly string[], flags: Flags): CommandContext {
+	return Object.defineProperties(
+		{input, flags},
+		Object.getOwnPropertyDescriptors(terminal),
+	) as CommandContext;
 }
 
 /** The command and what is given to it. All that is wrong with the call is told at once. */

@@ -57,12 +57,12 @@ export async function readProfileArgument(context: CommandContext, word: string)
 	]);
 }
 
-/** The profile alone, where a command does not care where it came from. */
+/**
+The profile alone, to show results of. A unit asked for by `--length` takes the place of its own, so that every text
+about it is in that unit.
+*/
 export async function profileFrom(context: CommandContext, word: string): Promise<Profile> {
-	return (await readProfileArgument(context, word)).profile;
-}
-
-/** Unit that lengths are shown in: the one asked for, else the profile's, else metres. */
-export function lengthUnitOf({flags}: Pick<CommandContext, 'flags'>, profile: Profile): LengthUnit {
-	return (flags.length as LengthUnit | undefined) ?? profile.lengthUnit ?? 'm';
+	const {profile} = await readProfileArgument(context, word);
+	const lengthUnit = context.flags.length as LengthUnit | undefined;
+	return lengthUnit ? {...profile, lengthUnit} : profile;
 }

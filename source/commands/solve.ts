@@ -1,0 +1,36 @@
+import {solve} from '../calibration/solve.ts';
+import type {Profile} from '../profile/types.ts';
+import {allRemarks} from '../report/remarks.ts';
+import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
+import {profileFrom} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'solve',
+	summary: 'Show what to dial in: distances or delays, trims, crossovers',
+	takes: 'PROFILE',
+	flags: {exact: {type: 'boolean', help: 'Also show the values before rounding to the steps of the boxes'}},
+	examples: [
+		['roomtare solve attic-2026', 'the settings of a profile in your folder'],
+		['roomtare solve ./attic.json --exact', 'of a file, with the unrounded values'],
+		['roomtare solve attic-2026 --length ft-in', 'with lengths in feet and inches'],
+		['roomtare solve - --json < attic.json', 'from standard input, for a script'],
+	],
+	async run(context) {
+		return printSolution(context, await profileFrom(context, context.input[0]!));
+	},
+};
+
+/** Prints the settings of a profile as the context asks, and gives the exit code. */
+export async function printSolution(context: CommandContext, profile: Profile): Promise<ExitCode> {
+	const solution = solve(profile);
+	if (context.flags.json) {
+		context.out(JSON.stringify(solution, null, 2));
+	} else {
+		const {solutionText} = await import('../report/solution.ts');
+		const {lengthUnit = 'm'} = profile;
+		const showsExact = context.flags.exact === true;
+		context.out(solutionText(profile, solution, {lengthUnit, width: context.columns, showsExact}));
+	}
+
+	return allRemarks(solution).some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
+}
