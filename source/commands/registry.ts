@@ -13,6 +13,31 @@ To add one: write `commands/NAME.ts` and a line here; help, completion and tests
 */
 export const registry: readonly Entry[] = [
 	{
+		name: 'solve',
+		summary: 'Show what to dial in: distances or delays, trims, crossovers',
+		load: () => import('./solve.ts'),
+	},
+	{
+		name: 'new',
+		summary: 'Begin a profile for a room',
+		load: () => import('./new.ts'),
+	},
+	{
+		name: 'list',
+		summary: 'List your profiles, newest first',
+		load: () => import('./list.ts'),
+	},
+	{
+		name: 'copy',
+		summary: 'Start a new round from an older profile',
+		load: () => import('./copy.ts'),
+	},
+	{
+		name: 'schema',
+		summary: 'Print the JSON Schema of profile files',
+		load: () => import('./schema.ts'),
+	},
+	{
 		name: 'completion',
 		summary: 'Print a completion script for your shell',
 		load: async () => ({command: (await import('./completion.ts')).completionOf(loadAll)}),
