@@ -13,6 +13,11 @@ To add one: write `commands/NAME.ts` and a line here; help, completion and tests
 */
 export const registry: readonly Entry[] = [
 	{
+		name: 'walk',
+		summary: 'Walk the round at the seat, question by question',
+		load: () => import('./walk.ts'),
+	},
+	{
 		name: 'solve',
 		summary: 'Show what to dial in: distances or delays, trims, crossovers',
 		load: () => import('./solve.ts'),

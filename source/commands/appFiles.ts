@@ -1,0 +1,63 @@
+import {copyProfileFile} from '../platform/profiles/copyFile.ts';
+import {freePath} from '../platform/profiles/freePath.ts';
+import {listProfiles} from '../platform/profiles/list.ts';
+import {readProfileFile} from '../platform/profiles/read.ts';
+import {createProfileFile, saveProfile} from '../platform/profiles/save.ts';
+import {shippedFolder} from '../platform/profiles/shipped.ts';
+import {Trouble} from '../platform/trouble.ts';
+import {parseProfile, problemLines} from '../profile/parse.ts';
+import type {Files, Listed} from '../ui/files.ts';
+
+/** The user's files as the app sees them. What the disk refuses comes back as words; faults of the program are thrown. */
+export function appFiles(folder: string): Files {
+	return {
+		list: () => [...listed(folder, false), ...listed(shippedFolder(), true)],
+		load: file =>
+			inWords(() => {
+				const {bytes, mark} = readProfileFile(file);
+				const parsed = parseProfile(bytes, file);
+				if (parsed.ok) return {ok: true, profile: parsed.profile, mark};
+				return {ok: false, text: [`${file} cannot be used:`, ...problemLines(parsed.problems, 5)].join('\n')};
+			}),
+		save: (file, profile, mark) => {
+			const saved = inWords(() => saveProfile(file, profile, mark));
+			if ('ok' in saved) return {...saved, why: 'failed'};
+			if (saved.kind === 'saved') return {ok: true, mark: saved.mark};
+			return {ok: false, why: 'changed', text: saved.text};
+		},
+		create: profile =>
+			inWords(() => {
+				// Most names carry their year already; the file's name then needs no day.
+				const name = profile.name.includes(profile.date.slice(0, 4))
+					? profile.name
+					: `${profile.name} ${profile.date}`;
+				const file = freePath(folder, name);
+				return {ok: true, file, ...createProfileFile(file, profile)};
+			}),
+		copy: file =>
+			inWords(() => {
+				const {path, mark} = copyProfileFile(file, folder);
+				return {ok: true, file: path, mark};
+			}),
+	};
+}
+
+function listed(folder: string | undefined, isShipped: boolean): Listed[] {
+	if (folder === undefined) return [];
+	return listProfiles(folder).map(({path, id, summary, problem}) => ({
+		file: path,
+		name: summary?.name ?? id,
+		date: summary?.date ?? '',
+		isShipped,
+		...(problem !== undefined && {problem}),
+	}));
+}
+
+function inWords<Result>(action: () => Result): Result | {readonly ok: false; readonly text: string} {
+	try {
+		return action();
+	} catch (error) {
+		if (error instanceof Trouble) return {ok: false, text: error.problems.join('\n')};
+		throw error;
+	}
+}
