@@ -1,0 +1,189 @@
+import {chiSquareUpperTail} from '../../numeric/chiSquare.ts';
+import type {Profile} from '../../profile/types.ts';
+import {distance} from '../vectors.ts';
+import {beyondRoom} from './beyondRoom.ts';
+import {likelyCauses} from './causes.ts';
+import {expectationOf} from './expectation.ts';
+import {missingReadings} from './missing.ts';
+import {networkRemarks} from './networkRemarks.ts';
+import {isUsable, type Observation, observationOf, type Unusable} from './observations.ts';
+import {otherEnds} from './otherEnds.ts';
+import {placedPoints, stateCovariance} from './placed.ts';
+import {pointsOf, referenceSeatOf} from './points.ts';
+import {leastRedundancy, noncentrality} from './reliability.ts';
+import type {AdjustedReading, NetworkResult, Suspect, Undetermined} from './result.ts';
+import {dimensionSigmas} from './settle.ts';
+import {type Removed, snoop} from './snooping.ts';
+import {exactDimensionsOf, type Network} from './solveNetwork.ts';
+import {startState} from './starts.ts';
+
+function undeterminedOf(
+	{profile, points}: Network,
+	result: Pick<NetworkResult, 'points' | 'covariance'>,
+	state: Float64Array,
+): Undetermined[] {
+	const helpers = result.points.filter(({status}) => status === 'determined').map(({id}) => id);
+	return result.points.flatMap(({id, status}, index) => {
+		// Where nobody held a tape to the screen, the speakers may tell what is ahead: that is no gap.
+		if (status === 'determined' || (status === 'unmeasured' && id === 'screen')) return [];
+		return [
+			{id, status, missing: missingReadings(profile, points, state, result.covariance, index, helpers)},
+		];
+	});
+}
+
+/**
+Adjusts all tape readings of a profile together: places of seats, speakers, subs and screen, the room's size, how well
+each is known, which readings cannot be right, and what is still to be measured.
+
+Seats are points at ear height, speakers at their acoustic centre. Readings are independent and normal with the sigma
+of `tapeSigmaMetres`. Room dimensions that the profile states are exact, others unknown. Where no wall holds the
+network, conventions do: the reference seat, the direction of the screen, the level.
+
+@param profile - Any valid profile, with no reading at all too.
+@returns Never throws for a valid profile; whatever is wrong is a remark.
+@see Ghilani and Wolf, Adjustment Computations, chapters 14 (trilateration), 19 (error ellipses), 21 (blunders).
+*/
+export function adjustNetwork(profile: Profile): NetworkResult {
+	const points = pointsOf(profile);
+	const network: Network = {profile, points, exactDimensions: exactDimensionsOf(profile, points.length)};
+	const tape = profile.tape ?? [];
+	const made = tape.map((reading, index) =>
+		reading.setAside ? undefined : observationOf(profile, points, reading, index),
+	);
+	const unusable = made.filter((one): one is Unusable => one !== undefined && !isUsable(one));
+	const observations = made.filter((one): one is Observation => one !== undefined && isUsable(one));
+	const isBeyond = (o: Observation) => beyondRoom(profile, o);
+	const inside = observations.filter(o => !isBeyond(o));
+	const snooped = snoop(
+		network,
+		inside,
+		used => startState(profile, points, used),
+		(o, expected, sigma) => {
+			const causes = likelyCauses(profile, tape[o.reading]!, expected, sigma);
+			return causes.length > 0 ? Math.exp(-(causes[0]!.misfit ** 2) / 2) : 0;
+		},
+	);
+	const {solved, loose, size} = snooped.settled;
+	const covariance = stateCovariance(network, solved);
+	const out: Removed[] = [
+		...observations
+			.filter(isBeyond)
+			.map(observation => ({observation, standardisedResidual: Number.POSITIVE_INFINITY, alternatives: []})),
+		...snooped.removed,
+	];
+	const suspects = out.map(({observation, alternatives}): Suspect => {
+		const expected = expectationOf(observation, solved.state, covariance);
+		const {reading: index, metres, sigmaMetres} = observation;
+		const sigma = Math.hypot(sigmaMetres, expected.sigmaMetres);
+		const others = otherEnds(network, observation, solved, loose);
+		return {
+			index,
+			expectedMetres: expected.metres,
+			expectedSigmaMetres: expected.sigmaMetres,
+			errorMetres: metres - expected.metres,
+			standardisedResidual: Math.abs(metres - expected.metres) / sigma,
+			causes: likelyCauses(profile, tape[index]!, expected.metres, sigma, others),
+			alternatives,
+		};
+	});
+	const rowOf = new Map(snooped.used.map((observation, row) => [observation.reading, row]));
+	const readings = tape.map(({from, to, metres}, index): AdjustedReading => {
+		const one = made[index];
+		const base = {index, from, to, metres, sigmaMetres: one && isUsable(one) ? one.sigmaMetres : 0};
+		if (!one) return {...base, status: 'setAside'};
+		if (!isUsable(one)) return {...base, status: 'unusable'};
+		const suspect = suspects.find(candidate => candidate.index === index);
+		if (suspect) {
+			return {
+				...base,
+				status: 'suspect',
+				adjustedMetres: suspect.expectedMetres,
+				residualMetres: -suspect.errorMetres,
+				redundancy: 1,
+				standardisedResidual: suspect.standardisedResidual,
+			};
+		}
+
+		const row = rowOf.get(index)!;
+		const residualMetres = solved.rows.residuals[row]! * one.sigmaMetres;
+		const redundancy = snooped.redundancy[row]!;
+		return {
+			...base,
+			status: 'used',
+			adjustedMetres: metres + residualMetres,
+			residualMetres,
+			redundancy,
+			...(redundancy >= leastRedundancy && {
+				standardisedResidual: Math.abs(snooped.standardised[row]!),
+				detectableMetres: (noncentrality * one.sigmaMetres) / Math.sqrt(redundancy),
+			}),
+		};
+	});
+	const [width, length, height] = dimensionSigmas(network, solved);
+	const degreesOfFreedom = snooped.redundancy.reduce((sum, r) => sum + r, 0);
+	let sumOfSquares = 0;
+	for (let row = 0; row < snooped.used.length; row++) sumOfSquares += solved.rows.residuals[row]! ** 2;
+	const placed = placedPoints(network, solved, covariance, loose);
+	const result = {
+		points: placed,
+		room: size,
+		roomSigmaMetres: {
+			...(width !== undefined && {width}),
+			...(length !== undefined && {length}),
+			...(height !== undefined && {height}),
+		},
+		readings,
+		suspects,
+		undetermined: undeterminedOf(network, {points: placed, covariance}, solved.state),
+		conventions: solved.conventions.map(({what}) => what),
+		...(degreesOfFreedom > 0.5 && {
+			globalTest: {
+				sumOfSquares,
+				degreesOfFreedom,
+				probability: chiSquareUpperTail(sumOfSquares, degreesOfFreedom),
+			},
+		}),
+		covariance,
+	};
+	return {...result, remarks: networkRemarks(profile, result, unusable, snooped.settled)};
+}
+
+/** A distance from the adjusted network. */
+export type AdjustedDistance = {readonly metres: number; readonly sigmaMetres: number};
+
+/**
+Distances of every speaker and sub to a seat, from the adjusted network, by their ids.
+
+Only those that the readings determine to 20 cm or better are there; a speaker with a single reading to the seat has
+that reading's own value and sigma.
+
+@param seat - Id of a seat; the reference seat where not given.
+*/
+export function adjustedDistances(
+	profile: Profile,
+	result: NetworkResult,
+	seat?: string,
+): ReadonlyMap<string, AdjustedDistance> {
+	const id = seat ?? referenceSeatOf(profile).id;
+	const from = result.points.findIndex(point => point.id === id);
+	const found = new Map<string, AdjustedDistance>();
+	if (from < 0) return found;
+	const state = Float64Array.from(result.points.flatMap(({at}) => at));
+	for (const [index, point] of result.points.entries()) {
+		if (point.kind !== 'speaker' && point.kind !== 'sub') continue;
+		if (distance(point.at, result.points[from]!.at) === 0) continue;
+		const observation: Observation = {
+			kind: 'points',
+			from: from * 3,
+			to: index * 3,
+			reading: -1,
+			metres: 0,
+			sigmaMetres: 0,
+		};
+		const {metres, sigmaMetres} = expectationOf(observation, state, result.covariance);
+		if (sigmaMetres <= 0.2) found.set(point.id, {metres, sigmaMetres});
+	}
+
+	return found;
+}

@@ -1,0 +1,34 @@
+import type {Profile} from '../../profile/types.ts';
+import type {Observation} from './observations.ts';
+
+/** A reading this many sigmas longer than the room can hold is no matter of chance. */
+const certainSigmas = 5;
+/** Where the height is not stated, no home room is higher, metres. */
+const highestMetres = 6;
+
+/** Whether a reading is longer than the stated room allows: beyond the opposite wall, or longer than the diagonal. */
+export function beyondRoom(profile: Profile, observation: Observation): boolean {
+	const {widthMetres, lengthMetres, ceiling} = profile.room;
+	const height =
+		ceiling?.kind === 'flat'
+			? ceiling.heightMetres
+			: ceiling
+				? Math.max(...ceiling.heightsMetres)
+				: undefined;
+	const sizes = [widthMetres, lengthMetres, height];
+	const limit = (() => {
+		switch (observation.kind) {
+			case 'plane':
+				return sizes[observation.axis];
+			case 'slope':
+				return height;
+			case 'planes':
+				return undefined;
+			default:
+				return widthMetres === undefined || lengthMetres === undefined
+					? undefined
+					: Math.hypot(widthMetres, lengthMetres, height ?? highestMetres);
+		}
+	})();
+	return limit !== undefined && observation.metres > limit + certainSigmas * observation.sigmaMetres;
+}

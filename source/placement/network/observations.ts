@@ -1,0 +1,120 @@
+import {isLfe} from '../../profile/channels.ts';
+import type {Plane, Profile, TapeReading} from '../../profile/types.ts';
+import {slopeOf} from '../roomSize.ts';
+import type {NetworkPoint} from './points.ts';
+import {tapeSigmaMetres} from './sigma.ts';
+
+/**
+One tape reading as an equation. The state holds x, y, z of each point, then width, length and height of the room;
+every number that names a place in it is an offset into that state.
+*/
+export type Observation = {
+	/** Place in the profile's list of readings. */
+	readonly reading: number;
+	readonly metres: number;
+	readonly sigmaMetres: number;
+} & (
+	| {readonly kind: 'points'; readonly from: number; readonly to: number}
+	/** To a plane that is square to an axis: the coordinate itself, or a room dimension minus the coordinate. */
+	| {readonly kind: 'plane'; readonly point: number; readonly axis: 0 | 1 | 2; readonly dimension?: number}
+	/** Shortest way to a sloped ceiling. */
+	| {
+			readonly kind: 'slope';
+			readonly point: number;
+			readonly axis: 0 | 1;
+			readonly dimension: number;
+			readonly heightsMetres: readonly [number, number];
+	  }
+	| {readonly kind: 'planes'; readonly dimension: number}
+);
+
+export type Unusable = {readonly reading: number; readonly code: string; readonly why: string};
+
+const planes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
+	'wall:left': {axis: 0, isFar: false},
+	'wall:right': {axis: 0, isFar: true},
+	'wall:front': {axis: 1, isFar: false},
+	'wall:back': {axis: 1, isFar: true},
+	floor: {axis: 2, isFar: false},
+	ceiling: {axis: 2, isFar: true},
+};
+
+export const planeOf = (end: string) => (Object.hasOwn(planes, end) ? planes[end as Plane] : undefined);
+
+/** The point that an end of the tape means. An LFE channel means its sub where it has just one. */
+export function pointIndex(profile: Profile, points: readonly NetworkPoint[], end: string): number {
+	const subs = isLfe(end) ? (profile.subs ?? []).filter(({fedBy}) => fedBy === end) : [];
+	const id = subs.length === 1 ? subs[0]!.id : end;
+	return points.findIndex(point => point.id === id);
+}
+
+/**
+Turns a tape reading into an equation, or says why it cannot be one.
+
+@param index - Place of the reading in the profile's list.
+*/
+export function observationOf(
+	profile: Profile,
+	points: readonly NetworkPoint[],
+	tape: TapeReading,
+	index: number,
+): Observation | Unusable {
+	const no = (code: string, why: string): Unusable => ({reading: index, code, why});
+	const {from, to} = tape;
+	const base = {reading: index, metres: tape.metres, sigmaMetres: tapeSigmaMetres(tape, profile.kit)};
+	const dimensions = points.length * 3;
+	if (from === to) return no('tape-same-ends', 'both ends are the same thing. Name the other end');
+	const ends = [from, to].map(end => ({end, plane: planeOf(end), point: pointIndex(profile, points, end)}));
+	for (const {end, plane, point} of ends) {
+		if (!plane && point < 0) {
+			return isLfe(end)
+				? no('tape-unknown-end', `${end} feeds several subs or none. Name the sub`)
+				: no('tape-unknown-end', `${end} is neither a point nor a plane of this room`);
+		}
+	}
+
+	const slope = slopeOf(profile.room);
+	const [one, other] = ends as [(typeof ends)[number], (typeof ends)[number]];
+	if (one.plane && other.plane) {
+		if (one.plane.axis !== other.plane.axis) {
+			return no('tape-planes-meet', `${from} and ${to} meet in a corner and have no distance between them`);
+		}
+
+		if (one.plane.axis === 2 && slope) {
+			return no('tape-slope-height', 'the ceiling slopes. State its height at the two walls instead');
+		}
+
+		return {...base, kind: 'planes', dimension: dimensions + one.plane.axis};
+	}
+
+	const plane = one.plane ?? other.plane;
+	if (!plane) {
+		if (tape.metres === 0) return no('tape-zero', 'two things cannot stand in the same place');
+		if (one.point === other.point)
+			return no('tape-same-ends', 'both ends are the same thing. Name the other end');
+		return {...base, kind: 'points', from: one.point * 3, to: other.point * 3};
+	}
+
+	const point = (one.plane ? other.point : one.point) * 3;
+	if (plane.axis === 2 && plane.isFar && slope) {
+		return {
+			...base,
+			kind: 'slope',
+			point,
+			axis: slope.axis,
+			dimension: dimensions + slope.axis,
+			heightsMetres: slope.heightsMetres,
+		};
+	}
+
+	return {
+		...base,
+		kind: 'plane',
+		point,
+		axis: plane.axis,
+		...(plane.isFar && {dimension: dimensions + plane.axis}),
+	};
+}
+
+/** Whether `observationOf` could make an equation. */
+export const isUsable = (made: Observation | Unusable): made is Observation => 'kind' in made;
