@@ -20,7 +20,13 @@ Everything that was answered is on disk when it returns, whichever way it was le
 
 @throws {Error} If `file` cannot be read, with what the reader of files said.
 */
-export async function openApp({files, file, now, stdin, stdout}: Start): Promise<0 | 130> {
+export async function openApp({
+	files,
+	file,
+	now,
+	stdin = process.stdin,
+	stdout = process.stdout,
+}: Start): Promise<0 | 130> {
 	// The library of colours knows FORCE_COLOR only; it looks once, when it is loaded.
 	if (process.env.NO_COLOR) process.env.FORCE_COLOR = '0';
 	const [{render}, {App}, {startSession}] = await Promise.all([
@@ -34,7 +40,6 @@ export async function openApp({files, file, now, stdin, stdout}: Start): Promise
 		stdout,
 		exitOnCtrlC: false,
 		patchConsole: false,
-		incrementalRendering: true,
 		maxFps: 120,
 	});
 	const onSignal = () => session.interrupt();

@@ -40,13 +40,18 @@ export function WalkView({screen, size}: Props) {
 			: footerText([...(page?.keys ?? []), ...footerOf(walkKeymap, modeOf(prompt, state))], size.columns);
 	const bodyHeight = layout.height - head.length - 1;
 	const justTaken = promptsFor(subject).find(({id}) => id === state.latest)?.row;
+	const air: Line[] = layout.isTall && !isSpoken ? [{text: ' '}] : [];
 	const question = screen.trouble
 		? troubleLines(screen.trouble)
-		: questionLines(prompt, state, {
-				columns: layout.questionColumns,
-				draw: layout.isTall && !isSpoken ? text => largeLines(text, layout.questionColumns - 40) : undefined,
-				advice: adviceOn(subject, justTaken),
-			});
+		: [
+				...air,
+				...questionLines(prompt, state, {
+					columns: layout.questionColumns,
+					draw:
+						layout.isTall && !isSpoken ? text => largeLines(text, layout.questionColumns - 40) : undefined,
+					advice: adviceOn(subject, justTaken),
+				}),
+			];
 	const isTableOnly = state.isTableShown && layout.kind !== 'tiny' && !screen.trouble;
 	const hasTable =
 		!isSpoken && layout.kind !== 'tiny' && !page && !(state.isHelpShown && layout.kind === 'narrow');

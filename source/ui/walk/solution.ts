@@ -1,4 +1,4 @@
-import type {Solution} from '../../calibration/result.ts';
+import type {Remark, Solution} from '../../calibration/result.ts';
 import {solve} from '../../calibration/solve.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatEntry} from '../../report/entryText.ts';
@@ -33,12 +33,27 @@ function isSameInput(a: Profile, b: Profile): boolean {
 /** Rows of the settings table for a profile, with what moved since `previous` told in words. */
 export function rowsOf(profile: Profile, previous: Profile | undefined): SolutionRow[] {
 	const timing = profile.receiver?.timing;
-	return solutionRows(solutionOf(profile), {
+	return solutionRows(withoutMissing(solutionOf(profile)), {
 		lengthUnit: lengthUnitOf(profile),
 		previous: previous && solutionOf(previous),
 		subNames: Object.fromEntries((profile.subs ?? []).map(({id, name}) => [id, name])),
 		formatEntry: timing?.kind === 'distance' ? metres => formatEntry(metres, timing) : undefined,
 	});
+}
+
+/** The walk itself asks for what is missing; the table says only what the readings say. */
+function withoutMissing(solution: Solution): Solution {
+	return {
+		...solution,
+		channels: solution.channels.map(channel => ({
+			...channel,
+			remarks: channel.remarks.filter(isAboutReadings),
+		})),
+	};
+}
+
+function isAboutReadings({code}: Remark): boolean {
+	return code !== 'distance-missing' && code !== 'level-missing';
 }
 
 /** The row of the table that a channel's or sub's readings move. */
@@ -53,7 +68,7 @@ export function adviceOn(profile: Profile, source: string | undefined): string |
 	if (!source) return undefined;
 	const solution = solutionOf(profile);
 	const found = [...solution.channels, ...solution.subs].find(({id}) => id === source);
-	const remarks = (found?.remarks ?? []).filter(({kind}) => kind !== 'note');
+	const remarks = (found?.remarks ?? []).filter(remark => remark.kind !== 'note' && isAboutReadings(remark));
 	return (['problem', 'doubt', 'advice'] as const)
 		.map(kind => remarks.find(remark => remark.kind === kind)?.text)
 		.find(Boolean);

@@ -117,7 +117,7 @@ export function reduceRound<Subject>(
 		case 'correct':
 			return correct(state, prompt);
 		case 'setAside':
-			return setAside(state, prompt);
+			return setAside(round, state, prompt);
 		case 'undo':
 			return undo(round, state);
 		case 'help':
@@ -319,17 +319,18 @@ function correct<Subject>(state: RoundState<Subject>, prompt: Prompt<Subject>): 
 	);
 }
 
-function setAside<Subject>(state: RoundState<Subject>, prompt: Prompt<Subject>): RoundState<Subject> {
+function setAside<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+): RoundState<Subject> {
 	if (!prompt.setAside || prompt.values.length === 0)
 		return say(state, 'note', 'There is no reading here that could be set aside.');
 	const index = state.correcting ?? prompt.values.length - 1;
 	const subject = prompt.setAside(state.subject, index);
 	const after = {...calm(state), subject, past: remember(state, prompt.id)};
-	return say(
-		after,
-		'note',
-		`${prompt.values[index]}: set aside or taken back in. It stays in the file either way; u undoes this.`,
-	);
+	const now = currentPrompt(round, after).values[index];
+	return say(after, 'note', `Now ${now}. What is set aside stays in the file, without a say; u undoes this.`);
 }
 
 function undo<Subject>(round: Round<Subject>, state: RoundState<Subject>): RoundState<Subject> {

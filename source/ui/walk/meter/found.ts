@@ -7,8 +7,9 @@ import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, type OfferedChoice, valuePrompt} from '../prompt/single.ts';
 import {foundSet} from './meterPrompt.ts';
 
+/** @see NIOSH 98-126, Criteria for a Recommended Standard: Occupational Noise Exposure, 1998, section 1.1. */
 const noiseCaution =
-	'Ears: turn the master right down first, then noise on, then up to about 75 dB. From 85 dB(A) the time is limited: 8 hours, half of it for each 3 dB more.';
+	'Ears: master right down first, then noise on, then up to 75 dB. From 85 dB(A) limit the time: 8 hours, half of it for each 3 dB more.';
 
 /**
 What stands in the receiver while the first round is metered: without it no new trim can be computed.
