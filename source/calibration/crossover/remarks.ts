@@ -1,5 +1,6 @@
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import type {Remark} from '../result.ts';
+import {subsOf} from '../subsOf.ts';
 import {lfeTopHertz, usualHighPass, usualLowPass} from './weights.ts';
 
 type Judged = {
@@ -28,7 +29,8 @@ export function crossoverRemarks(
 		});
 	}
 
-	if (profile.subs?.length) {
+	const subs = subsOf(profile);
+	if (subs.length > 0) {
 		const unknown = [...channels].filter(([, {limitAssumed}]) => limitAssumed).map(([id]) => id);
 		if (unknown.length > 0) {
 			remarks.push({
@@ -38,7 +40,7 @@ export function crossoverRemarks(
 			});
 		}
 
-		if (!profile.subs.some(({upperLimitHertz}) => upperLimitHertz !== undefined)) {
+		if (!subs.some(({upperLimitHertz}) => upperLimitHertz !== undefined)) {
 			remarks.push({
 				kind: 'note',
 				code: 'sub-upper-limit-unknown',

@@ -2,6 +2,7 @@ import {type BoxData, halfPowerHz} from '../../acoustics/filters/box.ts';
 import {isLfe} from '../../profile/channels.ts';
 import type {Channel, ChannelId, Profile} from '../../profile/types.ts';
 import type {Remark} from '../result.ts';
+import {subsOf} from '../subsOf.ts';
 import {type CommonChoice, rankCommon} from './common.ts';
 import {type FullRangeVerdict, judgeFullRange} from './fullRange.ts';
 import {lfeLowPass} from './lfe.ts';
@@ -83,7 +84,7 @@ Speakers without a known limit are ranked as small boxes and said so. Without an
 @param profile - Read: channels, subs, receiver.
 */
 export function suggestCrossovers(profile: Profile): CrossoverSuggestion {
-	const subs = profile.subs ?? [];
+	const subs = subsOf(profile);
 	const crossover = profile.receiver?.crossover;
 	const management = bassManagement(crossover);
 	const sub = subModel(subs);

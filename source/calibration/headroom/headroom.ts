@@ -4,6 +4,7 @@ import type {ChannelId, Profile} from '../../profile/types.ts';
 import {suggestCrossovers} from '../crossover/suggest.ts';
 import {decidedSettings} from '../inForce.ts';
 import type {Remark} from '../result.ts';
+import {subsOf} from '../subsOf.ts';
 import {tapeDistanceM} from './distances.ts';
 import {atDistance, reachAtOneMetre} from './reach.ts';
 import {headroomRemarks} from './remarks.ts';
@@ -74,7 +75,7 @@ function seatOf(
 }
 
 function subsHeadroom(profile: Profile, redirected: number, roomGainDb: number): SourceHeadroom | undefined {
-	const subs = profile.subs ?? [];
+	const subs = subsOf(profile);
 	if (subs.length === 0) return undefined;
 	const hasLfe = profile.channels.some(({id}) => isLfe(id));
 	const sources = [

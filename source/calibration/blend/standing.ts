@@ -1,0 +1,59 @@
+import type {ChannelId, InForce, Profile, SettingsSet} from '../../profile/types.ts';
+import {usualReceiverSpeed} from '../gear.ts';
+import {processorOf} from '../latency.ts';
+import {subsOf} from '../subsOf.ts';
+
+export type StandingSet = SettingsSet | Exclude<InForce, string>;
+
+/** What a set of settings does to one group of speakers; means over the group. */
+export type GroupStanding = {
+	/** Delay that the boxes add, ms; only differences between groups mean anything where distances are entered. */
+	readonly delayMs: number | undefined;
+	readonly gainDb: number;
+	readonly inverted: boolean;
+	/** Crossovers of the group's channels, one text to compare by; empty for subs. */
+	readonly crossovers: string;
+};
+
+/** Delay of one line of the receiver, ms, or undefined where the set does not tell. */
+export function receiverDelayMs(profile: Profile, set: StandingSet, id: ChannelId): number | undefined {
+	const setting = set.channels[id];
+	if (setting?.delayMs) return setting.delayMs.stepped;
+	if (!setting?.distanceMetres) return undefined;
+	const timing = profile.receiver?.timing;
+	const speed =
+		timing?.kind === 'distance'
+			? (timing.speedOfSoundMetresPerSecond ?? usualReceiverSpeed)
+			: usualReceiverSpeed;
+	return (-1000 * setting.distanceMetres.stepped) / speed;
+}
+
+function memberStanding(profile: Profile, set: StandingSet, id: string) {
+	const sub = subsOf(profile).find(candidate => candidate.id === id);
+	const line = (sub?.fedBy ?? id) as ChannelId;
+	const setting = set.channels[line];
+	const output = sub && processorOf(profile, sub) ? set.outputs?.[sub.processorOutput!] : undefined;
+	const receiverMs = receiverDelayMs(profile, set, line);
+	return {
+		delayMs: receiverMs === undefined ? undefined : receiverMs + (output?.delayMs?.stepped ?? 0),
+		gainDb: (setting?.trimDb?.stepped ?? 0) + (output?.gainDb?.stepped ?? 0),
+		inverted: (setting?.polarityInverted ?? false) !== (output?.polarityInverted ?? false),
+		crossover: sub ? '' : String(setting?.crossoverHertz ?? ''),
+	};
+}
+
+/** What a set of settings does to a group of speakers. */
+export function groupStanding(profile: Profile, set: StandingSet, ids: readonly string[]): GroupStanding {
+	const members = ids.map(id => memberStanding(profile, set, id));
+	const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+	const delays = members.flatMap(({delayMs}) => (delayMs === undefined ? [] : [delayMs]));
+	return {
+		delayMs: delays.length === members.length && delays.length > 0 ? mean(delays) : undefined,
+		gainDb: mean(members.map(({gainDb}) => gainDb)),
+		inverted: members[0]?.inverted ?? false,
+		crossovers: members
+			.map(({crossover}) => crossover)
+			.filter(text => text !== '')
+			.join(','),
+	};
+}

@@ -1,0 +1,71 @@
+import {withoutBackground} from '../../acoustics/background.ts';
+import {energyMean} from '../../acoustics/decibels.ts';
+import {weightingDb} from '../../acoustics/weighting.ts';
+import type {MeterReading, Profile} from '../../profile/types.ts';
+import {settingsInForce} from '../inForce.ts';
+import type {Remark} from '../result.ts';
+import {inDb, remark} from '../words.ts';
+import {type Sounding, sounding} from './groups.ts';
+import type {StandingSet} from './standing.ts';
+
+/** One tone reading made ready: what sounded, level without weighting and background. */
+export type ToneReading = {
+	readonly index: number;
+	readonly hertz: number;
+	readonly sounding: Sounding;
+	readonly decibels: number;
+	readonly sigmaFactor: number;
+	readonly addedMs: number;
+	readonly set: StandingSet | undefined;
+};
+
+function backgroundDb(
+	profile: Profile,
+	seat: string,
+	weighting: MeterReading['weighting'],
+): number | undefined {
+	const levels = (profile.meter ?? [])
+		.filter(
+			reading =>
+				reading.source === 'background' &&
+				reading.seat === seat &&
+				reading.weighting === weighting &&
+				!reading.setAside,
+		)
+		.map(({decibels}) => decibels);
+	return levels.length > 0 ? energyMean(levels) : undefined;
+}
+
+/** All tone readings at a seat that can be used, and why others cannot. */
+export function toneReadings(profile: Profile, seat: string, remarks: Remark[]): ToneReading[] {
+	return (profile.meter ?? []).flatMap((reading, index): ToneReading[] => {
+		const {signal, source, weighting} = reading;
+		if (reading.setAside || reading.seat !== seat || signal?.kind !== 'tone') return [];
+		const found = sounding(profile, source);
+		if (!found) return [];
+		const background = backgroundDb(profile, seat, weighting);
+		const cleaned = background === undefined ? undefined : withoutBackground(reading.decibels, background);
+		if (cleaned?.verdict === 'refused') {
+			remarks.push(
+				remark(
+					'doubt',
+					'tone-in-background',
+					`Meter reading ${index + 1}: the ${signal.hertz} Hz tone reads ${inDb(reading.decibels)}, hardly above the background of ${inDb(background!)}. It was left out; play the tone louder.`,
+				),
+			);
+			return [];
+		}
+
+		return [
+			{
+				index,
+				hertz: signal.hertz,
+				sounding: found,
+				decibels: (cleaned?.levelDb ?? reading.decibels) - weightingDb(weighting, signal.hertz),
+				sigmaFactor: cleaned?.sigmaFactor ?? 1,
+				addedMs: reading.addedDelayMs ?? 0,
+				set: settingsInForce(profile, reading),
+			},
+		];
+	});
+}
