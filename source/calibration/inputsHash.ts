@@ -1,4 +1,5 @@
 import type {Profile} from '../profile/types.ts';
+import {isForLevels} from './observations.ts';
 
 /** What people write for themselves, and what changes no result. */
 const ignoredKeys = new Set([
@@ -17,15 +18,19 @@ Digest of everything that a solution is computed from, so that a set of settings
 
 It tells changes apart, not forgeries: two 32-bit hashes of every value with its key, the entries of an object added up so that their order
 does not count.
-Notes, times, names, the state of the walk and settings that no reading refers to do not count.
+Notes, times, names, the state of the walk, readings that no setting is computed from and settings that no reading
+refers to do not count.
 
 @returns Sixteen hexadecimal digits.
 */
 export function inputsHash(profile: Profile): string {
 	const referred = new Set<string>();
-	for (const {inForce} of profile.meter ?? []) if (typeof inForce === 'string') referred.add(inForce);
+	// Readings of the proof, tones for the blend and those set aside enter no setting.
+	const meter = (profile.meter ?? []).filter(isForLevels);
+	for (const {inForce} of meter) if (typeof inForce === 'string') referred.add(inForce);
 	const {room, air, screen, lengthUnit, seats, channels, subs, receiver, bassProcessor} = profile;
-	const {kit, target, tape, meter, responses} = profile;
+	const {kit, target} = profile;
+	const tape = (profile.tape ?? []).filter(({setAside}) => !setAside);
 	const inputs = {
 		...{
 			room,
@@ -42,7 +47,6 @@ export function inputsHash(profile: Profile): string {
 			tape,
 			meter,
 		},
-		responses,
 		settings: (profile.settings ?? []).filter(({id}) => referred.has(id)),
 	};
 	return [0x811c9dc5, 0x9747b28c]

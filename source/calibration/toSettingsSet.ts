@@ -2,49 +2,58 @@ import type {SettingsSet} from '../profile/types.ts';
 import type {Dialled, Solution} from './result.ts';
 
 /**
-A solution as a set of settings that a profile can keep: exact and stepped values of every channel and output.
-What the solution leaves open is left out of the set.
+A solution as a set of settings to store.
 
-@param solution - Delays in ms, distances in metres, levels in dB.
-@param rest - The set's own id and, where known, its name, the time of the decision and the digest of its inputs.
+@param options - The set's id, when it was decided (ISO 8601 with offset), and the digest of what it was computed from.
 */
 export function toSettingsSet(
 	solution: Solution,
-	rest: Pick<SettingsSet, 'id' | 'name' | 'decidedAt' | 'inputsHash'>,
+	options: {
+		readonly id: string;
+		readonly name?: string;
+		readonly decidedAt?: string;
+		readonly inputsHash?: string;
+	},
 ): SettingsSet {
 	const channels: SettingsSet['channels'] = {};
 	for (const {id, timing, trimDb, crossoverHertz, polarityInverted} of solution.channels) {
-		const setting = {
-			...(timing?.kind === 'delay' ? {delayMs: kept(timing)} : {}),
-			...(timing?.kind === 'distance' ? {distanceMetres: kept(timing)} : {}),
-			...(trimDb ? {trimDb: kept(trimDb)} : {}),
-			...(crossoverHertz === undefined ? {} : {crossoverHertz}),
-			...(polarityInverted === undefined ? {} : {polarityInverted}),
+		channels[id] = {
+			...(timing?.kind === 'delay' && {delayMs: both(timing)}),
+			...(timing?.kind === 'distance' && {distanceMetres: both(timing)}),
+			...(trimDb && {trimDb: both(trimDb)}),
+			...(crossoverHertz !== undefined && {crossoverHertz}),
+			...(polarityInverted !== undefined && {polarityInverted}),
 		};
-		if (Object.keys(setting).length > 0) channels[id] = setting;
 	}
 
 	const outputs: NonNullable<SettingsSet['outputs']> = {};
 	for (const {id, delayMs, gainDb, polarityInverted} of solution.outputs) {
-		const setting = {
-			...(delayMs ? {delayMs: kept(delayMs)} : {}),
-			...(gainDb ? {gainDb: kept(gainDb)} : {}),
-			...(polarityInverted === undefined ? {} : {polarityInverted}),
+		outputs[id] = {
+			...(delayMs && {delayMs: both(delayMs)}),
+			...(gainDb && {gainDb: both(gainDb)}),
+			...(polarityInverted !== undefined && {polarityInverted}),
 		};
-		if (Object.keys(setting).length > 0) outputs[id] = setting;
 	}
 
 	const {masterVolumeDb, lfeLowPassHertz} = solution;
 	return {
-		...rest,
+		id: options.id,
+		...(options.name !== undefined && {name: options.name}),
 		origin: 'solved',
-		...(masterVolumeDb === undefined ? {} : {masterVolumeDb}),
-		...(lfeLowPassHertz === undefined ? {} : {lfeLowPassHertz}),
+		...(options.decidedAt !== undefined && {decidedAt: options.decidedAt}),
+		...(options.inputsHash !== undefined && {inputsHash: options.inputsHash}),
+		...(masterVolumeDb !== undefined && {masterVolumeDb: rounded(masterVolumeDb)}),
+		...(lfeLowPassHertz !== undefined && {lfeLowPassHertz}),
 		channels,
-		...(Object.keys(outputs).length > 0 ? {outputs} : {}),
+		...(solution.outputs.length > 0 && {outputs}),
 	};
 }
 
-function kept({exact, stepped}: Dialled): {exact: number; stepped: number} {
-	return {exact, stepped};
+function both({exact, stepped}: Dialled): {exact: number; stepped: number} {
+	return {exact: rounded(exact), stepped};
+}
+
+/** Digits below a ten-thousandth of a decibel, millisecond or metre say nothing and make files hard to compare. */
+function rounded(value: number): number {
+	return Number(value.toFixed(4));
 }

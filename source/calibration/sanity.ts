@@ -1,0 +1,2 @@
+export {remarkOnMeter} from './meterSanity.ts';
+export {remarkOnTape} from './tapeSanity.ts';
