@@ -23,6 +23,16 @@ export const registry: readonly Entry[] = [
 		load: () => import('./solve.ts'),
 	},
 	{
+		name: 'sheet',
+		summary: 'Print the page for the cabinet door',
+		load: () => import('./sheet.ts'),
+	},
+	{
+		name: 'wiring',
+		summary: 'List cables with lengths, gauges and labels; what to buy; power',
+		load: () => import('./wiring.ts'),
+	},
+	{
 		name: 'new',
 		summary: 'Begin a profile for a room',
 		load: () => import('./new.ts'),

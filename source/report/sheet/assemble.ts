@@ -1,4 +1,5 @@
 import type {Solution} from '../../calibration/result.ts';
+import type {SheetData} from '../../calibration/sheet/sheetData.ts';
 import type {WiringResult} from '../../calibration/wiring/result.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
 import {conductorText} from '../../profile/units/conductor.ts';
@@ -7,24 +8,15 @@ import {formatNumber, formatSigned} from '../settingText.ts';
 import {sheetCautions} from './cautions.ts';
 import {type CableRow, type SheetContent, seriousTexts} from './content.ts';
 import {rowsOfSet, rowsOfSolution} from './dialRows.ts';
-import {placeRows, type Standing} from './placeRows.ts';
-
-export type SheetInput = {
-	readonly profile: Profile;
-	readonly solution: Solution;
-	/** The kept set to print; absent where none was kept and the fresh solution is printed. */
-	readonly set?: SettingsSet;
-	/** Whether the kept set was computed from other readings than the profile holds now. */
-	readonly isStale: boolean;
-	readonly wiring: WiringResult;
-	readonly standing: Standing;
-};
+import {placeRows} from './placeRows.ts';
 
 /** Puts the page together as words. */
-export function assembleSheet(input: SheetInput): SheetContent {
+export function assembleSheet(input: SheetData): SheetContent {
 	const {profile, solution, set, standing} = input;
 	const rows = set ? rowsOfSet(set, profile) : rowsOfSolution(solution, profile);
-	const takesDelays = profile.receiver?.timing.kind === 'delay';
+	const takesDelays = set
+		? Object.values(set.channels).some(({delayMs}) => delayMs !== undefined)
+		: solution.channels.some(({timing}) => timing?.kind === 'delay');
 	return {
 		title: profile.name,
 		date: profile.date,
@@ -42,7 +34,7 @@ export function assembleSheet(input: SheetInput): SheetContent {
 	};
 }
 
-function warningsOf({solution, set, isStale}: SheetInput): string[] {
+function warningsOf({solution, set, isStale}: SheetData): string[] {
 	const warnings = set ? [] : seriousTexts(solution.remarks);
 	if (set && isStale) {
 		warnings.unshift(

@@ -1,17 +1,8 @@
+import type {Standing} from '../../calibration/sheet/sheetData.ts';
 import {channelNames, isLfe} from '../../profile/channels.ts';
 import type {LengthUnit, Profile} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {PlaceRow} from './content.ts';
-
-type Point = {readonly x: number; readonly y: number; readonly z: number};
-
-/** What is known of where things stand: room frame, metres; and distances to the reference seat. */
-export type Standing = {
-	readonly positions: ReadonlyMap<string, Point>;
-	readonly widthMetres?: number;
-	readonly lengthMetres?: number;
-	readonly seatDistances: ReadonlyMap<string, number>;
-};
 
 /** Everything that stands in the room, named, with the tape distances that put it back after cleaning. */
 export function placeRows(profile: Profile, standing: Standing): PlaceRow[] {
@@ -29,10 +20,8 @@ export function placeRows(profile: Profile, standing: Standing): PlaceRow[] {
 		return [
 			{
 				name,
-				acrossFrom: point ? fromNearer(point.x, standing.widthMetres, ['left wall', 'right wall'], unit) : '',
-				alongFrom: point
-					? fromNearer(point.y, standing.lengthMetres, ['screen wall', 'back wall'], unit)
-					: '',
+				acrossFrom: point ? fromNearer(point.x, standing.widthMetres, ['left', 'right'], unit) : '',
+				alongFrom: point ? fromNearer(point.y, standing.lengthMetres, ['front', 'back'], unit) : '',
 				height: point ? formatLength(point.z, unit) : '',
 				toSeat: toSeat === undefined ? '' : formatLength(toSeat, unit),
 			},
@@ -48,6 +37,6 @@ function fromNearer(
 	unit: LengthUnit,
 ): string {
 	return size !== undefined && size - coordinate < coordinate
-		? `${formatLength(size - coordinate, unit)} from the ${second}`
-		: `${formatLength(coordinate, unit)} from the ${first}`;
+		? `${formatLength(size - coordinate, unit)} to ${second}`
+		: `${formatLength(coordinate, unit)} to ${first}`;
 }

@@ -22,14 +22,22 @@ test('the kept settings are printed in the receiver’s own unit and step, in th
 test('places are told from the nearer wall', () => {
 	const {places} = assembleSheet(input());
 	expect(places.find(({name}) => name === 'Front right')).toMatchObject({
-		acrossFrom: '0.80 m from the right wall',
-		alongFrom: '0.40 m from the screen wall',
+		acrossFrom: '0.80 m to right',
+		alongFrom: '0.40 m to front',
 		height: '1.00 m',
 	});
-	expect(places.find(({name}) => name === 'Sofa | middle')?.alongFrom).toBe('1.00 m from the back wall');
+	expect(places.find(({name}) => name === 'Sofa | middle')?.alongFrom).toBe('1.00 m to back');
 	expect(places.find(({name}) => name === 'Front left')?.toSeat).toBe('3.80 m');
 	// Nothing is known of the sub's place, so nothing is said of it.
 	expect(places.some(({name}) => name === 'Front sub')).toBe(false);
+});
+
+test('the heading says delay where the rows are delays', () => {
+	const timing = {kind: 'delay', exact: 1, stepped: 1, sigma: 0.1} as const;
+	const channels = [{...solution.channels[0]!, timing}];
+	expect(assembleSheet(input({set: undefined, solution: {...solution, channels}})).timingHeading).toBe(
+		'Delay',
+	);
 });
 
 test('stale settings carry a warning, fresh ones do not', () => {

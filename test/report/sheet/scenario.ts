@@ -1,7 +1,7 @@
 import type {Solution} from '../../../source/calibration/result.ts';
+import type {SheetData} from '../../../source/calibration/sheet/sheetData.ts';
 import {wiring} from '../../../source/calibration/wiring/wiring.ts';
 import type {Profile, SettingsSet} from '../../../source/profile/types.ts';
-import type {SheetInput} from '../../../source/report/sheet/assemble.ts';
 
 /** An invented den with awkward names, to see that markup and tables hold them. */
 export const profile: Profile = {
@@ -48,7 +48,8 @@ export const set: SettingsSet = {
 
 export const solution: Solution = {
 	seat: 'sofa',
-	speedOfSound: {metresPerSecond: 344.5, formula: 'Cramer 1993'},
+	levelSeats: ['sofa'],
+	speedOfSound: {metresPerSecond: 344.5, formula: 'Cramer 1993', sigma: 0.3},
 	channels: [
 		{
 			id: 'FL',
@@ -64,7 +65,7 @@ export const solution: Solution = {
 	remarks: [{kind: 'problem', code: 'x', text: 'FR has no level reading.'}],
 };
 
-export const input = (own: Partial<SheetInput> = {}): SheetInput => ({
+export const input = (own: Partial<SheetData> = {}): SheetData => ({
 	profile,
 	solution,
 	set,

@@ -1,0 +1,47 @@
+import {standingOf} from '../calibration/sheet/sheetData.ts';
+import {solve} from '../calibration/solve.ts';
+import {wiring} from '../calibration/wiring/wiring.ts';
+import {adjustNetwork} from '../placement/network/adjust.ts';
+import {cableLabels} from '../report/wiring/labels.ts';
+import {type Command, exitCode} from './command.ts';
+import {profileFrom} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'wiring',
+	summary: 'List cables with lengths, gauges and labels; what to buy; power',
+	takes: 'PROFILE',
+	flags: {
+		labels: {
+			type: 'string',
+			value: 'FORM',
+			choices: ['text', 'html'],
+			help: 'Print only the labels for both ends of each cable, to cut out',
+		},
+	},
+	examples: [
+		['roomtare wiring attic-2026', 'cables, what to buy, the order to connect in, what is wrong'],
+		['roomtare wiring attic-2026 --labels html > labels.html', 'labels to print and fold around the cables'],
+		['roomtare wiring attic-2026 --json', 'for a script'],
+	],
+	async run(context) {
+		const profile = await profileFrom(context, context.input[0]!);
+		const result = wiring(profile, standingOf(adjustNetwork(profile), solve(profile)).positions);
+		const labels = context.flags.labels as string | undefined;
+		if (context.flags.json) {
+			context.out(JSON.stringify({...result, labels: cableLabels(result.cables)}, null, 2));
+		} else if (labels === undefined) {
+			const {wiringText} = await import('../report/wiring/text.ts');
+			context.out(wiringText(result, profile.lengthUnit ?? 'm', context.columns));
+		} else {
+			const {labelsHtml, labelsText} = await import('../report/wiring/labels.ts');
+			const all = cableLabels(result.cables);
+			context.out(
+				labels === 'html'
+					? labelsHtml(all, `Cable labels: ${profile.name}`)
+					: labelsText(all, context.columns),
+			);
+		}
+
+		return result.remarks.some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
+	},
+};
