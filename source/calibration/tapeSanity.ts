@@ -46,8 +46,10 @@ function isBetweenPoints({from, to}: TapeReading): boolean {
 }
 
 /** Longest straight line in the room, metres, from what is known of its size; `undefined` where length or width is not. */
-function roomDiagonal({room}: Profile): {readonly metres: number; readonly length: number} | undefined {
-	const {widthMetres, lengthMetres, ceiling} = room;
+function roomDiagonal(profile: Profile): {readonly metres: number; readonly length: number} | undefined {
+	const {ceiling} = profile.room;
+	const widthMetres = profile.room.widthMetres ?? tapedMetres(profile, 'wall:left', 'wall:right');
+	const lengthMetres = profile.room.lengthMetres ?? tapedMetres(profile, 'wall:front', 'wall:back');
 	if (widthMetres === undefined || lengthMetres === undefined) return undefined;
 	const height =
 		ceiling?.kind === 'flat' ? ceiling.heightMetres : Math.max(...(ceiling?.heightsMetres ?? [3]));
@@ -55,6 +57,12 @@ function roomDiagonal({room}: Profile): {readonly metres: number; readonly lengt
 		metres: Math.hypot(widthMetres, lengthMetres, height),
 		length: Math.max(widthMetres, lengthMetres),
 	};
+}
+
+/** Longest reading between two planes; `undefined` where nobody taped there. */
+function tapedMetres({tape = []}: Profile, from: string, to: string): number | undefined {
+	const taped = tape.filter(other => !other.setAside && isSameStretch(other, {...other, from, to}));
+	return taped.length > 0 ? Math.max(...taped.map(({metres}) => metres)) : undefined;
 }
 
 function beyondRoom(profile: Profile, {metres}: TapeReading, end: string): Remark | undefined {
