@@ -9,6 +9,8 @@ export type WalkLayout = {
 	readonly tableColumns: number;
 	/** Whether figures are drawn three lines tall. */
 	readonly isTall: boolean;
+	/** Lines that the question takes as a rule; the table starts below them. */
+	readonly usualLines: number;
 	/** What a small terminal hides, one line; empty where nothing is. */
 	readonly hidden: string;
 };
@@ -16,6 +18,7 @@ export type WalkLayout = {
 const leastColumns = 60;
 const leastRows = 16;
 const wideColumns = 126;
+const tallRows = 22;
 
 export function walkLayout(columns: number, rows: number): WalkLayout {
 	const height = Math.max(1, rows - 1);
@@ -26,6 +29,7 @@ export function walkLayout(columns: number, rows: number): WalkLayout {
 			questionColumns: columns,
 			tableColumns: 0,
 			isTall: false,
+			usualLines: 1,
 			hidden: `Hidden: table, stops, keys. From ${leastColumns}×${leastRows} they show; this is ${columns}×${rows}.`,
 		};
 	}
@@ -37,7 +41,8 @@ export function walkLayout(columns: number, rows: number): WalkLayout {
 		height,
 		questionColumns,
 		tableColumns: isWide ? columns - questionColumns - 3 : columns,
-		isTall: rows >= 22,
+		isTall: rows >= tallRows,
+		usualLines: rows >= tallRows ? 9 : 6,
 		hidden: '',
 	};
 }

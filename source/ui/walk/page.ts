@@ -14,12 +14,14 @@ export type PagePress<State> =
 	| {readonly kind: 'next'}
 	| {readonly kind: 'previous'};
 
+export type PageKeys = ReadonlyArray<readonly [press: string, does: string]>;
+
 /** A stop with a screen of its own instead of a question, such as the one for typing into the receiver. Pure but for the view. */
 export type Page<State> = {
 	readonly start: (profile: Profile) => State;
 	readonly press: (profile: Profile, state: State, press: Press, world: PageWorld) => PagePress<State>;
 	/** Keys for the footer, most useful first: what to press and what it does. */
-	readonly keys: ReadonlyArray<readonly [press: string, does: string]>;
+	readonly keys: PageKeys | ((profile: Profile, state: State) => PageKeys);
 	/** Draws within `columns` × `height` cells. */
 	readonly view: (props: {
 		readonly profile: Profile;
@@ -28,3 +30,8 @@ export type Page<State> = {
 		readonly height: number;
 	}) => ReactNode;
 };
+
+/** The keys of a page as it stands. */
+export function keysOf<State>({keys}: Page<State>, profile: Profile, state: State): PageKeys {
+	return typeof keys === 'function' ? keys(profile, state) : keys;
+}

@@ -1,8 +1,9 @@
+import {dialInPage} from './dialIn/dialInPage.tsx';
 import {keepPage} from './keep/keepPage.tsx';
 import type {Page} from './page.ts';
 
 // biome-ignore lint/suspicious/noExplicitAny: each page knows its own state; the walk only hands it back.
-const pages: Readonly<Record<string, Page<any>>> = {keep: keepPage};
+const pages: Readonly<Record<string, Page<any>>> = {dialIn: dialInPage, keep: keepPage};
 
 /** The page of a stop; undefined where the stop asks questions. */
 // biome-ignore lint/suspicious/noExplicitAny: as above.

@@ -18,28 +18,28 @@ export type QuestionView = {
 	readonly draw?: (text: string) => readonly string[] | undefined;
 	/** More words on the latest answer, from the settings computed with it. */
 	readonly advice?: string;
+	/** Only question, value and answer, for very small terminals. */
+	readonly isBrief?: boolean;
 };
 
 /** The question, what was typed, what became of it: line by line, the most needed first. */
 export function questionLines<Subject>(
 	prompt: Prompt<Subject>,
 	state: RoundState<Subject>,
-	{columns, draw, advice}: QuestionView,
+	{columns, draw, advice, isBrief = false}: QuestionView,
 ): Line[] {
-	const put = (text: string, style?: Line['style'], indent = margin): Line[] =>
+	const put: Put = (text, style, indent = margin) =>
 		wrap(text, columns, indent).map(line => ({text: line, style}));
 	const lines: Line[] = [...put(prompt.question, 'strong')];
+	if (isBrief) return [...lines, ...valueLines(prompt, state, undefined), ...noteLines(state.notes, put)];
 	if (prompt.about) lines.push(...put(prompt.about, 'quiet'));
 	lines.push({text: ''});
 	if (state.asked) {
 		lines.push(...put(state.asked.question, 'doubt', `${margin}? `));
 		lines.push(...state.asked.choices.map(({label}, index) => ({text: `${margin}  ${index + 1}  ${label}`})));
-	} else if (prompt.choices) lines.push(...choiceLines(prompt, columns));
+	} else if (prompt.choices) lines.push(...choiceLines(prompt, columns), {text: ''});
 	if (prompt.kind !== 'page') lines.push(...valueLines(prompt, state, draw));
-	for (const note of state.notes) {
-		const [sign, style] = signs[note.kind];
-		lines.push(...put(note.text, style, margin + sign));
-	}
+	lines.push(...noteLines(state.notes, put));
 
 	if (advice && state.notes.every(({kind}) => kind === 'said'))
 		lines.push(...put(advice, 'quiet', `${margin}  `));
@@ -52,6 +52,12 @@ export function questionLines<Subject>(
 	return lines;
 }
 
+type Put = (text: string, style?: Line['style'], indent?: string) => Line[];
+
+function noteLines(notes: readonly Note[], put: Put): Line[] {
+	return notes.flatMap(({kind, text}) => put(text, signs[kind][1], margin + signs[kind][0]));
+}
+
 function choiceLines<Subject>(prompt: Prompt<Subject>, columns: number): Line[] {
 	const choices = prompt.choices ?? [];
 	const texts = choices.map(({label, hint}, index) => {
@@ -61,14 +67,14 @@ function choiceLines<Subject>(prompt: Prompt<Subject>, columns: number): Line[] 
 		return {text: `${String(index + 1).padStart(4)}  ${label}`, after: words ? `  ${words}` : undefined};
 	});
 	const hasHints = choices.some(({hint}) => hint);
-	if (choices.length <= 6 || hasHints || columns < 60) return [...texts, {text: ''}];
+	if (choices.length <= 6 || hasHints || columns < 60) return texts;
 	const half = Math.ceil(texts.length / 2);
 	const paired = texts.slice(0, half).map(({text, after}, index) => {
 		const other = texts[index + half];
 		const left = `${text}${after ?? ''}`;
 		return {text: left.padEnd(Math.floor(columns / 2)) + (other ? `${other.text}${other.after ?? ''}` : '')};
 	});
-	return [...paired, {text: ''}];
+	return paired;
 }
 
 function valueLines<Subject>(
@@ -76,21 +82,18 @@ function valueLines<Subject>(
 	state: RoundState<Subject>,
 	draw: QuestionView['draw'],
 ): Line[] {
-	const unit = prompt.unit ? `  ${prompt.unit}` : '';
 	const before = beforeText(prompt, state);
-	const after = [unit, before && `     ${before}`].filter(Boolean).join('');
-	const tall =
-		state.typed !== '' && prompt.kind === 'reading' && !state.asked ? draw?.(state.typed) : undefined;
-	if (!tall) return [{text: `${margin}▸ ${state.typed}▏`, style: 'value', after}, {text: ''}];
-	const lowest = tall.length - 1;
-	return [
-		...tall.map((text, index) => ({
-			text: margin + text,
-			style: 'value' as const,
-			after: index === lowest ? after : undefined,
-		})),
-		{text: ''},
-	];
+	const after = [prompt.unit && `  ${prompt.unit}`, before && `     ${before}`].filter(Boolean).join('');
+	const small: Line = {text: `${margin}▸ ${state.typed}▏`, style: 'value', after};
+	if (!draw || prompt.kind !== 'reading' || state.asked) return [small];
+	// Three lines whether figures stand in them or not, so that nothing below moves while one types.
+	const tall = draw(state.typed);
+	if (!tall) return [{text: ''}, {text: ''}, small];
+	return tall.map((text, index) => ({
+		text: margin + text,
+		style: 'value',
+		after: index === tall.length - 1 ? after : undefined,
+	}));
 }
 
 function beforeText<Subject>(prompt: Prompt<Subject>, state: RoundState<Subject>): string {

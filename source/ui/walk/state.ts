@@ -91,7 +91,9 @@ export function reduceRound<Subject>(
 	const prompt = currentPrompt(round, state);
 	switch (action.kind) {
 		case 'type': {
-			const typed = [...(state.typed + action.text)].slice(0, longestTyped).join('');
+			// What was refused or doubted is typed anew; the erase key edits it instead.
+			const isStale = state.doubted !== undefined || state.notes.some(({kind}) => kind === 'no');
+			const typed = [...((isStale ? '' : state.typed) + action.text)].slice(0, longestTyped).join('');
 			return {...state, typed, notes: [], doubted: undefined, isArmed: false, isHelpShown: false};
 		}
 
@@ -183,7 +185,8 @@ function take<Subject>(
 		};
 	}
 
-	return accept(round, state, prompt, taken.next, taken.readAs);
+	const after = accept(round, state, prompt, taken.next, taken.readAs);
+	return taken.hint ? {...after, notes: [...after.notes, {kind: 'note', text: taken.hint}]} : after;
 }
 
 function takeNothing<Subject>(

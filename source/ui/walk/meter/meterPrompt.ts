@@ -1,8 +1,9 @@
+import {remarkOnMeter} from '../../../calibration/sanity.ts';
 import type {MeterReading, Profile, Signal} from '../../../profile/types.ts';
-import {type LevelReading, readLevel} from '../../../profile/units/level.ts';
+import {readLevel} from '../../../profile/units/level.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
+import {sanityOf} from '../prompt/sanity.ts';
 import {takenFrom} from '../prompt/taken.ts';
-import {meterDoubt} from './doubt.ts';
 
 export type MeterQuestion = {
 	readonly id: string;
@@ -51,18 +52,11 @@ export function meterPrompt(profile: Profile, asked: MeterQuestion): Prompt<Prof
 			return takenFrom(
 				reading,
 				value => withReading(subject, made(value), taking),
-				value =>
-					[cautionOf(reading), meterDoubt(withoutCorrected(subject, made(value), taking), made(value))]
-						.filter(Boolean)
-						.join(' ') || undefined,
+				value => sanityOf(remarkOnMeter(withoutCorrected(subject, made(value), taking), made(value))),
 			);
 		},
 		setAside: (subject, index) => toggled(subject, readingsOf(subject, source, seat)[index]!),
 	};
-}
-
-function cautionOf(reading: LevelReading): string | undefined {
-	return 'caution' in reading ? reading.caution : undefined;
 }
 
 /** The set that stood before the round, if it was told; background noise has none. */

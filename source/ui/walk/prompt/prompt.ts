@@ -15,6 +15,8 @@ export type Taken<Subject> =
 			readonly readAs: string;
 			/** A reason to doubt the value; it is asked about once. */
 			readonly doubt?: string;
+			/** Words to show with it, such as a caution. */
+			readonly hint?: string;
 	  }
 	| {readonly kind: 'ask'; readonly question: string; readonly choices: readonly AskedChoice<Subject>[]}
 	| {readonly kind: 'no'; readonly why: string};

@@ -1,4 +1,5 @@
 import type {Taken} from './prompt.ts';
+import type {Sanity} from './sanity.ts';
 
 /** What the readers of lengths, levels, times and numbers have in common. */
 export type Reading<Value extends {readonly readAs: string}> =
@@ -10,7 +11,7 @@ export type Reading<Value extends {readonly readAs: string}> =
 export function takenFrom<Subject, Value extends {readonly readAs: string}>(
 	reading: Reading<Value>,
 	put: (value: Value) => Subject,
-	doubt?: (value: Value) => string | undefined,
+	sanity?: (value: Value) => Sanity,
 ): Taken<Subject> {
 	if (reading.kind === 'no') return reading;
 	if (reading.kind === 'ask') {
@@ -18,5 +19,5 @@ export function takenFrom<Subject, Value extends {readonly readAs: string}>(
 		return {kind: 'ask', question: reading.question, choices};
 	}
 
-	return {kind: 'taken', next: put(reading), readAs: reading.readAs, doubt: doubt?.(reading)};
+	return {kind: 'taken', next: put(reading), readAs: reading.readAs, ...sanity?.(reading)};
 }

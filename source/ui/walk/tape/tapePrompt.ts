@@ -1,8 +1,9 @@
+import {remarkOnTape} from '../../../calibration/sanity.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
+import {sanityOf} from '../prompt/sanity.ts';
 import {takenFrom} from '../prompt/taken.ts';
-import {roomLimitMetres, tapeDoubt} from './doubt.ts';
 import {lengthUnitOf, unitWords} from './units.ts';
 
 export type TapeQuestion = {
@@ -34,7 +35,7 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 		),
 		isAnswered: readings.some(({setAside}) => !setAside),
 		take(subject, text, taking) {
-			const reading = readLength(text, unit, {limitMetres: roomLimitMetres(subject)});
+			const reading = readLength(text, unit);
 			const made = (value: LengthChoice): TapeReading => ({
 				from,
 				to,
@@ -44,7 +45,7 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 			return takenFrom(
 				reading,
 				value => withTape(subject, made(value), taking),
-				value => tapeDoubt(withoutCorrected(subject, from, to, taking), made(value)),
+				value => sanityOf(remarkOnTape(withoutCorrected(subject, from, to, taking), made(value))),
 			);
 		},
 		setAside: (subject, index) => toggled(subject, between(subject, from, to)[index]!),

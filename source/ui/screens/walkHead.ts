@@ -1,0 +1,32 @@
+import {fitCells} from '../../report/fitCells.ts';
+import type {Line} from '../parts/lines.tsx';
+import {stripText, stripWords} from '../parts/stripText.ts';
+import {tapeRule} from '../parts/tapeRule.ts';
+import {currentPrompt} from '../walk/state.ts';
+import {promptsFor, statusOf, walkRound} from '../walk/stops.ts';
+import type {WalkScreen} from './screen.ts';
+
+/** How much of the head is drawn; `spoken` is for screen readers. */
+export type HeadKind = 'full' | 'title' | 'spoken';
+
+/** Name, place in the round, the stops, and the tape that shows how far one is. */
+export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): Line[] {
+	const {subject} = screen.state;
+	const prompt = currentPrompt(walkRound, screen.state);
+	const own = promptsFor(subject).filter(({stop}) => stop === prompt.stop);
+	const at = own.findIndex(({id}) => id === prompt.id);
+	const stops = statusOf(subject);
+	const stop = stops.find(({id}) => id === prompt.stop)?.name ?? '';
+	const place = own.length > 1 ? `${stop}, ${at + 1} of ${own.length}` : stop;
+	const right = `${screen.isUnsaved ? 'NOT ON DISK   ' : ''}${place} `;
+	if (kind === 'spoken') return [{text: `${subject.name}. ${right}`}, {text: stripWords(stops, prompt.stop)}];
+	const left = fitCells(` ${subject.name}, ${subject.date}`, Math.max(0, columns - right.length - 1));
+	const title: Line = {text: left, after: ` ${right}`};
+	if (kind === 'title') return [title];
+	const answered = own.map(({isAnswered}) => isAnswered);
+	return [
+		title,
+		{text: stripText(stops, prompt.stop, columns), style: 'quiet'},
+		{text: tapeRule(answered, Math.max(0, at), columns), style: 'quiet'},
+	];
+}
