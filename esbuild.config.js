@@ -9,7 +9,7 @@ import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
 import {leanMeow} from './build/leanMeow.js';
 import {thirdPartyNotices} from './build/notices.js';
-import {noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
+import {lateSegmenters, noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 const {version} = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
@@ -64,7 +64,12 @@ const program = await build({
 	chunkNames: 'chunks/[name]-[hash]',
 	write: false,
 	define: production,
-	plugins: [separate(`${root}source/ui`, drawn, file => `#ui/${compiled(file)}`), leanMeow, quietBuiltins],
+	plugins: [
+		separate(`${root}source/ui`, drawn, file => `#ui/${compiled(file)}`),
+		leanMeow,
+		lateSegmenters,
+		quietBuiltins,
+	],
 });
 for (const {path, text} of program.outputFiles) {
 	mkdirSync(dirname(path), {recursive: true});
@@ -84,7 +89,7 @@ const ui = await build({
 	banner: {
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
-	plugins: [noDeveloperTools, quietBuiltins],
+	plugins: [noDeveloperTools, lateSegmenters, quietBuiltins],
 });
 
 chmodSync(`${root}dist/cli.cjs`, 0o755);

@@ -1,6 +1,6 @@
 import {solve} from '../calibration/solve.ts';
 import type {Profile} from '../profile/types.ts';
-import {allRemarks} from '../report/remarks.ts';
+import {allRemarks} from '../report/allRemarks.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

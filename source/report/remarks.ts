@@ -1,4 +1,4 @@
-import type {Remark, Solution} from '../calibration/result.ts';
+import type {Remark} from '../calibration/result.ts';
 import {wrap} from './wrap.ts';
 
 const headings: Readonly<Record<Remark['kind'], string>> = {
@@ -7,15 +7,6 @@ const headings: Readonly<Record<Remark['kind'], string>> = {
 	advice: 'Advice',
 	note: 'Notes',
 };
-
-/** Every remark of a solution once, those of channels, subs and outputs before the general ones. */
-export function allRemarks(solution: Solution): Remark[] {
-	const all = [
-		...[...solution.channels, ...solution.subs, ...solution.outputs].flatMap(({remarks}) => remarks),
-		...solution.remarks,
-	];
-	return [...new Map(all.map(remark => [`${remark.code} ${remark.about} ${remark.text}`, remark])).values()];
-}
 
 /** Remarks as text, grouped by how serious they are, the worst first. Empty where there are none. */
 export function remarkLines(remarks: readonly Remark[], width: number): string[] {

@@ -1,8 +1,9 @@
 import type {Dialled, Solution} from '../calibration/result.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
+import {allRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
-import {allRemarks, remarkLines} from './remarks.ts';
+import {remarkLines} from './remarks.ts';
 import {formatNumber, formatSigned} from './settingText.ts';
 import {type SolutionRow, solutionRows} from './solutionRows.ts';
 import {type TableColumn, tableLines} from './table.ts';

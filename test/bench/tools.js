@@ -5,7 +5,7 @@ import {join, resolve} from 'node:path';
 import {fileURLToPath, pathToFileURL} from 'node:url';
 import {build} from 'esbuild';
 import {leanMeow} from '../../build/leanMeow.js';
-import {noDeveloperTools, quietBuiltins} from '../../build/plugins.js';
+import {lateSegmenters, noDeveloperTools, quietBuiltins} from '../../build/plugins.js';
 
 export const projectFolder = resolve(
 	import.meta.dirname ?? fileURLToPath(new URL('.', import.meta.url)),
@@ -102,7 +102,7 @@ export async function loadSource(...paths) {
 			banner: {
 				js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 			},
-			plugins: [leanMeow, noDeveloperTools, quietBuiltins],
+			plugins: [leanMeow, noDeveloperTools, lateSegmenters, quietBuiltins],
 			logLevel: 'warning',
 		});
 		return await import(pathToFileURL(outfile).href);
