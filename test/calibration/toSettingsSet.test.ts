@@ -7,7 +7,9 @@ const rest = {id: 'set1', decidedAt: '2026-04-18T10:00:00Z', inputsHash: 'abc'};
 
 test('toSettingsSet of a solution without results is an empty set', () => {
 	const set = toSettingsSet(exampleSolution({channels: [{id: 'FL', remarks: []}], outputs: []}), rest);
-	expect(set).toEqual({...rest, origin: 'solved', channels: {}});
+	expect(set).toMatchObject({...rest, origin: 'solved'});
+	expect(set.channels.FL ?? {}).toEqual({});
+	expect(set.channels.FR).toBeUndefined();
 });
 
 test('toSettingsSet keeps exact and stepped values of channels and outputs', () => {

@@ -1,0 +1,33 @@
+import {useIsScreenReaderEnabled} from 'ink';
+import {memo} from 'react';
+import type {Profile} from '../../../profile/types.ts';
+import {footerOf} from '../../keys/binding.ts';
+import {Lines} from '../../parts/lines.tsx';
+import type {Page} from '../page.ts';
+import {dialInKeymap} from './keymap.ts';
+import {dialInLines} from './lines.ts';
+import {type DialInState, dialInMode, dialInStart, pressDialIn} from './press.ts';
+import {situationOf} from './situation.ts';
+
+type Props = {
+	readonly profile: Profile;
+	readonly state: DialInState;
+	readonly columns: number;
+	readonly height: number;
+};
+
+const DialIn = memo(function DialIn({profile, state, columns, height}: Props) {
+	const isPlain = useIsScreenReaderEnabled();
+	return <Lines lines={dialInLines(profile, state, {columns, height, isPlain})} />;
+});
+
+/** The stop for typing the settings into the boxes: one at a time, large, in the box's own unit and step. */
+export const dialInPage: Page<DialInState> = {
+	start: () => dialInStart,
+	press: pressDialIn,
+	keys(profile, state) {
+		const mode = dialInMode(situationOf(profile), state);
+		return mode ? footerOf(dialInKeymap, mode) : [];
+	},
+	view: props => <DialIn {...props} />,
+};

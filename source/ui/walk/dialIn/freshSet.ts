@@ -1,0 +1,13 @@
+import {inputsHash} from '../../../calibration/inputsHash.ts';
+import {toSettingsSet} from '../../../calibration/toSettingsSet.ts';
+import type {Profile, SettingsSet} from '../../../profile/types.ts';
+import {solutionOf} from '../solution.ts';
+
+/** The settings that the readings give now, as a set that no profile holds yet. */
+export function freshSet(profile: Profile, decidedAt?: string): SettingsSet {
+	return toSettingsSet(solutionOf(profile), {
+		id: 'fresh',
+		inputsHash: inputsHash(profile),
+		...(decidedAt === undefined ? {} : {decidedAt}),
+	});
+}
