@@ -51,8 +51,6 @@ async function commonJs(text, toRoot) {
 	return code.replaceAll('__load("#ui/', `import("${toRoot}ui/`);
 }
 
-rmSync(`${root}dist`, {recursive: true, force: true});
-
 const drawn = new Set();
 const program = await build({
 	...common,
@@ -71,16 +69,12 @@ const program = await build({
 		quietBuiltins,
 	],
 });
-for (const {path, text} of program.outputFiles) {
-	mkdirSync(dirname(path), {recursive: true});
-	writeFileSync(path, await commonJs(text, `${relative(dirname(path), `${root}dist`) || '.'}/`));
-}
-
 const ui = await build({
 	...common,
 	entryPoints: [...drawn].map(file => `source/ui/${file}`),
 	outbase: 'source/ui',
 	outdir: 'dist/ui',
+	write: false,
 	format: 'esm',
 	splitting: true,
 	chunkNames: 'chunks/[name]-[hash]',
@@ -91,6 +85,18 @@ const ui = await build({
 	},
 	plugins: [noDeveloperTools, lateSegmenters, quietBuiltins],
 });
+
+// Only now, so that a build that fails leaves the last one.
+rmSync(`${root}dist`, {recursive: true, force: true});
+for (const {path, text} of program.outputFiles) {
+	mkdirSync(dirname(path), {recursive: true});
+	writeFileSync(path, await commonJs(text, `${relative(dirname(path), `${root}dist`) || '.'}/`));
+}
+
+for (const {path, contents} of ui.outputFiles) {
+	mkdirSync(dirname(path), {recursive: true});
+	writeFileSync(path, contents);
+}
 
 chmodSync(`${root}dist/cli.cjs`, 0o755);
 const inputs = [program, ui].flatMap(({metafile}) => Object.keys(metafile.inputs));

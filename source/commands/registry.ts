@@ -23,6 +23,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./solve.ts'),
 	},
 	{
+		name: 'check',
+		summary: 'Check a profile: the file, its readings, what is missing',
+		load: () => import('./check.ts'),
+	},
+	{
 		name: 'sheet',
 		summary: 'Print the page for the cabinet door',
 		load: () => import('./sheet.ts'),

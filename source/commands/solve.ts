@@ -1,6 +1,6 @@
 import {solve} from '../calibration/solve.ts';
 import type {Profile} from '../profile/types.ts';
-import {allRemarks} from '../report/allRemarks.ts';
+import {solutionRemarks} from '../report/allRemarks.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 
@@ -8,7 +8,10 @@ export const command: Command = {
 	name: 'solve',
 	summary: 'Show what to dial in: distances or delays, trims, crossovers',
 	takes: 'PROFILE',
-	flags: {exact: {type: 'boolean', help: 'Also show the values before rounding to the steps of the boxes'}},
+	flags: {
+		exact: {type: 'boolean', help: 'Also show the values before rounding to the steps of the boxes'},
+		why: {type: 'boolean', help: 'Also show the notes on how each value came about'},
+	},
 	examples: [
 		['roomtare solve attic-2026', 'the settings of a profile in your folder'],
 		['roomtare solve ./attic.json --exact', 'of a file, with the unrounded values'],
@@ -29,8 +32,10 @@ export async function printSolution(context: CommandContext, profile: Profile): 
 		const {solutionText} = await import('../report/solution.ts');
 		const {lengthUnit = 'm'} = profile;
 		const showsExact = context.flags.exact === true;
-		context.out(solutionText(profile, solution, {lengthUnit, width: context.columns, showsExact}));
+		const showsWhy = context.flags.why === true;
+		const width = context.columns;
+		context.out(solutionText(profile, solution, {lengthUnit, width, showsExact, showsWhy}));
 	}
 
-	return allRemarks(solution).some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
+	return solutionRemarks(solution).some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
 }

@@ -1,7 +1,8 @@
 import type {Dialled, Solution} from '../calibration/result.ts';
+import {channelNames} from '../profile/channels.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
-import {allRemarks} from './allRemarks.ts';
+import {solutionRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
 import {remarkLines} from './remarks.ts';
 import {formatNumber, formatSigned} from './settingText.ts';
@@ -15,6 +16,8 @@ export type SolutionTextOptions = {
 	readonly width: number;
 	/** Also the values as computed, before they were brought to the steps of the boxes. */
 	readonly showsExact?: boolean;
+	/** Also the notes that say how each value came about. */
+	readonly showsWhy?: boolean;
 };
 
 /** The settings of a profile as text: tables for receiver and processor, the master volume, every remark. */
@@ -40,8 +43,27 @@ export function solutionText(profile: Profile, solution: Solution, options: Solu
 		...outputsTable(rows, solution, options),
 		...subsTable(profile, solution, options),
 		...closingLines(solution, width),
-		...remarkLines(allRemarks(solution), width),
+		...remarkPart(profile, solution, options),
 	].join('\n');
+}
+
+function remarkPart(
+	profile: Profile,
+	solution: Solution,
+	{width, showsWhy = false}: SolutionTextOptions,
+): string[] {
+	const all = solutionRemarks(solution);
+	const shown = showsWhy ? all : all.filter(({kind}) => kind !== 'note');
+	const hidden = all.length - shown.length;
+	const names = new Map<string, string>([
+		...Object.entries(channelNames),
+		...(profile.subs ?? []).map(({id, name}) => [id, name] as const),
+		...profile.seats.map(({id, name}) => [id, name] as const),
+	]);
+	return [
+		...remarkLines(shown, width, id => names.get(id) ?? id),
+		...(hidden > 0 ? ['', `${hidden} more notes say how each value came about: --why shows them.`] : []),
+	];
 }
 
 function settingsTable(
@@ -89,12 +111,17 @@ function settingsTable(
 	return tableLines(columns, cells, width);
 }
 
+/** Uncertainties are shown finer than lengths, or most would read as nothing. */
+const sigmaStepMetres = 0.001;
+
 function exactTiming({exact}: Dialled, isDistance: boolean): string {
 	return isDistance ? `${formatNumber(exact, 4)} m` : `${formatNumber(exact, 4)} ms`;
 }
 
 function sigmaText({sigma}: Dialled, isDistance: boolean, lengthUnit: LengthUnit): string {
-	return isDistance ? formatLength(sigma, lengthUnit) : `${formatNumber(sigma, 2)} ms`;
+	return isDistance
+		? formatLength(sigma, lengthUnit, {stepMetres: sigmaStepMetres})
+		: `${formatNumber(sigma, 2)} ms`;
 }
 
 function outputsTable(

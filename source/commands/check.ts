@@ -1,0 +1,59 @@
+import {solve} from '../calibration/solve.ts';
+import {adjustNetwork} from '../placement/network/adjust.ts';
+import {Trouble} from '../platform/trouble.ts';
+import {parseProfile, problemLines} from '../profile/parse.ts';
+import type {LengthUnit} from '../profile/types.ts';
+import {distinctRemarks, solutionRemarks} from '../report/allRemarks.ts';
+import {remarkLines} from '../report/remarks.ts';
+import {type Command, exitCode} from './command.ts';
+import {bytesOf} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'check',
+	summary: 'Check a profile: the file, its readings, what is missing',
+	takes: 'PROFILE',
+	examples: [
+		['roomtare check attic-2026', 'every fault of the file at once, then readings that cannot be right'],
+		['roomtare check - < attic.json', 'the same from standard input'],
+		[
+			'roomtare check attic-2026 --json',
+			'for scripts; 0 sound, 1 a problem in the readings, 2 a file that cannot be used',
+		],
+	],
+	async run(context) {
+		const {bytes, place} = await bytesOf(context, context.input[0]!);
+		const parsed = parseProfile(bytes, place);
+		if (!parsed.ok) {
+			if (context.flags.json) context.out(json({place, isUsable: false, problems: parsed.problems}));
+			throw new Trouble([
+				`${place} cannot be used:`,
+				...problemLines(parsed.problems, 1000).map(line => `  ${line}`),
+			]);
+		}
+
+		const lengthUnit = context.flags.length as LengthUnit | undefined;
+		const profile = lengthUnit ? {...parsed.profile, lengthUnit} : parsed.profile;
+		const remarks = distinctRemarks([...solutionRemarks(solve(profile)), ...adjustNetwork(profile).remarks]);
+		const hasProblem = remarks.some(({kind}) => kind === 'problem');
+		if (context.flags.json) {
+			context.out(json({place, isUsable: true, isSound: !hasProblem, remarks}));
+		} else {
+			const {tape = [], meter = []} = profile;
+			const worthSaying = remarks.filter(({kind}) => kind !== 'note');
+			const lines = [
+				`${profile.name}, ${profile.date}: ${tape.length} tape readings, ${meter.length} meter readings.`,
+				hasProblem
+					? 'The file is in order; the readings are not.'
+					: 'The file is in order, and no reading is impossible.',
+				...remarkLines(worthSaying, context.columns),
+			];
+			context.out(lines.join('\n'));
+		}
+
+		return hasProblem ? exitCode.no : exitCode.fine;
+	},
+};
+
+function json(value: unknown): string {
+	return JSON.stringify(value, null, 2);
+}
