@@ -1,6 +1,6 @@
 import {combinedSigma, median, sampleDeviation} from '../numeric/statistics.ts';
-import type {Profile, TapeReading} from '../profile/types.ts';
-import {metresPerInch} from '../profile/units/length.ts';
+import {tapeSigmaMetres} from '../placement/network/sigma.ts';
+import type {Kit, Profile, TapeReading} from '../profile/types.ts';
 import {type Observations, tapeKey} from './observations.ts';
 import type {DistanceResult, Remark} from './result.ts';
 import {inLength, nameOf, remark} from './words.ts';
@@ -13,32 +13,10 @@ export type AdjustedDistances = ReadonlyMap<
 
 export type MeasuredDistance = {readonly distance: DistanceResult; readonly remarks: readonly Remark[]};
 
-/** Holding the tape at the acoustic centre and at the ear. */
+/** Holding the tape at the acoustic centre and at the ear: the part of one reading's uncertainty that repeats average out. */
 const holdingSigma = 0.002;
-/** Sag and slope of the tape, for each metre. */
-const sigmaPerMetre = 0.001;
-/** Smallest division that people read a tape to where the profile does not say. Common practice, no source. */
-const usualStepMetres = {m: 0.005, cm: 0.005, ft: metresPerInch / 4, 'ft-in': metresPerInch / 4} as const;
 /** Repeats that differ by less are not worth a word. Common practice, no source. */
 const leastSpreadMetres = 0.02;
-
-/** Smallest division that the tape is read to, metres. */
-export function tapeStep(profile: Profile): number {
-	return profile.kit?.tapeStepMetres ?? usualStepMetres[profile.lengthUnit ?? 'm'];
-}
-
-/**
-Standard uncertainty of one tape reading: √((2 mm)² + (1 mm/m · d)² + step²/12), unless the reading states its own.
-
-@param stepMetres - Smallest division of the tape, metres.
-@returns Metres.
-*/
-export function tapeSigma(reading: Pick<TapeReading, 'metres' | 'sigmaMetres'>, stepMetres: number): number {
-	return (
-		reading.sigmaMetres ??
-		combinedSigma(holdingSigma, sigmaPerMetre * reading.metres, stepMetres / Math.sqrt(12))
-	);
-}
 
 /**
 Distance from a speaker or sub to a seat: the mean of the repeats, or the adjusted net where that is surer.
@@ -55,7 +33,7 @@ export function measuredDistance(
 	const key = tapeKey(seat, end);
 	const readings = observations.tape.get(key);
 	const net = adjusted?.get(key);
-	const direct = readings && meanOfReadings(readings, tapeStep(profile));
+	const direct = readings && meanOfReadings(readings, profile.kit);
 	if (net && !net.isSuspected && (!direct || net.sigmaMetres < direct.sigmaMetres)) {
 		const distance: DistanceResult = {
 			metres: net.metres,
@@ -73,7 +51,7 @@ export function measuredDistance(
 }
 
 /** Repeats average out the holding of the tape; its scale and its divisions stay. */
-function meanOfReadings(readings: readonly TapeReading[], stepMetres: number): DistanceResult {
+function meanOfReadings(readings: readonly TapeReading[], kit: Kit | undefined): DistanceResult {
 	const count = readings.length;
 	const lengths = readings.map(({metres}) => metres);
 	const metres = lengths.reduce((sum, length) => sum + length, 0) / count;
@@ -82,8 +60,9 @@ function meanOfReadings(readings: readonly TapeReading[], stepMetres: number): D
 		stated.length === count
 			? Math.sqrt(stated.reduce((sum, {sigmaMetres}) => sum + sigmaMetres! ** 2, 0)) / count
 			: Math.max(holdingSigma, count >= 3 ? sampleDeviation(lengths) : 0) / Math.sqrt(count);
+	const typical: TapeReading = {from: readings[0]!.from, to: readings[0]!.to, metres};
 	const lasting =
-		stated.length === count ? 0 : combinedSigma(sigmaPerMetre * metres, stepMetres / Math.sqrt(12));
+		stated.length === count ? 0 : Math.sqrt(tapeSigmaMetres(typical, kit) ** 2 - holdingSigma ** 2);
 	return {
 		metres,
 		sigmaMetres: combinedSigma(random, lasting),
@@ -100,7 +79,7 @@ function spreadRemarks(
 ): Remark[] {
 	if (readings.length < 2) return [];
 	const odd = farthestFromRest(readings.map(({metres}) => metres));
-	const sigma = tapeSigma({metres: mean.metres}, tapeStep(profile));
+	const sigma = tapeSigmaMetres({from: end, to: end, metres: mean.metres}, profile.kit);
 	if (Math.abs(odd.difference) <= Math.max(leastSpreadMetres, 3 * Math.SQRT2 * sigma)) return [];
 	const unit = profile.lengthUnit;
 	const side = odd.difference > 0 ? 'longer' : 'shorter';

@@ -1,5 +1,5 @@
+import {tapeSigmaMetres} from '../placement/network/sigma.ts';
 import type {Profile, TapeReading} from '../profile/types.ts';
-import {tapeSigma, tapeStep} from './distances.ts';
 import {otherSide} from './otherSide.ts';
 import type {Remark} from './result.ts';
 import {inLength, nameOf, remark} from './words.ts';
@@ -92,7 +92,7 @@ function farFromRepeats(profile: Profile, reading: TapeReading, end: string): Re
 	const others = repeats.map(({metres}) => metres);
 	const middle = others.toSorted((a, b) => a - b)[Math.floor(others.length / 2)]!;
 	const difference = reading.metres - middle;
-	const limit = Math.max(0.02, 3 * Math.SQRT2 * tapeSigma({metres: middle}, tapeStep(profile)));
+	const limit = Math.max(0.02, 3 * Math.SQRT2 * tapeSigmaMetres({...reading, metres: middle}, profile.kit));
 	if (Math.abs(difference) <= limit) return undefined;
 	const unit = profile.lengthUnit;
 	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, ${inLength(Math.abs(difference), unit)} ${difference > 0 ? 'longer' : 'shorter'} than ${others.length > 1 ? 'its repeats' : 'its repeat'} of ${inLength(middle, unit)}.${slip(reading.metres, middle)} Measure it once more.`;
