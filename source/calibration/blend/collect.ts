@@ -28,7 +28,7 @@ export type CollectedPair = BlendGroups & {
 
 const isSame = (one: readonly string[], other: readonly string[]) => groupKey(one) === groupKey(other);
 
-/** Level of a group alone at each reading of it, brought to the standing settings; undefined with other crossovers. */
+/** Level of a group alone at each reading of it, brought to the standing settings; undefined where all were taken with another balance. */
 function aloneLevel(
 	readings: readonly ToneReading[],
 	profile: Profile,
@@ -40,7 +40,7 @@ function aloneLevel(
 	const levels = readings.flatMap(({set, decibels, sigmaFactor}) => {
 		if (!set || !at) return [{decibels, sigmaFactor}];
 		const here = groupStanding(profile, set, ids);
-		if (here.crossovers !== at.crossovers) return [];
+		if (here.balance !== at.balance) return [];
 		return [{decibels: decibels - (here.gainDb - at.gainDb) - masterOffset(set, master), sigmaFactor}];
 	});
 	if (levels.length === 0) return undefined;
@@ -90,7 +90,7 @@ function collectPair(
 		);
 	}
 
-	let otherCrossover = 0;
+	let otherBalance = 0;
 	const tones = [...new Set(mine.map(({hertz}) => hertz))]
 		.sort((a, b) => a - b)
 		.flatMap((hertz): BlendTone[] => {
@@ -111,8 +111,8 @@ function collectPair(
 				if (!set || !stillAt || !movedAt) return [plain];
 				const stillHere = groupStanding(profile, set, still);
 				const movedHere = groupStanding(profile, set, moved);
-				if (stillHere.crossovers !== stillAt.crossovers) {
-					otherCrossover += 1;
+				if (stillHere.balance !== stillAt.balance || movedHere.balance !== movedAt.balance) {
+					otherBalance += 1;
 					return [];
 				}
 
@@ -141,12 +141,12 @@ function collectPair(
 				},
 			];
 		});
-	if (otherCrossover > 0) {
+	if (otherBalance > 0) {
 		remarks.push(
 			remark(
 				'note',
-				'other-crossover',
-				`${otherCrossover} tone readings were taken with another crossover and are left out.`,
+				'other-settings',
+				`${otherBalance} tone readings of both were taken with another crossover, or with the speakers of one side set differently to each other. They are left out.`,
 				id,
 			),
 		);

@@ -29,7 +29,10 @@ export type BlendFit = {
 };
 
 export const searchMs = 15;
-const coarseMs = 0.1;
+/** Step of the search; at 200 Hz a twenty-fifth of a period. */
+const coarseMs = 0.2;
+/** On so fine a grid a minimum lies no deeper below its lowest point than this, generously, and it spares most of them. */
+const worthDescending = (lowest: number) => 3 * lowest + 60;
 const listedWithin = 4;
 /** Answers further off than this have no weight, in χ². */
 const weighedWithin = 25;
@@ -138,14 +141,22 @@ export function fitBlend(tones: readonly BlendTone[]): BlendFit {
 	const arrivalAt = (step: number) => -searchMs + step * coarseMs;
 	const found: Array<{arrivalMs: number; inverted: boolean; chiSquare: number}> = [];
 	for (const inverted of [false, true]) {
-		const curve = Float64Array.from({length: steps + 1}, (_, step) => chiSquare(arrivalAt(step), inverted));
-		const lowest = curve.reduce((low, value) => Math.min(low, value));
+		let lowest = Number.POSITIVE_INFINITY;
+		const curve = Float64Array.from({length: steps + 1}, (_, step) => {
+			let sum = 0;
+			for (const tone of used) {
+				sum += fitTone(tone, arrivalAt(step), inverted, 0.05).chiSquare;
+				if (sum > worthDescending(lowest)) break;
+			}
+
+			lowest = Math.min(lowest, sum);
+			return sum;
+		});
 		for (let step = 0; step <= steps; step += 1) {
 			const value = curve[step]!;
 			const isLow =
 				value <= (curve[step - 1] ?? value) && value < (curve[step + 1] ?? Number.POSITIVE_INFINITY);
-			// On so fine a grid a minimum cannot lie far below its lowest point; generous, and it spares most of them.
-			if (!isLow || value > 3 * lowest + 40) continue;
+			if (!isLow || value > worthDescending(lowest)) continue;
 			const of = (x: number) => chiSquare(x, inverted);
 			const low = Math.max(-searchMs, arrivalAt(step - 1));
 			const arrivalMs = descend(of, low, Math.min(searchMs, arrivalAt(step + 1)));

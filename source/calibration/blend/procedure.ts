@@ -1,9 +1,10 @@
 import type {Profile} from '../../profile/types.ts';
+import {settingsInForce} from '../inForce.ts';
 import {type CollectedPair, collectPairs, meterSigmaDb} from './collect.ts';
 import {type Fitted, fitPair} from './fitPair.ts';
 import {pairId} from './groups.ts';
 import {blendPaths} from './paths.ts';
-import {separatingReading} from './separate.ts';
+import {type SeparatingReading, separatingReading} from './separate.ts';
 import {addableDelays} from './setting.ts';
 import {type BlendStep, blendCautions, pairSteps, plannedPairs} from './steps.ts';
 
@@ -18,6 +19,14 @@ function laterDelay(profile: Profile, groups: CollectedPair): number {
 				: best,
 		0,
 	);
+}
+
+/** A reading repeated this often will not part the answers any more. */
+const triesAtMost = 3;
+
+function isTried({usable}: Fitted, {hertz, addedDelayMs}: SeparatingReading): boolean {
+	const both = usable.find(tone => tone.hertz === hertz)?.both ?? [];
+	return both.filter(({delayMs}) => Math.abs(delayMs - addedDelayMs) < 0.01).length >= triesAtMost;
 }
 
 /**
@@ -35,12 +44,16 @@ export function blendProcedure(profile: Profile): {
 
 /** Steps of all planned pairs, from pairs that are fitted already. */
 export function procedureSteps(profile: Profile, fits: readonly Fitted[]): BlendStep[] {
+	const latest = (profile.meter ?? []).findLast(
+		reading => reading.signal?.kind === 'tone' && settingsInForce(profile, reading),
+	);
+	const standing = latest && settingsInForce(profile, latest);
 	return plannedPairs(profile).flatMap(groups => {
 		const id = pairId(groups);
 		const fitted = fits.find(({pair}) => pair.id === id);
-		const paths = fitted?.pair.paths ?? blendPaths(profile, undefined, groups);
+		const paths = fitted?.pair.paths ?? blendPaths(profile, standing, groups);
 		const pair: CollectedPair = fitted?.pair ?? {...groups, id, paths, tones: [], remarks: []};
-		const steps = pairSteps(profile, groups, paths.crossoverHertz, laterDelay(profile, pair));
+		const steps = pairSteps(profile, groups, paths.crossoverHertz, laterDelay(profile, pair), standing);
 		if (!fitted || steps.some(({taken}) => taken === 0)) return steps;
 		const next = separatingReading(
 			fitted.usable,
@@ -48,7 +61,7 @@ export function procedureSteps(profile: Profile, fits: readonly Fitted[]): Blend
 			addableDelays(profile, pair, paths.crossoverHertz),
 			meterSigmaDb(profile),
 		);
-		if (!next) return steps;
+		if (!next || isTried(fitted, next)) return steps;
 		const template = steps.find(({part}) => part === 'both')!;
 		return [
 			...steps,

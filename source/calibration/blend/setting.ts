@@ -123,7 +123,7 @@ function delayActions(profile: Profile, way: Way, changeMs: number): BlendAction
 			about,
 			what: isDistance ? 'distance' : 'delay',
 			...(from !== undefined && {
-				from: isDistance ? -from * timing.entryPerMs : from,
+				from: Number((isDistance ? -from * timing.entryPerMs : from).toPrecision(12)),
 				to: entry(from + changeMs),
 			}),
 			change: isDistance ? -changeMs * timing.entryPerMs : changeMs,

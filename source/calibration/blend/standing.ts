@@ -11,8 +11,8 @@ export type GroupStanding = {
 	readonly delayMs: number | undefined;
 	readonly gainDb: number;
 	readonly inverted: boolean;
-	/** Crossovers of the group's channels, one text to compare by; empty for subs. */
-	readonly crossovers: string;
+	/** Crossovers and what sets the members apart from each other, as one text: readings compare only where it is the same. */
+	readonly balance: string;
 };
 
 /** Delay of one line of the receiver, ms, or undefined where the set does not tell. */
@@ -47,13 +47,17 @@ export function groupStanding(profile: Profile, set: StandingSet, ids: readonly 
 	const members = ids.map(id => memberStanding(profile, set, id));
 	const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 	const delays = members.flatMap(({delayMs}) => (delayMs === undefined ? [] : [delayMs]));
+	const [first] = members;
+	const apart = members.map(({delayMs, gainDb, inverted, crossover}) => [
+		crossover,
+		((delayMs ?? 0) - (first?.delayMs ?? 0)).toFixed(3),
+		(gainDb - (first?.gainDb ?? 0)).toFixed(2),
+		inverted !== first?.inverted,
+	]);
 	return {
 		delayMs: delays.length === members.length && delays.length > 0 ? mean(delays) : undefined,
 		gainDb: mean(members.map(({gainDb}) => gainDb)),
-		inverted: members[0]?.inverted ?? false,
-		crossovers: members
-			.map(({crossover}) => crossover)
-			.filter(text => text !== '')
-			.join(','),
+		inverted: first?.inverted ?? false,
+		balance: JSON.stringify(apart),
 	};
 }

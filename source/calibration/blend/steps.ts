@@ -2,7 +2,9 @@ import type {MeterReading, Profile} from '../../profile/types.ts';
 import {referenceSeat} from '../observations.ts';
 import {subsOf} from '../subsOf.ts';
 import {inMs, listed, mainChannels, nameOf} from '../words.ts';
-import {type BlendGroups, groupKey, pairId, sounding} from './groups.ts';
+import {type BlendGroups, pairId} from './groups.ts';
+import type {StandingSet} from './standing.ts';
+import {countTaken} from './taken.ts';
 
 /** One reading of the guided procedure, as data for a screen or a list. */
 export type BlendStep = {
@@ -62,37 +64,19 @@ export function plannedPairs(profile: Profile): BlendGroups[] {
 
 const single = (ids: readonly string[]) => (ids.length === 1 ? ids[0]! : [...ids]);
 
-/** How many readings of a source at a tone and added delay the profile holds. */
-function countTaken(
-	profile: Profile,
-	seat: string,
-	ids: readonly string[],
-	hertz: number,
-	addedMs: number,
-): number {
-	return (profile.meter ?? []).filter(reading => {
-		if (reading.setAside || reading.seat !== seat || reading.signal?.kind !== 'tone') return false;
-		const found = sounding(profile, reading.source);
-		return (
-			found !== undefined &&
-			groupKey([...found.mains, ...found.subs]) === groupKey(ids) &&
-			reading.signal.hertz === hertz &&
-			Math.abs((reading.addedDelayMs ?? 0) - addedMs) < 0.01
-		);
-	}).length;
-}
-
 /**
 The readings of one pair in the order that needs the fewest hands on plugs: one group at all tones, the other at all
 tones, both at all tones, and both with a known delay added.
 
 @param laterMs - The known delay, ms; 0 where no box can add one, and then that block is left out.
+@param standing - Settings that stand now, where known.
 */
 export function pairSteps(
 	profile: Profile,
 	groups: BlendGroups,
 	crossoverHertz: number,
 	laterMs: number,
+	standing?: StandingSet,
 ): BlendStep[] {
 	const {still, moved, kind} = groups;
 	const seat = referenceSeat(profile).id;
@@ -111,7 +95,7 @@ export function pairSteps(
 			: [`Switch off ${names(still)}.`, `Switch off ${names(moved)}.`];
 	const step = (
 		part: BlendStep['part'],
-		ids: readonly string[],
+		sides: ReadonlyArray<readonly string[]>,
 		hertz: number,
 		addedDelayMs: number,
 		prepare: string,
@@ -120,7 +104,7 @@ export function pairSteps(
 		id: `${pair} ${part} ${hertz}${addedDelayMs === 0 ? '' : ` ${addedDelayMs}`}`,
 		pair,
 		part,
-		source: single(ids),
+		source: single(sides.flat()),
 		seat,
 		hertz,
 		addedDelayMs,
@@ -128,15 +112,16 @@ export function pairSteps(
 		prepare: `${prepare}${alsoOff}`,
 		how: howToRead,
 		why,
-		taken: countTaken(profile, seat, ids, hertz, addedDelayMs),
+		taken: countTaken(profile, standing, seat, sides, hertz, addedDelayMs),
 	});
 	const tones = blendTones(crossoverHertz);
-	const both = [...still, ...moved];
+	const sides = [still, moved];
+	const both = sides.flat();
 	return [
 		...tones.map(hertz =>
 			step(
 				'still',
-				still,
+				[still],
 				hertz,
 				0,
 				`Only ${names(still)} plays. ${movedOff}`,
@@ -146,7 +131,7 @@ export function pairSteps(
 		...tones.map(hertz =>
 			step(
 				'moved',
-				moved,
+				[moved],
 				hertz,
 				0,
 				`Only ${names(moved)} plays; the tone still goes into ${playInto}. ${stillOff}`,
@@ -156,7 +141,7 @@ export function pairSteps(
 		...tones.map(hertz =>
 			step(
 				'both',
-				both,
+				sides,
 				hertz,
 				0,
 				`${names(both)} play. Everything plugged and on, volume untouched.`,
@@ -168,7 +153,7 @@ export function pairSteps(
 			: tones.map(hertz =>
 					step(
 						'both later',
-						both,
+						sides,
 						hertz,
 						laterMs,
 						`${names(both)} play, ${names(moved)} with ${inMs(laterMs)} of delay ${laterMs > 0 ? 'added' : 'taken off'} for these readings.`,

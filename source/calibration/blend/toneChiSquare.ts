@@ -4,6 +4,11 @@ const iterationsAtMost = 12;
 /** Energy that is left of a full cancellation; keeps the logarithm and its slope finite. */
 const floorRatio = 1e-7;
 
+/** Room for the cosines of one tone, kept between calls: this runs some ten thousand times a fit. */
+let cosines = new Float64Array(16);
+
+const energyPerDb = Math.LN10 / 10;
+
 export type ToneFit = {
 	readonly chiSquare: number;
 	/** Levels of each group alone that fit best with everything read at this tone, dB. */
@@ -18,32 +23,44 @@ The levels alone carry the meter's noise as well, and near a cancellation that d
 Gauss-Newton in two unknowns, damped where a step does not help.
 
 @param arrivalMs - Arrival of the moved group after the still one, ms.
+@param closeEnough - Gain of χ² in a step below which the fit ends.
 */
-export function fitTone(tone: BlendTone, arrivalMs: number, inverted: boolean): ToneFit {
+export function fitTone(tone: BlendTone, arrivalMs: number, inverted: boolean, closeEnough = 1e-5): ToneFit {
 	const {both} = tone;
-	const cosines = both.map(reading =>
-		Math.cos(phaseBetween(tone, arrivalMs, reading.delayMs, inverted !== reading.inverted)),
-	);
+	if (cosines.length < both.length) cosines = new Float64Array(2 * both.length);
+	for (let index = 0; index < both.length; index += 1) {
+		const reading = both[index]!;
+		const phase = phaseBetween(tone, arrivalMs, reading.delayMs, inverted !== reading.inverted);
+		cosines[index] = Math.cos(phase);
+	}
+
 	const stillWeight = 1 / tone.stillSigmaDb ** 2;
 	const movedWeight = 1 / tone.movedSigmaDb ** 2;
 	let stillDb = tone.stillDb;
 	let movedDb = tone.movedDb;
 	let best = {chiSquare: Number.POSITIVE_INFINITY, stillDb, movedDb};
 	let damping = 1e-3;
-	let [a, b, c, p, q] = [0, 0, 0, 0, 0];
+	let a = 0;
+	let b = 0;
+	let c = 0;
+	let p = 0;
+	let q = 0;
 	for (let iteration = 0; iteration < iterationsAtMost; iteration += 1) {
 		const stillMiss = tone.stillDb - stillDb;
 		const movedMiss = tone.movedDb - movedDb;
 		let chiSquare = stillMiss ** 2 * stillWeight + movedMiss ** 2 * movedWeight;
-		let [aHere, bHere, cHere] = [stillWeight, 0, movedWeight];
-		let [pHere, qHere] = [stillMiss * stillWeight, movedMiss * movedWeight];
+		let aHere = stillWeight;
+		let bHere = 0;
+		let cHere = movedWeight;
+		let pHere = stillMiss * stillWeight;
+		let qHere = movedMiss * movedWeight;
 		for (let index = 0; index < both.length; index += 1) {
 			const reading = both[index]!;
-			const still = 10 ** ((stillDb + reading.stillOffsetDb) / 10);
-			const moved = 10 ** ((movedDb + reading.movedOffsetDb) / 10);
+			const still = Math.exp(energyPerDb * (stillDb + reading.stillOffsetDb));
+			const moved = Math.exp(energyPerDb * (movedDb + reading.movedOffsetDb));
 			const cross = Math.sqrt(still * moved) * cosines[index]!;
 			const total = Math.max(still + moved + 2 * cross, floorRatio * (still + moved));
-			const miss = reading.decibels - 10 * Math.log10(total);
+			const miss = reading.decibels - Math.log(total) / energyPerDb;
 			const weight = 1 / reading.sigmaDb ** 2;
 			const byStill = (still + cross) / total;
 			const byMoved = (moved + cross) / total;
@@ -58,8 +75,12 @@ export function fitTone(tone: BlendTone, arrivalMs: number, inverted: boolean): 
 		const gain = best.chiSquare - chiSquare;
 		if (gain > 0) {
 			best = {chiSquare, stillDb, movedDb};
-			[a, b, c, p, q] = [aHere, bHere, cHere, pHere, qHere];
-			if (gain < 1e-5) break;
+			a = aHere;
+			b = bHere;
+			c = cHere;
+			p = pHere;
+			q = qHere;
+			if (gain < closeEnough) break;
 			damping /= 10;
 		} else {
 			if (damping > 1e4) break;

@@ -42,8 +42,13 @@ const withCrossover = (change: Partial<NonNullable<Profile['receiver']>['crossov
 };
 
 test('suggestCrossovers plays full range where there is no sub', () => {
-	const {channels} = suggestCrossovers(profileWith({subs: []}));
+	const {channels} = suggestCrossovers(profileWith({subs: [], channels: [{id: 'FL'}, {id: 'FR'}]}));
 	expect(channels.get('FL')).toMatchObject({hertz: 'full', ranking: [], fullRange: {defensible: true}});
+});
+
+test('suggestCrossovers takes an LFE channel without a named sub for one sub', () => {
+	const {channels} = suggestCrossovers(profileWith({subs: []}));
+	expect(channels.get('FL')!.hertz).toBe(80);
 });
 
 test('suggestCrossovers ranks common choices and says so without a receiver', () => {
