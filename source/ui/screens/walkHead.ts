@@ -3,7 +3,8 @@ import type {Line} from '../parts/lines.tsx';
 import {stripText, stripWords} from '../parts/stripText.ts';
 import {tapeRule} from '../parts/tapeRule.ts';
 import {currentPrompt} from '../walk/state.ts';
-import {promptsFor, statusOf, walkRound} from '../walk/stops.ts';
+import {statusOf} from '../walk/status.ts';
+import {promptsFor, walkRound} from '../walk/stops.ts';
 import type {WalkScreen} from './screen.ts';
 
 /** How much of the head is drawn; `spoken` is for screen readers. */
@@ -26,7 +27,7 @@ export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): L
 	const answered = own.map(({isAnswered}) => isAnswered);
 	return [
 		title,
-		{text: stripText(stops, prompt.stop, columns), style: 'quiet'},
+		{text: stripText(stops, prompt.stop, columns)},
 		{text: tapeRule(answered, Math.max(0, at), columns), style: 'quiet'},
 	];
 }

@@ -258,9 +258,10 @@ function goOn<Subject>(
 		candidate => isOpen(candidate) && candidate.stop === prompt.stop && !skipped.includes(candidate.id),
 	);
 	const putOff = turned.find(isOpen);
+	const neededPutOff = turned.find(candidate => isOpen(candidate) && candidate.isRequired);
 	const page = prompts.slice(at + 1).find(({kind}) => kind === 'page');
 	let target: Prompt<Subject> | undefined;
-	if (prompt.kind === 'page') target = required ?? page ?? optional ?? putOff;
+	if (prompt.kind === 'page') target = required ?? page ?? neededPutOff ?? optional ?? putOff;
 	else if (!prompt.isRequired) target = follows ?? required ?? optional ?? putOff ?? page;
 	else target = required ?? prompts.find(({id}) => id === round.whenComplete) ?? page ?? optional;
 	return {...state, promptId: target?.id ?? prompt.id};

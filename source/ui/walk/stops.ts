@@ -56,31 +56,3 @@ export const walkRound: Round<Profile> = {
 			: {...profile, walk: {...profile.walk, skipped: [...skipped]}},
 	whenComplete: 'dialIn',
 };
-
-/** How far a stop is: `done`, `open` with what is still needed, or `later` where only optional questions are left. */
-export type StopStatus = {
-	readonly id: string;
-	readonly name: string;
-	readonly state: 'done' | 'open' | 'later' | 'page';
-	/** Required questions answered, of all required ones. */
-	readonly answered: number;
-	readonly required: number;
-};
-
-export function statusOf(profile: Profile): StopStatus[] {
-	const prompts = promptsFor(profile);
-	return stops.map(({id, name}) => {
-		const own = prompts.filter(({stop}) => stop === id);
-		const required = own.filter(({isRequired}) => isRequired);
-		const answered = required.filter(({isAnswered}) => isAnswered).length;
-		const isAllAnswered = own.every(({isAnswered}) => isAnswered);
-		const state = own.some(({kind}) => kind === 'page')
-			? 'page'
-			: answered < required.length
-				? 'open'
-				: isAllAnswered || required.length > 0
-					? 'done'
-					: 'later';
-		return {id, name, state, answered, required: required.length};
-	});
-}

@@ -3,7 +3,8 @@ import {wrap} from '../../../report/wrap.ts';
 import {type Line, Lines} from '../../parts/lines.tsx';
 import type {Page} from '../page.ts';
 import {solutionOf} from '../solution.ts';
-import {promptsFor, statusOf} from '../stops.ts';
+import {statusOf} from '../status.ts';
+import {promptsFor} from '../stops.ts';
 
 /** What the file holds, what still blocks the settings, and what was put off. */
 export const keepPage: Page<Record<string, never>> = {
@@ -18,7 +19,8 @@ export function keepLines(profile: Profile, columns: number): Line[] {
 		wrap(text, columns, '  ').map(line => ({text: line, style}));
 	const count = (list: readonly {readonly setAside?: boolean}[] | undefined) =>
 		(list ?? []).filter(({setAside}) => !setAside).length;
-	const open = statusOf(profile).filter(({state}) => state === 'open');
+	const open = statusOf(profile).filter(({state, id}) => state === 'open' && id !== 'dialIn');
+	const dialIn = statusOf(profile).find(({id}) => id === 'dialIn');
 	const putOff = promptsFor(profile).filter(({isAnswered, isRequired}) => !isAnswered && !isRequired);
 	const byStop = statusOf(profile)
 		.map(({id, name}) => ({name, count: putOff.filter(({stop}) => stop === id).length}))
@@ -36,6 +38,9 @@ export function keepLines(profile: Profile, columns: number): Line[] {
 			: open.flatMap(({name, answered, required}) =>
 					put(`? ${name}: ${required - answered} still needed for the settings.`, 'doubt'),
 				)),
+		...(dialIn?.state === 'open'
+			? put(`? Dial-in: ${dialIn.answered} of ${dialIn.required} ticked as standing in the boxes.`, 'doubt')
+			: []),
 		...remarks.flatMap(({text}) => put(`? ${text}`, 'doubt')),
 		{text: ''},
 		...(putOff.length === 0

@@ -1,0 +1,71 @@
+import type {Profile} from '../../source/profile/types.ts';
+import type {Created, Files, Listed, Saved} from '../../source/ui/files.ts';
+
+/** Files in memory, with the refusals that a disk can give. */
+export type MemoryFiles = Files & {
+	readonly kept: Map<string, Profile>;
+	/** What the next saves answer; empty: they succeed. */
+	readonly refusals: Array<{readonly why: 'changed' | 'failed'; readonly text: string}>;
+	/** Number of saves that succeeded. */
+	saves: number;
+	/** Writes as another program would. */
+	readonly writeElsewhere: (file: string, profile: Profile) => void;
+};
+
+/** A store of profiles by file name; those in `shipped` come with the program. */
+export function memoryFiles(
+	profiles: Readonly<Record<string, Profile>> = {},
+	shipped: readonly string[] = [],
+): MemoryFiles {
+	const kept = new Map(Object.entries(profiles).map(([file, profile]) => [file, structuredClone(profile)]));
+	const marks = new Map([...kept.keys()].map(file => [file, 1]));
+	const refusals: MemoryFiles['refusals'] = [];
+	const put = (file: string, profile: Profile) => {
+		kept.set(file, structuredClone(profile));
+		marks.set(file, (marks.get(file) ?? 0) + 1);
+		return {ok: true as const, mark: String(marks.get(file))};
+	};
+
+	const free = (base: string) => {
+		let file = base;
+		for (let number = 2; kept.has(file); number++) file = `${base}-${number}`;
+		return file;
+	};
+
+	const files: MemoryFiles = {
+		kept,
+		refusals,
+		saves: 0,
+		writeElsewhere: put,
+		list: (): Listed[] =>
+			[...kept]
+				.map(([file, {name, date}]) => ({file, name, date, isShipped: shipped.includes(file)}))
+				.toSorted((a, b) => Number(a.isShipped) - Number(b.isShipped) || b.date.localeCompare(a.date)),
+		load(file) {
+			const profile = kept.get(file);
+			if (!profile) return {ok: false, text: `${file} cannot be read.`};
+			return {ok: true, profile: structuredClone(profile), mark: String(marks.get(file))};
+		},
+		save(file, profile, mark): Saved {
+			const refusal = refusals.shift();
+			if (refusal) return {ok: false, ...refusal};
+			if (mark !== undefined && mark !== String(marks.get(file))) {
+				return {ok: false, why: 'changed', text: `${file} was changed by another program.`};
+			}
+
+			files.saves++;
+			return put(file, profile);
+		},
+		create(profile): Created {
+			const file = free(profile.name.toLowerCase().replaceAll(' ', '-'));
+			return {...put(file, profile), file};
+		},
+		copy(file): Created {
+			const profile = kept.get(file);
+			if (!profile) return {ok: false, text: `${file} cannot be read.`};
+			const copy = free(`${file}-copy`);
+			return {...put(copy, profile), file: copy};
+		},
+	};
+	return files;
+}
