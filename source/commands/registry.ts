@@ -28,6 +28,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./check.ts'),
 	},
 	{
+		name: 'place',
+		summary: 'Show where everything stands: angles, symmetry, what to move, aiming',
+		load: () => import('./place.ts'),
+	},
+	{
 		name: 'sheet',
 		summary: 'Print the page for the cabinet door',
 		load: () => import('./sheet.ts'),

@@ -21,7 +21,7 @@ export function moveText(profile: Profile, by: Vector): string {
 			? []
 			: [`${lengthText(profile, Math.abs(metres))} ${ways[axis]![metres > 0 ? 1 : 0]}`];
 	});
-	return steps.join(' and ');
+	return steps.length < 3 ? steps.join(' and ') : `${steps.slice(0, -1).join(', ')} and ${steps.at(-1)}`;
 }
 
 /** Where a place is, in tape terms: the nearer wall on each axis that matters, and the height. */

@@ -1,3 +1,4 @@
+import type {Profile} from '../profile/types.ts';
 import {aheadDegrees, aheadOf, isKnown} from './angles.ts';
 import {wrapDegrees} from './directions.ts';
 import type {AngleJudgement, ChannelJudgement} from './judge.ts';
@@ -97,6 +98,19 @@ function candidates(
 	});
 }
 
+/** Whether a speaker there would stand before the picture. */
+function coversPicture({points}: NetworkResult, to: Vector, screen: Profile['screen']): boolean {
+	const middle = points.find(point => point.kind === 'screen' && isKnown(point));
+	if (!middle || !screen?.widthMetres) return false;
+	const height = screen.heightMetres ?? (screen.widthMetres * 9) / 16;
+	const isAhead = to[1] < middle.at[1] + 1 && to[1] > middle.at[1];
+	return (
+		isAhead &&
+		Math.abs(to[0] - middle.at[0]) < screen.widthMetres / 2 &&
+		Math.abs(to[2] - middle.at[2]) < height / 2
+	);
+}
+
 /**
 Moves that bring a channel into its range at the reference seat, smallest first.
 
@@ -105,8 +119,14 @@ wall that it does not stand at already. A fixed speaker is left where it is: the
 
 @param judgement - From `judge`; a channel in its range has no corrections.
 @param seat - Id of the reference seat.
+@param screen - The picture, in front of which no speaker is put.
 */
-export function corrections(result: NetworkResult, judgement: ChannelJudgement, seat: string): Correction[] {
+export function corrections(
+	result: NetworkResult,
+	judgement: ChannelJudgement,
+	seat: string,
+	screen?: Profile['screen'],
+): Correction[] {
 	const parts = [judgement.azimuth, judgement.elevation].filter(part => part !== undefined);
 	const off = parts.filter(({excessDegrees}) => excessDegrees > 0);
 	const ear = result.points.findIndex(({id}) => id === seat);
@@ -147,7 +167,9 @@ export function corrections(result: NetworkResult, judgement: ChannelJudgement, 
 				repairs,
 			};
 		})
-		.filter(({to, sizeMetres}) => sizeMetres <= longestMove && isInside(to))
+		.filter(
+			({to, sizeMetres}) => sizeMetres <= longestMove && isInside(to) && !coversPicture(result, to, screen),
+		)
 		.sort((a, b) => a.sizeMetres - b.sizeMetres);
 	// Two ways that end within a centimetre of each other are one.
 	return found.filter(({to}, index) => found.slice(0, index).every(other => distance(other.to, to) > 0.01));

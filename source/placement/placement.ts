@@ -56,7 +56,7 @@ export function judgePlacement(profile: Profile, result: NetworkResult): Placeme
 		sightlines: seen,
 		judgements,
 		symmetry: symmetry(result, seat),
-		corrections: judgements.flatMap(judgement => corrections(result, judgement, seat)),
+		corrections: judgements.flatMap(judgement => corrections(result, judgement, seat, profile.screen)),
 		...(seatMove && {seatMove}),
 		aims: aims(result, seat),
 		...(screen && {screen}),

@@ -44,7 +44,9 @@ function judgementRemark(
 				.replace(/^./, first => first.toUpperCase())}.`
 		: point.isFixed
 			? ' It cannot be moved; only moving the seat changes it.'
-			: ' No place in reach inside the room brings it right.';
+			: judgement.id === 'FC'
+				? ' Tilt it at the ear; a place that is right would be outside the room or before the picture.'
+				: ' No place in reach inside the room brings it right.';
 	const isHigh = point.at[2] > 1.8;
 	const caution =
 		isHigh && ways[0]

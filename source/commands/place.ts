@@ -1,0 +1,83 @@
+import {correctionText} from '../placement/correctionText.ts';
+import {nextReadings} from '../placement/guidedTape.ts';
+import {moved, readMoves} from '../placement/moves.ts';
+import {adjustNetwork} from '../placement/network/adjust.ts';
+import {endName} from '../placement/network/names.ts';
+import type {NetworkResult} from '../placement/network/result.ts';
+import {isPlacementRefused, judgePlacement} from '../placement/placement.ts';
+import {planPoints} from '../placement/planPoints.ts';
+import {Trouble} from '../platform/trouble.ts';
+import type {Profile} from '../profile/types.ts';
+import {type Command, exitCode} from './command.ts';
+import {profileFrom} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'place',
+	summary: 'Show where everything stands: angles, symmetry, what to move, aiming',
+	takes: 'PROFILE',
+	flags: {
+		move: {
+			type: 'string',
+			isMultiple: true,
+			value: 'NAME=WAY:LENGTH',
+			help: 'Look what a move would do; ways: left, right, forward, back, up, down; or NAME=X,Y,Z',
+		},
+		words: {type: 'boolean', help: 'Tell the plan in words instead of drawing it'},
+		next: {type: 'number', value: 'COUNT', help: 'List the readings that would help most', default: 0},
+	},
+	examples: [
+		['roomtare place attic-2026', 'places, angles, corrections and aiming'],
+		['roomtare place attic-2026 --move FL=left:11cm', 'what if the front left slid 11 cm to the left'],
+		['roomtare place attic-2026 --move sofa=forward:0.3 --move FC=up:0.1', 'several things at once'],
+		['roomtare place attic-2026 --next 5', 'the five readings that remove the most doubt'],
+		['roomtare place attic-2026 --words', 'the plan told in words, for a screen reader'],
+		['roomtare place - --json < attic.json', 'from standard input, for a script'],
+	],
+	async run(context) {
+		const profile = await profileFrom(context, context.input[0]!);
+		const measured = adjustNetwork(profile);
+		const result = withMoves(profile, measured, [context.flags.move ?? []].flat() as string[]);
+		const placement = judgePlacement(profile, result);
+		const count = (context.flags.next as number | undefined) ?? 0;
+		const next = count > 0 ? nextReadings(profile, count, measured) : [];
+		if (context.flags.json) {
+			const {covariance: _, ...network} = result;
+			context.out(JSON.stringify({network, placement, next}, null, 2));
+		} else {
+			const {placementText} = await import('../report/placement.ts');
+			const {lengthUnit = 'm'} = profile;
+			const ordered = placement.corrections.toSorted((a, b) => a.sizeMetres - b.sizeMetres);
+			context.out(
+				placementText(result, placement, {
+					lengthUnit,
+					width: context.columns,
+					corrections: ordered.map(correction => correctionText(profile, result, correction)),
+					plan: planPoints(result, profile.screen),
+					isPlanInWords: context.flags.words === true,
+					names: id => endName(profile, id),
+				}),
+			);
+			if (count > 0) context.out(nextText(profile, next));
+		}
+
+		return isPlacementRefused(result, placement) ? exitCode.no : exitCode.fine;
+	},
+};
+
+function withMoves(profile: Profile, result: NetworkResult, texts: readonly string[]): NetworkResult {
+	if (texts.length === 0) return result;
+	const read = readMoves(texts, profile.lengthUnit ?? 'm');
+	if (!read.ok) throw new Trouble(`--move: ${read.why}`);
+	try {
+		return moved(result, read.moves);
+	} catch (error) {
+		if (error instanceof RangeError) throw new Trouble(`--move: ${error.message}`);
+		throw error;
+	}
+}
+
+function nextText(profile: Profile, next: ReturnType<typeof nextReadings>): string {
+	if (next.length === 0) return '\nNothing more to measure: every place is known and controlled.';
+	const lines = next.map(({from, to}) => `  - ${endName(profile, from)} to ${endName(profile, to)}`);
+	return ['', 'Measure next', ...lines].join('\n');
+}

@@ -1,0 +1,79 @@
+import type {Remark} from '../calibration/result.ts';
+import type {NetworkResult} from '../placement/network/result.ts';
+import type {Placement} from '../placement/placement.ts';
+import type {PlanPoints} from '../placement/planPoints.ts';
+import type {LengthUnit} from '../profile/types.ts';
+import {formatLength} from '../profile/units/length.ts';
+import {distinctRemarks} from './allRemarks.ts';
+import {aimRows} from './placement/aimRows.ts';
+import {angleRows} from './placement/angleRows.ts';
+import {screenLines} from './placement/screenLines.ts';
+import {drawPlan, planText} from './plan.ts';
+import {remarkLines} from './remarks.ts';
+import {tableLines} from './table.ts';
+
+export type PlacementOptions = {
+	readonly lengthUnit: LengthUnit;
+	readonly width: number;
+	/** Corrections in words, in the order of `placement.corrections`. */
+	readonly corrections: readonly string[];
+	/** The plan, and whether it is drawn or told in words. */
+	readonly plan: PlanPoints;
+	readonly isPlanInWords: boolean;
+	readonly names: (id: string) => string;
+};
+
+/** Rows of the drawing: two views side by side in a terminal of usual height. */
+const planRows = 22;
+
+function section(title: string, lines: readonly string[]): string[] {
+	return lines.length > 0 ? ['', title, ...lines] : [];
+}
+
+function positionLines({points}: NetworkResult, unit: LengthUnit, width: number): string[] {
+	const known = points.filter(({status}) => status === 'determined' || status === 'weak');
+	const rows = known.map(({label, at, worstSigmaMetres}) => [
+		label,
+		...at.map(value => formatLength(value, unit)),
+		// An uncertainty is shown to two digits at most, and never as nought.
+		`±${formatLength(Math.max(worstSigmaMetres, 0.001), unit, {stepMetres: unit.startsWith('ft') ? 0.0254 / 8 : 0.001})}`,
+	]);
+	return tableLines(
+		[
+			{title: 'thing', importance: 5, leastCells: 12},
+			{title: 'from left wall', align: 'right', importance: 4},
+			{title: 'from front wall', align: 'right', importance: 4},
+			{title: 'height', align: 'right', importance: 3},
+			{title: 'worst', align: 'right', importance: 1},
+		],
+		rows,
+		width,
+	);
+}
+
+/** The whole report on a placement as text: plan, places, angles, corrections, aiming, screen, remarks. */
+export function placementText(
+	result: NetworkResult,
+	placement: Placement,
+	options: PlacementOptions,
+): string {
+	const {lengthUnit, width, plan, isPlanInWords, names} = options;
+	const remarks: Remark[] = distinctRemarks([...result.remarks, ...placement.remarks]);
+	const hasPlan = plan.points.length > 1;
+	const planLines = !hasPlan
+		? []
+		: isPlanInWords
+			? [planText(plan, lengthUnit)].flat()
+			: drawPlan(plan, {columns: width, rows: planRows, lengthUnit});
+	const ranked = options.corrections.map(text => `  - ${text}`);
+	return [
+		`Layout ${placement.layout}. Azimuth 0° is ${placement.ahead}, positive to the left.`,
+		...section('Plan', planLines),
+		...section('Places', positionLines(result, lengthUnit, width)),
+		...section(`Angles at ${names(placement.seat)}`, angleRows(placement, names, lengthUnit, width)),
+		...section('Corrections, smallest first', ranked),
+		...section('Aiming at the reference seat', aimRows(placement, names, lengthUnit, width)),
+		...section('Screen', screenLines(placement, names, lengthUnit, width)),
+		...remarkLines(remarks, width),
+	].join('\n');
+}
