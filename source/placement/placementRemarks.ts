@@ -4,6 +4,7 @@ import {correctionText} from './correctionText.ts';
 import type {AngleJudgement, ChannelJudgement} from './judge.ts';
 import {endName, lengthText} from './network/names.ts';
 import type {NetworkResult} from './network/result.ts';
+import {pairCorrection} from './pairCorrection.ts';
 import type {Placement} from './placement.ts';
 import {offNormalLimitDegrees} from './screen.ts';
 
@@ -63,8 +64,13 @@ function judgementRemark(
 	];
 }
 
-function symmetryRemarks(profile: Profile, {symmetry}: Omit<Placement, 'remarks'>): Remark[] {
-	return symmetry.flatMap(({left, right, differences}): Remark[] => {
+function symmetryRemarks(
+	profile: Profile,
+	result: NetworkResult,
+	{symmetry, seat}: Omit<Placement, 'remarks'>,
+): Remark[] {
+	return symmetry.flatMap((pair): Remark[] => {
+		const {left, right, differences} = pair;
 		const shown = differences.filter(({repair}) => repair !== 'nothing needed');
 		const only = (repair: string) =>
 			shown
@@ -77,6 +83,10 @@ function symmetryRemarks(profile: Profile, {symmetry}: Omit<Placement, 'remarks'
 		const names = `${endName(profile, left)} and right`;
 		const moving = only('only moving');
 		const settings = only('delays and trims');
+		const move = pairCorrection(result, pair, seat);
+		const remedy = move
+			? `Delays do not repair that. ${correctionText(profile, result, move)}.`
+			: 'Only moving one of them repairs that.';
 		return [
 			...(moving
 				? [
@@ -84,7 +94,7 @@ function symmetryRemarks(profile: Profile, {symmetry}: Omit<Placement, 'remarks'
 							kind: 'advice',
 							code: 'pair-uneven',
 							about: left,
-							text: `${names} differ in ${moving}. Only moving one of them repairs that.`,
+							text: `${names} differ in ${moving}. ${remedy}`,
 						} as const,
 					]
 				: []),
@@ -131,7 +141,7 @@ export function placementRemarks(
 					} as const,
 				]
 			: []),
-		...symmetryRemarks(profile, placement),
+		...symmetryRemarks(profile, result, placement),
 		...seats
 			.filter(({offNormalDegrees}) => offNormalDegrees > offNormalLimitDegrees)
 			.map(

@@ -74,6 +74,6 @@ export function placementText(
 		...section('Corrections, smallest first', ranked),
 		...section('Aiming at the reference seat', aimRows(placement, names, lengthUnit, width)),
 		...section('Screen', screenLines(placement, names, lengthUnit, width)),
-		...remarkLines(remarks, width),
+		...remarkLines(remarks, width, names),
 	].join('\n');
 }
