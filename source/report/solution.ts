@@ -62,7 +62,9 @@ function remarkPart(
 	]);
 	return [
 		...remarkLines(shown, width, id => names.get(id) ?? id),
-		...(hidden > 0 ? ['', `${hidden} more notes say how each value came about: --why shows them.`] : []),
+		...(hidden > 0
+			? ['', ...wrap(`${hidden} more notes say how each value came about: --why shows them.`, width)]
+			: []),
 	];
 }
 

@@ -1,0 +1,110 @@
+import {mkdirSync, readFileSync} from 'node:fs';
+import {join} from 'node:path';
+import {expect, test} from 'vitest';
+import {demo, fileWith} from './harness/profiles.ts';
+import {runProgram, temporaryFolder} from './harness/program.ts';
+
+type Broken = Parameters<NonNullable<Parameters<typeof demo>[0]>>[0];
+
+const broken: ReadonlyArray<readonly [what: string, content: string | Uint8Array, said: RegExp]> = [
+	['an empty file', '', /empty|nothing/i],
+	['a binary file', Uint8Array.from({length: 4096}, (_, index) => (index * 37) % 256), /text|UTF-8|JSON/],
+	['truncated JSON', demo().slice(0, 5000), /cut short/],
+	['a list', '[]', /list/],
+	['a bare number', '42', /42/],
+	['deep nesting', `${'[{"a":'.repeat(50_000)}1${'}]'.repeat(50_000)}`, /64/],
+	['NaN as a value', demo().replace(/"metres":[\d.]+/, '"metres":NaN'), /NaN|JSON/],
+	['Infinity as a value', demo().replace(/"metres":[\d.]+/, '"metres":Infinity'), /JSON|Infinity/],
+	['a number too large', demo().replace(/"metres":[\d.]+/, '"metres":1e999'), /tape\[0\]\.metres/],
+	[
+		'a wrong type',
+		demo((profile: Broken) => Object.assign(profile.tape[3], {metres: '2.86'})),
+		/tape\[3\]\.metres.*2\.86/,
+	],
+	[
+		'a negative distance',
+		demo((profile: Broken) => Object.assign(profile.tape[0], {metres: -1})),
+		/tape\[0\]\.metres.*-1/,
+	],
+	[
+		'a channel twice',
+		demo((profile: Broken) => profile.channels.push(profile.channels[0])),
+		/channels\[\d+\].*FL/,
+	],
+	[
+		'an unknown channel',
+		demo((profile: Broken) => Object.assign(profile.channels[0], {id: 'FLL'})),
+		/channels\[0\]\.id.*FLL/,
+	],
+	[
+		'no reference seat',
+		demo((profile: Broken) => {
+			for (const seat of profile.seats) delete seat.reference;
+			profile.seats.push({...profile.seats[0], id: 'other', name: 'Other'});
+		}),
+		/reference/,
+	],
+	[
+		'a reading of nothing known',
+		demo((profile: Broken) => Object.assign(profile.meter[0], {source: 'sub9'})),
+		/meter\[0\].*sub9/,
+	],
+	['a format of the future', demo((profile: Broken) => Object.assign(profile, {format: 99})), /format.*99/],
+];
+
+test.each(broken)('%s ends with 2, in words, and leaves the file as it is', async (_, content, said) => {
+	const path = fileWith(content);
+	const before = readFileSync(path);
+	for (const command of ['solve', 'check']) {
+		const {code, stdout, stderr} = await runProgram([command, path]);
+		expect({code, stdout}).toEqual({code: 2, stdout: ''});
+		expect(stderr).toMatch(said);
+		expect(stderr).toContain(path);
+		expect(stderr).not.toMatch(/fault in roomtare|at .*\.[cm]?js:\d/);
+	}
+
+	expect(readFileSync(path)).toEqual(before);
+});
+
+test('every problem of a file is told at once', async () => {
+	const path = fileWith(
+		demo((profile: Broken) => {
+			profile.tape[0].metres = -1;
+			profile.meter[0].decibels = 'loud';
+			profile.channels[0].id = 'FLL';
+		}),
+	);
+	const {code, stderr} = await runProgram(['check', path]);
+	expect(code).toBe(2);
+	for (const place of ['tape[0].metres', 'meter[0].decibels', 'channels[0].id'])
+		expect(stderr).toContain(place);
+});
+
+test('`check --json` prints the problems as data too', async () => {
+	const path = fileWith(demo((profile: Broken) => Object.assign(profile.tape[0], {metres: -1})));
+	const {code, stdout} = await runProgram(['check', path, '--json']);
+	expect(code).toBe(2);
+	expect(JSON.parse(stdout)).toMatchObject({isUsable: false, problems: [{path: 'tape[0].metres'}]});
+});
+
+test('a file that is not there, a folder, and a missing folder end with 2 and name what was asked for', async () => {
+	const folder = temporaryFolder();
+	mkdirSync(join(folder, 'inner.json'));
+	for (const args of [
+		['solve', 'nowhere'],
+		['solve', join(folder, 'nowhere.json')],
+		['solve', join(folder, 'inner.json')],
+		['check', join(folder, 'no/such/folder/room.json')],
+	]) {
+		const {code, stdout, stderr} = await runProgram(args, {folder});
+		expect({code, stdout}).toEqual({code: 2, stdout: ''});
+		expect(stderr).toMatch(/nowhere|inner|no\/such/);
+		expect(stderr).not.toContain('fault in roomtare');
+	}
+});
+
+test('an empty standard input is an empty file', async () => {
+	const {code, stdout, stderr} = await runProgram(['solve', '-'], {input: ''});
+	expect({code, stdout}).toEqual({code: 2, stdout: ''});
+	expect(stderr).toContain('standard input');
+});
