@@ -1,5 +1,5 @@
+import {tapeSigmaMetres} from '../../placement/network/sigma.ts';
 import type {Profile, TapeReading} from '../../profile/types.ts';
-import {tapeSigma, tapeStep} from '../distances.ts';
 import type {Uncertain} from '../result.ts';
 
 /** One distance's two ends in a fixed order, so that a tape pulled either way has one key. */
@@ -24,12 +24,11 @@ export function tapeMeans(
 		groups.set(key, [...(groups.get(key) ?? []), reading]);
 	}
 
-	const step = tapeStep(profile);
 	const mean = (readings: readonly TapeReading[]) => {
 		let weights = 0;
 		let sum = 0;
 		for (const reading of readings) {
-			const weight = 1 / tapeSigma(reading, step) ** 2;
+			const weight = 1 / tapeSigmaMetres(reading, profile.kit) ** 2;
 			weights += weight;
 			sum += weight * reading.metres;
 		}
