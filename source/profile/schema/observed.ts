@@ -87,4 +87,6 @@ export const target = z.looseObject({
 export const walkState = z.looseObject({
 	prompt: z.string().max(200).optional(),
 	skipped: z.array(z.string().max(200)).optional(),
+	/** Id of the set that stands in the boxes while tones are read for the blend. */
+	toneSet: z.string().max(60).optional(),
 });

@@ -71,6 +71,8 @@ function pressPage(screen: WalkScreen, press: Press, decidedAt: string): WalkScr
 			return {...there, state, page: {id: prompt.id, state: pressed.state}};
 		}
 
+		case 'go':
+			return withPage({...there, state: reduceRound(walkRound, there.state, pressed)});
 		case 'next':
 		case 'previous': {
 			const action =

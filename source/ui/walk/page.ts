@@ -11,6 +11,8 @@ export type PagePress<State> =
 	| {readonly kind: 'state'; readonly state: State}
 	/** The profile changed: it is saved at once, and undo takes it back. */
 	| {readonly kind: 'profile'; readonly profile: Profile; readonly state: State}
+	/** To a prompt of the walk, such as the first open question of the page's own stop. */
+	| {readonly kind: 'go'; readonly promptId: string}
 	| {readonly kind: 'next'}
 	| {readonly kind: 'previous'};
 

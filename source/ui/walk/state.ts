@@ -51,6 +51,7 @@ export type RoundAction =
 	| {readonly kind: 'help'}
 	| {readonly kind: 'table'}
 	| {readonly kind: 'arm'}
+	| {readonly kind: 'go'; readonly promptId: string}
 	| {readonly kind: 'change'; readonly subject: unknown}
 	| {readonly kind: 'say'; readonly note: Note};
 
@@ -128,6 +129,8 @@ export function reduceRound<Subject>(
 			return {...state, isTableShown: !state.isTableShown, isArmed: false};
 		case 'arm':
 			return {...state, isArmed: !state.isArmed, asked: undefined, correcting: undefined};
+		case 'go':
+			return {...calm(state), promptId: action.promptId};
 		case 'change':
 			return {
 				...state,
@@ -260,9 +263,10 @@ function goOn<Subject>(
 	const putOff = turned.find(isOpen);
 	const neededPutOff = turned.find(candidate => isOpen(candidate) && candidate.isRequired);
 	const page = prompts.slice(at + 1).find(({kind}) => kind === 'page');
+	const ownPage = prompts.find(({kind, stop}) => kind === 'page' && stop === prompt.stop);
 	let target: Prompt<Subject> | undefined;
 	if (prompt.kind === 'page') target = required ?? page ?? neededPutOff ?? optional ?? putOff;
-	else if (!prompt.isRequired) target = follows ?? required ?? optional ?? putOff ?? page;
+	else if (!prompt.isRequired) target = follows ?? ownPage ?? required ?? optional ?? putOff ?? page;
 	else target = required ?? prompts.find(({id}) => id === round.whenComplete) ?? page ?? optional;
 	return {...state, promptId: target?.id ?? prompt.id};
 }
