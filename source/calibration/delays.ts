@@ -6,6 +6,10 @@ import type {LatencyPart} from './latency.ts';
 import type {Dialled, DistanceResult, Remark, Uncertain} from './result.ts';
 import {timingRemarks} from './timingRemarks.ts';
 import {type Branch, type Feed, type Line, shareAndRound} from './twoBoxes.ts';
+import {mainChannels} from './words.ts';
+
+/** Less than the tape can tell: 3 mm of way. */
+const indifferenceMs = 0.01;
 
 /** When the sound of one speaker or sub reaches the seat, ms after it left the receiver. */
 export type Arrival = Uncertain & {
@@ -56,12 +60,12 @@ export function timing(
 	const empty = {channels: new Map(), outputs: new Map(), worstErrorMs: 0, fits: true, remarks: []};
 	if (arrivals.size === 0) return empty;
 	const box = timingControl(receiverOf(profile).receiver);
-	const latest = Math.max(...[...arrivals.values()].map(({value}) => value));
+	const latest = latestArrival(profile, arrivals);
 	// A receiver that takes distances wants them near the true ones; one that takes delays wants them small.
 	const neededOf = (arrivalMs: number) => (box.kind === 'delay' ? latest - arrivalMs : -arrivalMs);
 	const lines = linesOf(profile, arrivals, neededOf, box.delay);
 	const feeds = feedsOf(profile, arrivals, neededOf, box.delay);
-	const shared = shareAndRound(lines, feeds, 'least');
+	const shared = shareAndRound(lines, feeds, 'least', indifferenceMs);
 
 	const sigmaOf = sigmas(arrivals, relativeSpeedSigma);
 	const members = membersOf(profile, arrivals);
@@ -88,7 +92,7 @@ function linesOf(
 	neededOf: (arrivalMs: number) => number,
 	delay: Control,
 ): Line[] {
-	return profile.channels.flatMap(({id}) => {
+	return mainChannels(profile).flatMap(({id}) => {
 		const arrival = arrivals.get(id);
 		return arrival ? [{id, exact: neededOf(arrival.value), control: delay}] : [];
 	});
@@ -105,14 +109,30 @@ function feedsOf(
 		const branches = [...byOutput].flatMap(([output, subs]): Branch[] => {
 			const values = subs.flatMap(sub => arrivals.get(sub)?.value ?? []);
 			if (values.length === 0) return [];
-			// Subs that share an output cannot be set apart; the middle errs least.
-			const exact = neededOf((Math.min(...values) + Math.max(...values)) / 2);
+			const exact = neededOf(middle(values));
 			if (output === '' || !bassProcessor) return [{exact}];
 			const {stepMs, minimumMs, maximumMs} = bassProcessor.delay;
 			return [{output, exact, control: control(stepMs, minimumMs, maximumMs)}];
 		});
 		return branches.length > 0 ? [{id, control: delay, branches}] : [];
 	});
+}
+
+/** Subs that share an output cannot be set apart; the middle errs least. */
+function middle(values: readonly number[]): number {
+	return (Math.min(...values) + Math.max(...values)) / 2;
+}
+
+/** The latest of the speakers' arrivals and of the middles of what hangs on one output, ms. */
+function latestArrival(profile: Profile, arrivals: ReadonlyMap<string, Arrival>): number {
+	const speakers = mainChannels(profile).flatMap(({id}) => arrivals.get(id)?.value ?? []);
+	const branches = [...subsByFeed(profile).values()].flatMap(byOutput =>
+		[...byOutput.values()].flatMap(subs => {
+			const values = subs.flatMap(sub => arrivals.get(sub)?.value ?? []);
+			return values.length > 0 ? middle(values) : [];
+		}),
+	);
+	return Math.max(...speakers, ...branches);
 }
 
 function membersOf(profile: Profile, arrivals: ReadonlyMap<string, Arrival>): Map<string, string[]> {

@@ -8,6 +8,9 @@ import type {SubNeed} from './subs.ts';
 import {trimRemarks} from './trimRemarks.ts';
 import {type Branch, type Feed, type Line, shareAndRound} from './twoBoxes.ts';
 
+/** Less than any meter can tell. */
+const indifferenceDb = 0.01;
+
 export type TrimResult = {
 	readonly channels: ReadonlyMap<string, Dialled>;
 	readonly outputs: ReadonlyMap<string, Dialled>;
@@ -47,13 +50,13 @@ export function trims(
 	}));
 	const feeds = feedsOf(profile, needs, own);
 	let shiftDb = 0;
-	let shared = shareAndRound(lines, feeds, 'cut');
+	let shared = shareAndRound(lines, feeds, 'cut', indifferenceDb);
 	if (Math.abs(shared.rounding.offset) > own.step) {
 		const changes = lines.map(({exact, current}) => exact - (current ?? 0));
 		shiftDb = -median(
 			changes.length > 0 ? changes : feeds.flatMap(feed => feed.branches.map(({exact}) => exact)),
 		);
-		shared = shareAndRound(shifted(lines, shiftDb), shiftedFeeds(feeds, shiftDb), 'cut');
+		shared = shareAndRound(shifted(lines, shiftDb), shiftedFeeds(feeds, shiftDb), 'cut', indifferenceDb);
 	}
 
 	const offset = shiftDb + shared.rounding.offset;

@@ -51,8 +51,15 @@ Shares what subs need between receiver and processor, and rounds all lines and b
 A feed with one direct branch is a line like any other. Where a processor stands behind a feed, the receiver's value is
 common to its branches and the processor sets them apart; the receiver's points about the wanted value are tried, and
 for each the rest is rounded exactly.
+
+@param indifference - Errors that differ by no more count as equal, in the unit of the values.
 */
-export function shareAndRound(lines: readonly Line[], feeds: readonly Feed[], rest: Rest): Shared {
+export function shareAndRound(
+	lines: readonly Line[],
+	feeds: readonly Feed[],
+	rest: Rest,
+	indifference: number,
+): Shared {
 	const plain = feeds.filter(isPlain).map(({id, control, current, branches}) => ({
 		id,
 		control,
@@ -60,22 +67,23 @@ export function shareAndRound(lines: readonly Line[], feeds: readonly Feed[], re
 		exact: branches[0]!.exact,
 	}));
 	const shared = feeds.filter(feed => !isPlain(feed));
-	let best: {wanted: number[]; values: number[]; rounding: JointRounding; away: number} | undefined;
 	const wanted = shared.map(feed => wantedOfReceiver(feed, rest));
 	const all = [...lines, ...plain];
-	for (const values of combinations(
-		shared.map((feed, index) => pointsAround(feed.control, wanted[index]!)),
-	)) {
-		const items = [
-			...all.map(({exact, control, current}) => ({exact, ...control, current})),
-			...shared.flatMap((feed, index) => feed.branches.map(branch => branchItem(branch, values[index]!))),
-		];
-		const rounding = jointRounding(items);
-		const away = values.reduce((sum, value, index) => sum + Math.abs(value - wanted[index]!), 0);
-		if (!best || isBetter(rounding, away, best)) best = {wanted, values, rounding, away};
-	}
-
-	return gathered(all, shared, best!);
+	const tried = combinations(shared.map((feed, index) => pointsAround(feed.control, wanted[index]!))).map(
+		values => {
+			const items = [
+				...all.map(({exact, control, current}) => ({exact, ...control, current})),
+				...shared.flatMap((feed, index) => feed.branches.map(branch => branchItem(branch, values[index]!))),
+			];
+			const rounding = jointRounding(items, indifference);
+			const away = values.reduce((sum, value, index) => sum + Math.abs(value - wanted[index]!), 0);
+			return {wanted, values, rounding, away: away + Math.abs(rounding.offset)};
+		},
+	);
+	const least = Math.min(...tried.map(({rounding}) => rounding.worstPairwiseError));
+	const good = tried.filter(({rounding}) => rounding.worstPairwiseError <= least + indifference + 1e-9);
+	const best = good.reduce((nearest, other) => (other.away < nearest.away - 1e-9 ? other : nearest));
+	return gathered(all, shared, best);
 }
 
 function gathered(
@@ -135,24 +143,9 @@ function pointsAround({step, minimum, maximum}: Control, wanted: number): number
 	return points;
 }
 
-function* combinations(choices: readonly number[][]): Generator<number[]> {
-	if (choices.length === 0) {
-		yield [];
-		return;
-	}
-
-	for (const others of combinations(choices.slice(0, -1)))
-		for (const value of choices.at(-1)!) yield [...others, value];
-}
-
-function isBetter(
-	rounding: JointRounding,
-	away: number,
-	best: {rounding: JointRounding; away: number},
-): boolean {
-	const gain = best.rounding.worstPairwiseError - rounding.worstPairwiseError;
-	if (Math.abs(gain) > 1e-9) return gain > 0;
-	const nearer = Math.abs(best.rounding.offset) - Math.abs(rounding.offset);
-	if (Math.abs(nearer) > 1e-9) return nearer > 0;
-	return away < best.away - 1e-9;
+function combinations(choices: readonly number[][]): number[][] {
+	return choices.reduce<number[][]>(
+		(all, values) => all.flatMap(others => values.map(value => [...others, value])),
+		[[]],
+	);
 }

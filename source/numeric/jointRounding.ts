@@ -25,14 +25,16 @@ where the limits do not leave room, as many as possible within one (the coarsest
 sum of squares about the mean; the offset nearest to zero; the smallest change from what the controls stand at.
 
 @param items - Shape (n), all in one unit.
+@param indifference - An offset farther than two coarsest steps from zero is taken only if the error shrinks by more
+than this, ≥ 0; with unequal steps it would else be taken for a difference that nobody can measure.
 @returns Empty for no items. For one item the point nearest to it.
 @throws {RangeError} If a step is not positive, a value not finite, or a minimum above its maximum.
 */
-export function jointRounding(items: readonly GridItem[]): JointRounding {
+export function jointRounding(items: readonly GridItem[], indifference = 0): JointRounding {
 	if (items.length === 0) return {stepped: [], offset: 0, worstPairwiseError: 0, fits: true, isOptimal: true};
 	const grids = items.map((item, index) => gridOf(item, index));
 	const coarsest = Math.max(...grids.map(({step}) => step));
-	const found = bestWindows(grids);
+	const found = bestWindows(grids, indifference);
 	const hasRoom = Math.max(...grids.map(lowest)) <= Math.min(...grids.map(highest)) + coarsest * 1e-6;
 	const fits = hasRoom || found.width < coarsest * (1 - 1e-6);
 	let best: Choice | undefined;

@@ -22,8 +22,10 @@ a common step repeats, so two steps about offset zero say it all; with unequal s
 until the bound that each step's own controls set is reached.
 
 @param grids - Shape (n ≥ 1).
+@param indifference - Farther than two coarsest steps from offset zero, a window counts only if it is smaller by more
+than this, ≥ 0.
 */
-export function bestWindows(grids: readonly Grid[]): BestWindows {
+export function bestWindows(grids: readonly Grid[], indifference: number): BestWindows {
 	const coarsest = Math.max(...grids.map(({step}) => step));
 	const highestLow = Math.max(...grids.map(lowest));
 	const lowestHigh = Math.min(...grids.map(highest));
@@ -31,12 +33,13 @@ export function bestWindows(grids: readonly Grid[]): BestWindows {
 	const bound = lowerBound(grids, highestLow - lowestHigh);
 	const centre = Math.min(lowestHigh, Math.max(from, -bound.width / 2));
 	const tolerance = coarsest * 1e-9;
+	let margin = 0;
 	let width = Number.POSITIVE_INFINITY;
 	let starts: number[] = [];
 	let candidates = 0;
 	const look = (start: number) => {
 		candidates++;
-		const found = windowFrom(grids, start, width + tolerance);
+		const found = windowFrom(grids, start, width + tolerance - margin);
 		if (found === undefined) return;
 		if (found < width - tolerance) starts = [];
 		width = Math.min(width, found);
@@ -61,7 +64,8 @@ export function bestWindows(grids: readonly Grid[]): BestWindows {
 
 		reachedLow = low;
 		reachedHigh = high;
-		if (bound.isReachable || width <= bound.width + tolerance) break;
+		margin = indifference;
+		if (bound.isReachable || width <= bound.width + tolerance + indifference) break;
 		if (low <= from && high >= lowestHigh) break;
 	}
 
