@@ -1,0 +1,165 @@
+import type {ChannelId, Profile, SettingsSet} from '../../../source/profile/types.ts';
+import {decide} from './decide.ts';
+import {blendRound, levelRound, type Round} from './meter.ts';
+import {seededRandom} from './random.ts';
+import {tapeRound} from './tape.ts';
+import {type Truth, truth2025, truth2026} from './truth.ts';
+
+const receiver: NonNullable<Profile['receiver']> = {
+	name: 'Invented receiver, distances in 5 cm steps',
+	timing: {
+		kind: 'distance',
+		shownIn: 'm',
+		stepMetres: 0.05,
+		minimumMetres: 0,
+		maximumMetres: 18,
+		speedOfSoundMetresPerSecond: 343,
+	},
+	trim: {stepDb: 0.5, minimumDb: -12, maximumDb: 12},
+	crossover: {
+		choicesHertz: [40, 50, 60, 70, 80, 90, 100, 110, 120, 150, 200],
+		scope: 'per channel',
+		fullRange: true,
+		highPass: {kind: 'butterworth', order: 2},
+		lowPass: {kind: 'linkwitz-riley', order: 4},
+		lfeLowPassChoicesHertz: [80, 100, 120],
+	},
+	subOutputs: 1,
+	invertsSubs: false,
+};
+
+const bassProcessor: NonNullable<Profile['bassProcessor']> = {
+	name: 'Invented bass processor, two outputs',
+	latencyMs: truth2026.processorLatencyMs,
+	outputs: ['A', 'B'],
+	delay: {stepMs: 0.1, minimumMs: 0, maximumMs: 50},
+	gain: {stepDb: 0.5, minimumDb: -30, maximumDb: 6},
+	invertsOutputs: true,
+};
+
+const seatNames: Readonly<Record<string, string>> = {
+	middle: 'Sofa middle',
+	left: 'Sofa left',
+	right: 'Sofa right',
+};
+const invented =
+	'An invented room, for show. No such attic exists; all readings were drawn at random from a made-up truth.';
+
+function parts(
+	truth: Truth,
+): Pick<Profile, 'room' | 'air' | 'screen' | 'seats' | 'channels' | 'subs' | 'receiver' | 'kit' | 'target'> {
+	return {
+		room: {
+			name: 'Attic cinema',
+			ceiling: {kind: 'sloped', between: 'wall:left-wall:right', heightsMetres: [...truth.ceilingMetres]},
+			decaySeconds: 0.35,
+		},
+		air: {...truth.air},
+		screen: {widthMetres: 2.3, heightMetres: 1.29},
+		seats: Object.keys(truth.seats).map(id => ({
+			id,
+			name: seatNames[id]!,
+			...(id === 'middle' ? {reference: true} : {weight: 0.5}),
+		})),
+		channels: [
+			...(
+				Object.entries(truth.speakers) as Array<[ChannelId, NonNullable<Truth['speakers'][ChannelId]>]>
+			).map(([id, speaker]) => ({
+				id,
+				speaker: {
+					sensitivityDb: speaker.sensitivityDb,
+					sensitivityFor: '2.83 V' as const,
+					impedanceOhms: 8,
+					amplifierWatts: speaker.watts,
+					lowLimitHertz: speaker.lowLimitHertz,
+					lowLimitDropDb: 3 as const,
+					box: 'closed' as const,
+				},
+			})),
+			{id: 'LFE1'},
+		],
+		subs: Object.entries(truth.subs).map(([id, {output}]) => ({
+			id,
+			name: id === 'sub1' ? 'Sub at the screen' : 'Sub at the back',
+			fedBy: 'LFE1' as const,
+			...(output === undefined ? {} : {processorOutput: output}),
+			lowLimitHertz: 22,
+			lowLimitDropDb: 6 as const,
+			upperLimitHertz: 180,
+			box: 'vented' as const,
+			maximumLevelDb: 112,
+		})),
+		receiver: structuredClone(receiver),
+		kit: {tapeStepMetres: 0.001, meterSigmaDb: 0.3, meterWeighting: 'C'},
+		target: {levelDb: 75, seats: 'reference'},
+	};
+}
+
+/** The factory settings: every distance 3 m, every trim 0. */
+function factorySettings(truth: Truth): SettingsSet {
+	const ids = [...(Object.keys(truth.speakers) as ChannelId[]), 'LFE1' as const];
+	return {
+		id: 'found',
+		name: 'Factory settings',
+		origin: 'found',
+		masterVolumeDb: 0,
+		channels: Object.fromEntries(
+			ids.map(id => [
+				id,
+				{distanceMetres: {stepped: 3}, trimDb: {stepped: 0}, ...(id === 'LFE1' ? {} : {crossoverHertz: 80})},
+			]),
+		),
+	};
+}
+
+function wholeRound(truth: Truth, found: SettingsSet, seed: number, decidedAt: string) {
+	const random = seededRandom(seed);
+	const tape = tapeRound(truth, random);
+	const first: Round = {truth, settings: found, random, round: 'first'};
+	const meter = [...levelRound(first, 'middle', 3, true), ...blendRound(first, 'middle', [0, 3])];
+	const decided = decide({truth, tape, meter, found}, 'decided', decidedAt);
+	const proof: Round = {truth, settings: decided, random, round: 'proof'};
+	return {
+		tape,
+		meter: [...meter, ...levelRound(proof, 'middle', 2, false), ...blendRound(proof, 'middle', [0])],
+		settings: [found, decided],
+	};
+}
+
+/** Last year's profile of the invented room. */
+export function attic2025(): Profile {
+	return {
+		format: 1,
+		name: 'Attic 2025',
+		date: '2025-04-12',
+		note: `${invented} Screen on the gable away from the stairs, one sub, the smaller centre speaker.`,
+		lengthUnit: 'm',
+		...parts(truth2025),
+		...wholeRound(truth2025, factorySettings(truth2025), 2025, '2025-04-12T17:40:00Z'),
+	};
+}
+
+/** This year's profile: turned round, with two subs behind a processor and another centre speaker. */
+export function attic2026(): Profile {
+	const lastYear = attic2025().settings!.find(({id}) => id === 'decided')!;
+	const {dialledIn: _, decidedAt: __, ...stood} = lastYear;
+	const processorAtZero = {delayMs: {stepped: 0}, gainDb: {stepped: 0}, polarityInverted: false};
+	// The centre is blended at the crossover that stood: 80 Hz.
+	const found: SettingsSet = {
+		...stood,
+		id: 'found',
+		name: 'As decided on 2025-04-12',
+		origin: 'found',
+		outputs: {A: processorAtZero, B: {...processorAtZero}},
+	};
+	return {
+		format: 1,
+		name: 'Attic 2026',
+		date: '2026-04-18',
+		note: `${invented} Screen on the gable with the stairs, the row moved nearer, two subs behind a processor, a larger centre speaker.`,
+		lengthUnit: 'm',
+		...parts(truth2026),
+		bassProcessor: structuredClone(bassProcessor),
+		...wholeRound(truth2026, found, 2026, '2026-04-18T18:10:00Z'),
+	};
+}
