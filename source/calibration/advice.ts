@@ -19,7 +19,7 @@ Chance that one more reading moves a stepped value by a step.
 The mean of n readings moves by a normal amount with standard deviation σ / √(n(n + 1)) when one more joins it; the
 stepped value moves when that passes the border to the next step.
 
-@param errorFromStep - Stepped − exact − common offset, in the unit of the step.
+@param errorFromStep - Stepped − exact, less the middle of the others' errors (`middleOfOthers`), in the unit of the step.
 @param step - > 0.
 @param singleSigma - Standard deviation of one reading, same unit, ≥ 0.
 @param repeats - Readings so far, ≥ 1.
@@ -36,6 +36,25 @@ export function valueOfRepeat(
 	const chance = moves > 0 ? Math.min(1, normalTail(up / moves) + normalTail(down / moves)) : 0;
 	const verdict = chance >= worthwhile ? 'take again' : chance <= pointless ? 'decides nothing' : 'optional';
 	return {chance, verdict};
+}
+
+/**
+Middle of the errors of all but one. Values are rounded jointly, so one goes to its next step when its error passes half
+a step from there, and not from zero.
+
+@param errors - Stepped − exact by id.
+@returns 0 where there is no other.
+*/
+export function middleOfOthers(errors: ReadonlyMap<string, number>, id: string): number {
+	let low = Number.POSITIVE_INFINITY;
+	let high = Number.NEGATIVE_INFINITY;
+	for (const [other, error] of errors) {
+		if (other === id) continue;
+		low = Math.min(low, error);
+		high = Math.max(high, error);
+	}
+
+	return low > high ? 0 : (low + high) / 2;
 }
 
 /** The sentence for a level or a distance. After one reading only a note: a quick round takes one of each. */

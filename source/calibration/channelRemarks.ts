@@ -1,6 +1,6 @@
 import type {SpeedOfSound} from '../acoustics/air.ts';
 import type {ChannelId, Profile} from '../profile/types.ts';
-import {repeatRemark, valueOfRepeat} from './advice.ts';
+import {middleOfOthers, repeatRemark, valueOfRepeat} from './advice.ts';
 import type {CrossoverSuggestion} from './crossover/suggest.ts';
 import type {Arrival, TimingResult} from './delays.ts';
 import {receiverOf} from './gear.ts';
@@ -38,7 +38,8 @@ export function channelRemarks(told: Told, id: ChannelId): Remark[] {
 		remarks.push(trimReason(profile, id, level, trim, targetDb, trimmed.masterVolumeChangeDb));
 		if (trimmed.fits) {
 			const {stepDb} = receiverOf(profile).receiver.trim;
-			const value = valueOfRepeat(trimmed.errors.get(id) ?? 0, stepDb, level.singleSigmaDb, level.repeats);
+			const error = (trimmed.errors.get(id) ?? 0) - middleOfOthers(trimmed.errors, id);
+			const value = valueOfRepeat(error, stepDb, level.singleSigmaDb, level.repeats);
 			remarks.push(...repeatRemark(id, nameOf(profile, id), 'level', value, level.repeats));
 		}
 	}
