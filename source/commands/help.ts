@@ -49,7 +49,8 @@ function flagLines(flags: Readonly<Record<string, Flag>>): string[] {
 			const short = flag.shortFlag ? `, -${flag.shortFlag}` : '';
 			const value = flag.type === 'boolean' ? '' : ` ${flag.value ?? flag.type.toUpperCase()}`;
 			const choices = flag.choices ? `: ${flag.choices.join(', ')}` : '';
-			return [`${flagText(key)}${short}${value}`, `${flag.help}${choices}`];
+			const usual = flag.default === undefined ? '' : `; ${flag.default} where not given`;
+			return [`${flagText(key)}${short}${value}`, `${flag.help}${choices}${usual}`];
 		}),
 	);
 }

@@ -18,7 +18,7 @@ const flags = {
 		value: 'LAYOUT',
 		choices: layoutNames,
 		default: '5.1',
-		help: `Speakers: ${layoutNames.join(', ')}`,
+		help: 'Speakers',
 	},
 	unit: {
 		type: 'string',
@@ -31,13 +31,13 @@ const flags = {
 		type: 'string',
 		value: 'KIND',
 		choices: genericReceiverNames,
-		help: `What the receiver takes: ${genericReceiverNames.join(', ')}`,
+		help: 'What the receiver takes',
 	},
 	processor: {
 		type: 'string',
 		value: 'KIND',
 		choices: genericBassProcessorNames,
-		help: `Bass processor before the subs: ${genericBassProcessorNames.join(', ')}`,
+		help: 'Bass processor before the subs',
 	},
 	subs: {
 		type: 'number',
