@@ -1,0 +1,87 @@
+import {channelNames} from '../../profile/channels.ts';
+import type {Profile} from '../../profile/types.ts';
+import {decidedSettings, settingsInForce} from '../inForce.ts';
+import {referenceSeat} from '../observations.ts';
+import type {Solution} from '../result.ts';
+import {solve} from '../solve.ts';
+import {listed} from '../words.ts';
+import {type BoxState, boxState} from './boxState.ts';
+import {type Predictor, predictors} from './predictor.ts';
+import type {ProofPlanItem} from './proofResult.ts';
+import {readingKey, roundOf, type Taken} from './rounds.ts';
+
+/** Everything that the second round is held against. */
+export type Prepared = {
+	/** Settings that should be in force now. */
+	readonly intended: BoxState;
+	/** Settings that stood before them. */
+	readonly former: BoxState;
+	readonly predictors: readonly Predictor[];
+	/** Second-round readings by the predictor's key. */
+	readonly taken: ReadonlyMap<string, readonly Taken[]>;
+	readonly items: readonly ProofPlanItem[];
+};
+
+/** What stood in the boxes before: the set found, else what most of the first round was read under. */
+function formerState(profile: Profile): BoxState {
+	const found = profile.settings?.findLast(({origin}) => origin === 'found');
+	if (found) return boxState(profile, found);
+	const first = profile.meter?.findLast(
+		({round, inForce, setAside}) => round === 'first' && inForce && !setAside,
+	);
+	return boxState(profile, first && settingsInForce(profile, first));
+}
+
+function plainNames(profile: Profile, atoms: readonly string[]): string {
+	return listed(
+		atoms.map(
+			atom =>
+				profile.subs?.find(({id}) => id === atom)?.name ??
+				(channelNames as Partial<Record<string, string>>)[atom] ??
+				atom,
+		),
+	);
+}
+
+/**
+Predictions for every reading of the second round that the first gives ground for.
+
+@param solution - What the profile solves to; solved here where not given.
+*/
+export function prepareProof(profile: Profile, solution: Solution = solve(profile)): Prepared {
+	const decided = decidedSettings(profile);
+	const intended = boxState(profile, decided);
+	const found = predictors(profile, intended, solution, referenceSeat(profile).id);
+	const taken = new Map<string, Taken[]>();
+	for (const one of roundOf(profile, 'proof')) {
+		const key = readingKey(one.atoms, one.seat, one.signal);
+		taken.set(key, [...(taken.get(key) ?? []), one]);
+	}
+
+	const items = found.map((predictor): ProofPlanItem => {
+		const {key, atoms, seat, weighting, signal, shows, assumption, sigmaDb} = predictor;
+		return {
+			key,
+			source: atoms,
+			name: plainNames(profile, atoms),
+			seat,
+			seatName: profile.seats.find(({id}) => id === seat)?.name ?? seat,
+			weighting,
+			signal,
+			predicted: {value: predictor.level(intended), sigma: sigmaDb},
+			shows,
+			taken: (taken.get(key) ?? []).reduce((sum, {count}) => sum + count, 0),
+			...(assumption !== undefined && {assumption}),
+		};
+	});
+	return {intended, former: formerState(profile), predictors: found, taken, items};
+}
+
+/**
+The readings to take in the second round, in the order of the first, each with what the meter should show.
+
+Empty where no settings are stored or the first round holds nothing to forecast from.
+*/
+export function proofPlan(profile: Profile, solution?: Solution): ProofPlanItem[] {
+	return decidedSettings(profile) ? [...prepareProof(profile, solution).items] : [];
+}
