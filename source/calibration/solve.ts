@@ -1,5 +1,6 @@
 import {speedOfSound} from '../acoustics/air.ts';
 import type {ChannelId, Profile} from '../profile/types.ts';
+import {withBlend} from './blend/withBlend.ts';
 import {channelRemarks} from './channelRemarks.ts';
 import {crossoversOf} from './crossoverMemory.ts';
 import {type Arrival, arrivalOf, timing} from './delays.ts';
@@ -29,6 +30,11 @@ boxes take it, with its uncertainty and its reasons in words. What was not measu
 @param adjusted - Distances from all tape readings together, used where they are surer than a direct reading.
 */
 export function solve(profile: Profile, adjusted?: AdjustedDistances): Solution {
+	return withBlend(profile, solveApart(profile, adjusted));
+}
+
+/** Without the tones through the crossover. */
+function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 	const seat = referenceSeat(profile);
 	const observations = observe(profile);
 	const air = speedOfSound(profile.air);
