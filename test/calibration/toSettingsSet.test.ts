@@ -1,41 +1,59 @@
 import {expect, test} from 'vitest';
+import {solve} from '../../source/calibration/solve.ts';
 import {toSettingsSet} from '../../source/calibration/toSettingsSet.ts';
 import {settingsSet} from '../../source/profile/schema/observed.ts';
-import {exampleSolution} from '../report/exampleSolution.ts';
+import {emptyRoom, level, tape} from './room.ts';
 
-const rest = {id: 'set1', decidedAt: '2026-04-18T10:00:00Z', inputsHash: 'abc'};
-
-test('toSettingsSet of a solution without results is an empty set', () => {
-	const set = toSettingsSet(exampleSolution({channels: [{id: 'FL', remarks: []}], outputs: []}), rest);
-	expect(set).toMatchObject({...rest, origin: 'solved'});
-	expect(set.channels.FL ?? {}).toEqual({});
-	expect(set.channels.FR).toBeUndefined();
+const profile = emptyRoom({
+	channels: [{id: 'FL'}, {id: 'LFE1'}],
+	subs: [{id: 'sub', name: 'Sub', fedBy: 'LFE1', processorOutput: 'one'}],
+	bassProcessor: {
+		latencyMs: 5,
+		outputs: ['one'],
+		delay: {stepMs: 0.1, minimumMs: 0, maximumMs: 30},
+		gain: {stepDb: 0.5, minimumDb: -20, maximumDb: 6},
+	},
+	tape: [tape('FL', 3.432), tape('sub', 3.432)],
+	meter: [
+		level('FL', 74, {inForce: {masterVolumeDb: -20, channels: {}}}),
+		level('sub', 76, {inForce: {masterVolumeDb: -20, channels: {}}}),
+	],
 });
 
-test('toSettingsSet keeps exact and stepped values of channels and outputs', () => {
-	const set = toSettingsSet(exampleSolution({masterVolumeDb: -19.5, lfeLowPassHertz: 120}), rest);
-	expect(set.channels.FL).toEqual({
-		delayMs: {exact: 3.23, stepped: 3.2},
-		trimDb: {exact: -0.4, stepped: -0.5},
+test('toSettingsSet holds what is dialled in, as computed and as stepped, and passes the schema', () => {
+	const set = toSettingsSet(solve(profile), {
+		id: 'solved-1',
+		decidedAt: '2026-04-18T10:00:00Z',
+		inputsHash: '0123456789abcdef',
 	});
-	expect(set.outputs?.out1).toEqual({
-		delayMs: {exact: 1.21, stepped: 1.2},
-		gainDb: {exact: -2.04, stepped: -2},
-		polarityInverted: true,
-	});
-	expect(set).toMatchObject({masterVolumeDb: -19.5, lfeLowPassHertz: 120});
-});
-
-test('toSettingsSet puts a distance to enter under distance, not delay', () => {
-	const timing = {kind: 'distance', exact: 2.89, stepped: 2.896, sigma: 0.01} as const;
-	const set = toSettingsSet(
-		exampleSolution({channels: [{id: 'FL', timing, crossoverHertz: 'full', remarks: []}]}),
-		rest,
-	);
-	expect(set.channels.FL).toEqual({distanceMetres: {exact: 2.89, stepped: 2.896}, crossoverHertz: 'full'});
-});
-
-test('toSettingsSet gives a set that the schema takes as it is', () => {
-	const set = toSettingsSet(exampleSolution({masterVolumeDb: -19.5}), rest);
 	expect(settingsSet.parse(set)).toEqual(set);
+	expect(set).toMatchObject({
+		id: 'solved-1',
+		origin: 'solved',
+		masterVolumeDb: -20,
+		inputsHash: '0123456789abcdef',
+		channels: {
+			FL: {delayMs: {exact: 5, stepped: 5}, trimDb: {exact: 1, stepped: 1}},
+			LFE1: {delayMs: {exact: 0, stepped: 0}, trimDb: {exact: -1, stepped: -1}},
+		},
+		outputs: {one: {delayMs: {stepped: 0}, gainDb: {stepped: 0}}},
+	});
+});
+
+test('toSettingsSet of nothing measured holds crossovers only', () => {
+	const set = toSettingsSet(solve(emptyRoom()), {id: 'empty'});
+	expect(Object.keys(set.channels.FL!)).toEqual(['crossoverHertz']);
+	expect(set).not.toHaveProperty('masterVolumeDb');
+	expect(set).not.toHaveProperty('outputs');
+});
+
+test('a reading taken with the solved set in force, at its target, moves nothing', () => {
+	const set = toSettingsSet(solve(profile), {id: 'solved-1'});
+	const again = {
+		...profile,
+		settings: [set],
+		meter: [level('FL', 75, {inForce: 'solved-1'}), level('sub', 75, {inForce: 'solved-1'})],
+	};
+	expect(solve(again).channels.map(({trimDb}) => trimDb!.stepped)).toEqual([1, -1]);
+	expect(solve(again).masterVolumeChangeDb).toBeCloseTo(0, 9);
 });
