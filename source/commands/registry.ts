@@ -43,6 +43,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./wiring.ts'),
 	},
 	{
+		name: 'signals',
+		summary: 'Write test signals as WAV files: noise, tones, channel count',
+		load: () => import('./signals.ts'),
+	},
+	{
 		name: 'new',
 		summary: 'Begin a profile for a room',
 		load: () => import('./new.ts'),

@@ -1,0 +1,32 @@
+import fs from 'node:fs';
+import {join} from 'node:path';
+import {createFile, replaceFile} from './atomicWrite.ts';
+import {withTrouble} from './fileTrouble.ts';
+import {Trouble} from './trouble.ts';
+
+/**
+A folder to write result files to, made where it is missing.
+
+@param names - All files that are to be written; where any exists and may not be replaced, none is.
+@returns A function that writes one of them: whole or not at all.
+@throws {Trouble} If the folder cannot be made, or a file exists already and `replaces` is false.
+*/
+export function outputFolder(
+	folder: string,
+	names: readonly string[],
+	replaces: boolean,
+): (name: string, bytes: Uint8Array) => void {
+	withTrouble(folder, () => fs.mkdirSync(folder, {recursive: true}));
+	const standing = names.filter(name => fs.existsSync(join(folder, name)));
+	if (standing.length > 0 && !replaces) {
+		const more = standing.length > 3 ? ` and ${standing.length - 3} more` : '';
+		throw new Trouble(
+			`${folder}: ${standing.slice(0, 3).join(', ')}${more} exist already; nothing was written. Give another folder, or --force to replace them.`,
+		);
+	}
+
+	return (name, bytes) => {
+		const path = join(folder, name);
+		withTrouble(path, () => (replaces ? replaceFile(path, bytes) : createFile(path, bytes)));
+	};
+}
