@@ -101,6 +101,7 @@ export function startState(
 
 	put(0, [dimensions[0] / 2, dimensions[1] * 0.6, usual.ear]);
 	const isPlaced = points.map((_, index) => knownAxes(index).length === 3);
+	for (const [index, isDone] of isPlaced.entries()) if (isDone) put(index, [0, 0, 0]);
 	if (!isPlaced.some(Boolean)) isPlaced[0] = true;
 	const otherEnd = (o: Observation, index: number) =>
 		o.kind === 'points' ? (o.from / 3 === index ? o.to : o.from) / 3 : undefined;
