@@ -6,6 +6,7 @@ import type {Profile} from '../../profile/types.ts';
 import {createFile, replaceFile, type WriteBytes} from '../atomicWrite.ts';
 import {errorCode, fileTrouble, withTrouble} from '../fileTrouble.ts';
 import {type Lock, takeLock} from '../lock.ts';
+import {makeFolder} from '../makeFolder.ts';
 import {Trouble} from '../trouble.ts';
 import {previousPath} from './fileName.ts';
 import {markOf} from './read.ts';
@@ -110,7 +111,7 @@ export function createProfileFile(
 ): {readonly mark: string} {
 	const bytes = bytesOf(profile, path);
 	try {
-		withTrouble(dirname(path), () => fs.mkdirSync(dirname(path), {recursive: true}));
+		withTrouble(dirname(path), () => makeFolder(dirname(path)));
 		createFile(path, bytes, write);
 	} catch (error) {
 		throw fileTrouble(error, path);

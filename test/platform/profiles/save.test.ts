@@ -1,0 +1,139 @@
+import {spawn} from 'node:child_process';
+import fs from 'node:fs';
+import {tmpdir} from 'node:os';
+import {join} from 'node:path';
+import {build} from 'esbuild';
+import {afterAll, beforeEach, expect, test} from 'vitest';
+import {takeLock} from '../../../source/platform/lock.ts';
+import {readProfileFile} from '../../../source/platform/profiles/read.ts';
+import {createProfileFile, saveProfile} from '../../../source/platform/profiles/save.ts';
+import {Trouble} from '../../../source/platform/trouble.ts';
+import {parseProfile} from '../../../source/profile/parse.ts';
+import {sampleProfile} from '../../profile/sample.ts';
+
+const folder = fs.mkdtempSync(join(tmpdir(), 'save-'));
+afterAll(() => fs.rmSync(folder, {recursive: true, force: true}));
+const path = join(folder, 'room.json');
+beforeEach(() => {
+	fs.rmSync(path, {force: true});
+	createProfileFile(path, sampleProfile());
+});
+
+const changed = (name: string) => ({...sampleProfile(), name});
+
+function troubleOf(action: () => unknown): readonly string[] {
+	try {
+		action();
+	} catch (error) {
+		if (error instanceof Trouble) return error.problems;
+		throw error;
+	}
+
+	return [];
+}
+
+test('saveProfile saves on its own mark, and keeps the version before', () => {
+	const {mark} = readProfileFile(path);
+	const saved = saveProfile(path, changed('two'), mark);
+	expect(saved).toEqual({kind: 'saved', mark: readProfileFile(path).mark});
+	expect(JSON.parse(fs.readFileSync(join(folder, 'room.previous.json'), 'utf8')).name).toBe('Sample');
+});
+
+test('saveProfile tells of a change by another program and overwrites nothing', () => {
+	const {mark} = readProfileFile(path);
+	saveProfile(path, changed('theirs'), mark);
+	expect(saveProfile(path, changed('mine'), mark)).toMatchObject({
+		kind: 'changed-elsewhere',
+		text: expect.stringContaining('Nothing was overwritten'),
+	});
+	expect(JSON.parse(fs.readFileSync(path, 'utf8')).name).toBe('theirs');
+	fs.rmSync(path);
+	expect(saveProfile(path, changed('mine'), mark)).toMatchObject({
+		kind: 'changed-elsewhere',
+		text: expect.stringContaining('removed'),
+	});
+	expect(fs.existsSync(path)).toBe(false);
+});
+
+test('saving the same content again keeps the version before', () => {
+	const first = saveProfile(path, changed('two'), readProfileFile(path).mark);
+	if (first.kind === 'saved') saveProfile(path, changed('two'), first.mark);
+	expect(JSON.parse(fs.readFileSync(join(folder, 'room.previous.json'), 'utf8')).name).toBe('Sample');
+});
+
+test('saveProfile tells who works on the file, unless it is the caller', () => {
+	const {mark} = readProfileFile(path);
+	const lock = takeLock(path, new Date(0));
+	expect(saveProfile(path, changed('two'), mark)).toMatchObject({kind: 'held-elsewhere'});
+	expect(saveProfile(path, changed('two'), mark, {isLocked: true})).toMatchObject({kind: 'saved'});
+	if (lock.kind === 'held-here') lock.release();
+});
+
+test('saveProfile never writes what could not be read again', () => {
+	const problems = troubleOf(() => saveProfile(path, {...sampleProfile(), seats: []}, undefined));
+	expect(problems[0]).toMatch(/was not saved/);
+	expect(problems[1]).toMatch(/^seats: an empty list/);
+	expect(parseProfile(readProfileFile(path).bytes, path).ok).toBe(true);
+});
+
+test('createProfileFile refuses to overwrite, and makes missing folders', () => {
+	expect(troubleOf(() => createProfileFile(path, changed('two')))).toEqual([
+		`${path} exists already. Choose another name; nothing was overwritten.`,
+	]);
+	createProfileFile(join(folder, 'deep/er/a.json'), sampleProfile());
+	expect(fs.existsSync(join(folder, 'deep/er/a.json'))).toBe(true);
+});
+
+test('trouble of the disk comes in words, with the path and a remedy', () => {
+	const full = () => {
+		throw Object.assign(new Error('x'), {code: 'ENOSPC'});
+	};
+	expect(troubleOf(() => saveProfile(path, changed('two'), undefined, {write: full}))).toEqual([
+		`${path} does not fit: the disk is full. Make room and save again; the old version stands.`,
+	]);
+	expect(JSON.parse(fs.readFileSync(path, 'utf8')).name).toBe('Sample');
+	// A file in place of the folder: refused for every user, root too.
+	expect(troubleOf(() => createProfileFile(join(path, 'a.json'), sampleProfile()))[0]).toMatch(
+		/ (has a file where a folder should be|exists already)\. /,
+	);
+	// A folder that nobody may write in, root neither.
+	expect(troubleOf(() => createProfileFile('/proc/roomtare/a.json', sampleProfile()))[0]).toMatch(
+		/^\/proc\/roomtare .*\. .*\.$/,
+	);
+	expect(troubleOf(() => readProfileFile(join(folder, 'none.json')))[0]).toMatch(/none\.json does not exist/);
+	expect(troubleOf(() => readProfileFile(folder))[0]).toMatch(/is a folder, not a file/);
+});
+
+test('two programs that save the same file at once lose no accepted reading', async () => {
+	const script = join(folder, 'writer.mjs');
+	const source = `
+		import {readProfileFile} from '../../../source/platform/profiles/read.ts';
+		import {saveProfile} from '../../../source/platform/profiles/save.ts';
+		import {parseProfile} from '../../../source/profile/parse.ts';
+		const [, , path, who] = process.argv;
+		for (let count = 0; count < 15; ) {
+			const {bytes, mark} = readProfileFile(path);
+			const {profile} = parseProfile(bytes, path);
+			profile.tape.push({from: 'sofa', to: 'FL', metres: count, note: who});
+			if (saveProfile(path, profile, mark).kind === 'saved') count++;
+		}`;
+	await build({
+		stdin: {contents: source, resolveDir: import.meta.dirname, loader: 'ts'},
+		bundle: true,
+		platform: 'node',
+		format: 'esm',
+		outfile: script,
+	});
+	const run = (who: string) =>
+		new Promise<number | null>(resolve =>
+			spawn(process.execPath, [script, path, who], {stdio: 'inherit'}).once('exit', resolve),
+		);
+	expect(await Promise.all([run('one'), run('two')])).toEqual([0, 0]);
+	const parsed = parseProfile(readProfileFile(path).bytes, path);
+	expect(parsed.ok).toBe(true);
+	if (!parsed.ok) return;
+	for (const who of ['one', 'two']) {
+		const lengths = parsed.profile.tape!.filter(({note}) => note === who).map(({metres}) => metres);
+		expect(lengths).toEqual(Array.from({length: 15}, (_, index) => index));
+	}
+});

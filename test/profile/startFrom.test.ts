@@ -1,0 +1,72 @@
+import {expect, test} from 'vitest';
+import {checkProfile} from '../../source/profile/parse.ts';
+import {startFrom} from '../../source/profile/startFrom.ts';
+import {summarise} from '../../source/profile/summary.ts';
+import {sampleProfile} from './sample.ts';
+
+const next = {name: 'Next', date: '2027-01-01'} as const;
+
+test('startFrom without readings keeps room, kit and channels, and the settings decided last as found', () => {
+	const old = sampleProfile();
+	old.settings!.push({
+		id: 'mine',
+		origin: 'entered',
+		inputsHash: 'x',
+		dialledIn: ['FL'],
+		channels: {FL: {trimDb: {stepped: 2}}},
+	});
+	old.settings!.push({id: 'later', origin: 'found', channels: {}});
+	const profile = startFrom(old, {...next, readings: 'drop'});
+	expect(checkProfile(profile)).toEqual([]);
+	expect(profile).toMatchObject({
+		...next,
+		room: old.room,
+		seats: old.seats,
+		channels: old.channels,
+		subs: old.subs,
+		receiver: old.receiver,
+		kit: old.kit,
+		tape: [],
+		meter: [],
+	});
+	expect(profile.settings).toEqual([
+		{id: 'found', origin: 'found', name: 'As decided on 2026-04-18', channels: {FL: {trimDb: {stepped: 2}}}},
+	]);
+	expect(profile).not.toHaveProperty('walk');
+	expect(profile).not.toHaveProperty('responses');
+	expect(old.tape).toHaveLength(4);
+});
+
+test('startFrom with readings keeps all but the place of the walk', () => {
+	const {walk: _, ...rest} = sampleProfile();
+	expect(startFrom(sampleProfile(), {...next, readings: 'keep'})).toEqual({...rest, ...next});
+});
+
+test('startFrom gives no settings where none were', () => {
+	const {settings: _, ...old} = sampleProfile();
+	expect(startFrom(old, {...next, readings: 'drop'}).settings).toEqual([]);
+});
+
+test('summarise tells how far a round has come', () => {
+	const whole = sampleProfile();
+	expect(summarise({...whole, tape: [], meter: [], settings: []})?.state).toBe('new');
+	expect(summarise({...whole, meter: whole.meter!.slice(0, 2)})?.state).toBe('measuring');
+	expect(
+		summarise({...whole, meter: [], settings: [{id: 'a', origin: 'entered', channels: {}}]})?.state,
+	).toBe('decided');
+	expect(summarise(whole)).toEqual({
+		name: 'Sample',
+		date: '2026-04-18',
+		room: 'Loft',
+		tapeReadings: 4,
+		meterReadings: 3,
+		state: 'proved',
+	});
+});
+
+test.each([[null], [3], ['x'], [[]], [{name: 'x'}], [{name: 'x', date: 'y', room: null}]])(
+	'summarise refuses %j',
+	file => {
+		expect(summarise(file)).toBeUndefined();
+	},
+);
