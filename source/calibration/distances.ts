@@ -47,7 +47,15 @@ export function measuredDistance(
 		return {distance, remarks: [remark('note', 'distance-from-network', text, end)]};
 	}
 
-	return direct && {distance: direct, remarks: spreadRemarks(profile, end, readings!, direct)};
+	if (!direct) return undefined;
+	const remarks = spreadRemarks(profile, end, readings!, direct);
+	if (net?.isSuspected) {
+		const unit = profile.lengthUnit;
+		const text = `${nameOf(profile, end)}: ${inLength(direct.metres, unit)} read, but the other tape readings make it ${inLength(net.metres, unit)}. Measure it once more.`;
+		remarks.unshift(remark('doubt', 'distance-suspected', text, end));
+	}
+
+	return {distance: direct, remarks};
 }
 
 /** Repeats average out the holding of the tape; its scale and its divisions stay. */
