@@ -9,7 +9,7 @@ import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
 import {leanMeow} from './build/leanMeow.js';
 import {thirdPartyNotices} from './build/notices.js';
-import {lateSegmenters, noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
+import {lateSchema, lateSegmenters, noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 const {version} = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
@@ -24,10 +24,23 @@ const common = {
 	legalComments: 'none',
 	logLevel: 'warning',
 };
+// The schema is computed from the one in the source, so that what is shipped cannot be an older one.
+const {outputFiles} = await build({
+	...common,
+	entryPoints: ['source/profile/jsonSchema.ts'],
+	format: 'esm',
+	write: false,
+});
+const moduleUrl = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`;
+const {profileJsonSchema} = await import(moduleUrl);
+const profileSchema = profileJsonSchema();
+
 const production = {
 	// Without it React measures every render and keeps the measurements.
 	'process.env.NODE_ENV': '"production"',
 	ROOMTARE_VERSION: JSON.stringify(version),
+	// What tells a sound profile without the schema library.
+	ROOMTARE_PROFILE_SCHEMA: JSON.stringify(profileSchema),
 };
 const compiled = file => file.replace(/\.tsx?$/, '.js');
 
@@ -83,7 +96,7 @@ const ui = await build({
 	banner: {
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
-	plugins: [noDeveloperTools, lateSegmenters, quietBuiltins],
+	plugins: [noDeveloperTools, lateSchema, lateSegmenters, quietBuiltins],
 });
 
 // Only now, so that a build that fails leaves the last one.
@@ -101,14 +114,4 @@ for (const {path, contents} of ui.outputFiles) {
 chmodSync(`${root}dist/cli.cjs`, 0o755);
 const inputs = [program, ui].flatMap(({metafile}) => Object.keys(metafile.inputs));
 writeFileSync(`${root}dist/THIRD-PARTY-NOTICES.txt`, thirdPartyNotices(inputs, root));
-
-// The schema is computed from the one in the source, so that the shipped file cannot be an older one.
-const {outputFiles} = await build({
-	...common,
-	entryPoints: ['source/profile/jsonSchema.ts'],
-	format: 'esm',
-	write: false,
-});
-const moduleUrl = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`;
-const {profileJsonSchema} = await import(moduleUrl);
-writeFileSync(`${root}dist/profile.schema.json`, `${JSON.stringify(profileJsonSchema(), null, '\t')}\n`);
+writeFileSync(`${root}dist/profile.schema.json`, `${JSON.stringify(profileSchema, null, '\t')}\n`);

@@ -66,3 +66,14 @@ export const separate = (folder, found, outputOf) => ({
 		});
 	},
 });
+
+/** Loads the whole schema, and with it the schema library, at the first call and not when a file is read. */
+export const lateSchema = {
+	name: 'late-schema',
+	setup({onLoad}) {
+		onLoad({filter: /[/\\]source[/\\]profile[/\\]wholeSchema\.ts$/}, () => ({
+			contents: "export const wholeSchema = () => require('./schema/profile.ts').profileSchema;",
+			loader: 'ts',
+		}));
+	},
+};

@@ -1,3 +1,4 @@
+import {currentFormat} from './format.ts';
 import {decodeText} from './json/decode.ts';
 import {tooDeepAt} from './json/depth.ts';
 import {foundFromIssue} from './json/issues.ts';
@@ -7,8 +8,9 @@ import {placeOf, scanJson} from './json/scan.ts';
 import {migrations as knownMigrations} from './migrations/index.ts';
 import {type JsonObject, type Migration, migrate} from './migrations/migrate.ts';
 import {findRuleProblems} from './rules.ts';
-import {currentFormat, profileSchema} from './schema/profile.ts';
+import {isCertainlySound} from './soundness.ts';
 import type {Profile} from './types.ts';
+import {wholeSchema} from './wholeSchema.ts';
 
 export {type Problem, problemLines, problemText} from './json/problem.ts';
 
@@ -91,8 +93,11 @@ export function parseProfile(
 
 /** Everything wrong with a value that ought to be a profile; empty where it is one. */
 export function findProblems(file: unknown): Found[] {
-	const checked = profileSchema.safeParse(file);
-	if (!checked.success) return checked.error.issues.flatMap(issue => foundFromIssue(issue, file));
+	if (!isCertainlySound(file)) {
+		const checked = wholeSchema().safeParse(file);
+		if (!checked.success) return checked.error.issues.flatMap(issue => foundFromIssue(issue, file));
+	}
+
 	// The value itself goes on, not the schema's copy: no key is lost and their order stays.
 	return findRuleProblems(file as Profile);
 }

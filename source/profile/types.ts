@@ -6,7 +6,7 @@ import type {air, room, screen, seat, tapeReading} from './schema/room.ts';
 import type {connection, wiring} from './schema/wiring.ts';
 
 export type {ChannelId} from './channels.ts';
-export type {Plane} from './schema/room.ts';
+export type {Plane} from './planes.ts';
 
 export type Profile = z.infer<typeof profileSchema>;
 export type Room = z.infer<typeof room>;

@@ -1,5 +1,5 @@
 import {isLfe} from '../channels.ts';
-import {currentFormat} from '../schema/profile.ts';
+import {currentFormat} from '../format.ts';
 import type {LengthUnit, Profile} from '../types.ts';
 import {type GenericBassProcessor, genericBassProcessors} from './bassProcessors.ts';
 import {type LayoutName, layouts} from './layouts.ts';

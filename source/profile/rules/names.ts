@@ -1,5 +1,5 @@
 import type {Found, Path} from '../json/problem.ts';
-import {planes} from '../schema/room.ts';
+import {planes} from '../planes.ts';
 import type {Profile} from '../types.ts';
 
 /** Names that mean something of their own in readings. */

@@ -1,7 +1,7 @@
 import {channelIds} from '../channels.ts';
 import {nameRemedy} from '../json/nearest.ts';
 import type {Found, Path} from '../json/problem.ts';
-import {planes} from '../schema/room.ts';
+import {planes} from '../planes.ts';
 import type {Profile} from '../types.ts';
 
 /** Tape and meter readings and curves that refer to things that the profile does not have. */

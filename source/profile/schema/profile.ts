@@ -1,12 +1,10 @@
 import * as z from 'zod';
+import {currentFormat} from '../format.ts';
 import {bassProcessor, channel, kit, receiver, sub} from './gear.ts';
 import {meterReading, response, settingsSet, target, walkState} from './observed.ts';
 import {isoDate, label} from './primitives.ts';
 import {air, room, screen, seat, tapeReading} from './room.ts';
 import {wiring} from './wiring.ts';
-
-/** The current format of profile files. */
-export const currentFormat = 1;
 
 /**
 A profile: one arrangement of one room on one date, with everything measured and decided.

@@ -1,12 +1,6 @@
 import * as z from 'zod';
 import {finite, id, label, metres, positive, positiveMetres} from './primitives.ts';
 
-/** The four walls, as seen from the seat facing the screen. */
-export const walls = ['wall:left', 'wall:right', 'wall:front', 'wall:back'] as const;
-/** Every plane that a tape can be held against. */
-export const planes = [...walls, 'floor', 'ceiling'] as const;
-export type Plane = (typeof planes)[number];
-
 const flatCeiling = z.looseObject({kind: z.literal('flat'), heightMetres: positiveMetres});
 const slopedCeiling = z.looseObject({
 	kind: z.literal('sloped'),

@@ -1,0 +1,2 @@
+/** The current format of profile files. */
+export const currentFormat = 1;
