@@ -1,5 +1,6 @@
-import {Box, Text} from 'ink';
+import {Box, Text, useIsScreenReaderEnabled} from 'ink';
 import {memo} from 'react';
+import {cellWidth, fitCells} from '../../report/fitCells.ts';
 
 /** One line of a screen. Every meaning of a style is also in the words or signs of the text. */
 export type Line = {
@@ -18,28 +19,42 @@ const colours = {
 	value: 'cyan',
 } as const;
 
-/** Lines one under the other, each cut at the width of its box. */
-export const Lines = memo(function Lines({lines}: {readonly lines: readonly Line[]}) {
+type LinesProps = {
+	readonly lines: readonly Line[];
+	/** Cells that each line is cut to. Measuring them here costs far less than letting the box cut. */
+	readonly columns: number;
+};
+
+/** Lines one under the other, each cut where it does not fit. */
+export const Lines = memo(function Lines({lines, columns}: LinesProps) {
 	return (
 		<Box flexDirection="column">
 			{lines.map((line, index) => (
 				// biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the screen.
-				<OneLine key={index} {...line} />
+				<OneLine key={index} {...line} columns={columns} />
 			))}
 		</Box>
 	);
 });
 
-const OneLine = memo(function OneLine({text, style, after}: Line) {
+const OneLine = memo(function OneLine({text, style, after = '', columns}: Line & {readonly columns: number}) {
+	// A reader of screens has no width.
+	const cells = useIsScreenReaderEnabled() ? Number.POSITIVE_INFINITY : columns;
 	const isStrong = style === 'strong' || style === 'value';
+	const start = cut(text, cells);
+	const end = cut(after, cells - cellWidth(start));
 	return (
-		<Text wrap="truncate" bold={isStrong} dimColor={style === 'quiet'} color={style && colours[style]}>
-			{text === '' && !after ? ' ' : text}
-			{after ? (
+		<Text bold={isStrong} dimColor={style === 'quiet'} color={style && colours[style]}>
+			{start === '' && end === '' ? ' ' : start}
+			{end === '' ? null : (
 				<Text dimColor bold={false}>
-					{after}
+					{end}
 				</Text>
-			) : null}
+			)}
 		</Text>
 	);
 });
+
+function cut(text: string, cells: number): string {
+	return cellWidth(text) <= cells ? text : fitCells(text, cells);
+}

@@ -1,4 +1,4 @@
-import {Box, Text} from 'ink';
+import {Box} from 'ink';
 import {useMemo} from 'react';
 import {diffProfiles} from '../../calibration/diff/diffProfiles.ts';
 import type {Profile} from '../../profile/types.ts';
@@ -30,12 +30,12 @@ export function CompareView({screen, size}: {readonly screen: CompareScreen; rea
 	return (
 		<Box flexDirection="column" width={columns}>
 			<Box height={height} flexDirection="column">
-				<Lines lines={lines} />
+				<Lines lines={lines} columns={columns} />
 			</Box>
-			<Text dimColor wrap="truncate">
-				{keys}
-				{left > 0 ? `   ${left} lines below` : ''}
-			</Text>
+			<Lines
+				lines={[{text: keys, style: 'quiet', after: left > 0 ? `   ${left} lines below` : undefined}]}
+				columns={columns}
+			/>
 		</Box>
 	);
 }

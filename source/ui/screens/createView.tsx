@@ -1,4 +1,4 @@
-import {Box, Text} from 'ink';
+import {Box} from 'ink';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
 import {Lines} from '../parts/lines.tsx';
@@ -40,13 +40,11 @@ export function CreateView({screen, size}: {readonly screen: CreateScreen; reado
 	const bodyHeight = Math.max(1, height - head.length - 1);
 	return (
 		<Box flexDirection="column" width={size.columns}>
-			<Lines lines={head} />
+			<Lines lines={head} columns={size.columns} />
 			<Box height={bodyHeight} flexDirection="column">
-				<Lines lines={lines.slice(0, bodyHeight)} />
+				<Lines lines={lines.slice(0, bodyHeight)} columns={size.columns} />
 			</Box>
-			<Text dimColor wrap="truncate">
-				{footerText(keys, size.columns)}
-			</Text>
+			<Lines lines={[{text: footerText(keys, size.columns), style: 'quiet'}]} columns={size.columns} />
 		</Box>
 	);
 }

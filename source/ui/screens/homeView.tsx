@@ -1,4 +1,4 @@
-import {Box, Text} from 'ink';
+import {Box} from 'ink';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 import {wrap} from '../../report/wrap.ts';
 import type {Listed} from '../files.ts';
@@ -27,11 +27,12 @@ export function HomeView({screen, size}: {readonly screen: HomeScreen; readonly 
 	return (
 		<Box flexDirection="column" width={size.columns}>
 			<Box height={height - 1} flexDirection="column">
-				<Lines lines={lines} />
+				<Lines lines={lines} columns={size.columns} />
 			</Box>
-			<Text dimColor wrap="truncate">
-				{footerText(footerOf(homeKeymap, 'home'), size.columns)}
-			</Text>
+			<Lines
+				lines={[{text: footerText(footerOf(homeKeymap, 'home'), size.columns), style: 'quiet'}]}
+				columns={size.columns}
+			/>
 		</Box>
 	);
 }

@@ -38,12 +38,12 @@ export function WalkBody(props: Props) {
 		/>
 	);
 	if (props.table === 'alone') return table(columns, height);
-	if (props.table === 'none') return <Lines lines={lines} />;
+	if (props.table === 'none') return <Lines lines={lines} columns={columns} />;
 	if (layout.kind === 'wide') {
 		return (
 			<Box>
 				<Box width={layout.questionColumns} flexDirection="column" flexShrink={0}>
-					<Lines lines={lines} />
+					<Lines lines={lines} columns={layout.questionColumns} />
 				</Box>
 				<Box paddingLeft={3} paddingTop={1} flexDirection="column">
 					{table(layout.tableColumns, height - 1)}
@@ -55,11 +55,11 @@ export function WalkBody(props: Props) {
 	// The question keeps its usual height, so that the table stays where it is from one to the next.
 	const questionHeight = Math.max(lines.length, layout.usualLines);
 	const left = height - questionHeight - 1;
-	if (left < leastTable) return <Lines lines={lines} />;
+	if (left < leastTable) return <Lines lines={lines} columns={columns} />;
 	return (
 		<>
 			<Box height={questionHeight} flexDirection="column">
-				<Lines lines={lines} />
+				<Lines lines={lines} columns={columns} />
 			</Box>
 			<Text dimColor>{'─'.repeat(columns)}</Text>
 			{table(layout.tableColumns, left)}

@@ -1,4 +1,4 @@
-import {Box, Text, useIsScreenReaderEnabled} from 'ink';
+import {Box, useIsScreenReaderEnabled} from 'ink';
 import {useMemo} from 'react';
 import {largeLines} from '../../report/largeLines.ts';
 import {footerOf} from '../keys/binding.ts';
@@ -22,6 +22,8 @@ type Props = {readonly screen: WalkScreen; readonly size: WindowSize};
 
 /** Cells kept free beside large figures for the unit and the values so far. */
 const besideFigures = 40;
+/** Rows of a screen with a question and a table of sixteen channels. */
+const mostRows = 33;
 
 /** The walk: where one stands, the question, the settings so far, the keys. */
 export function WalkView({screen, size}: Props) {
@@ -34,10 +36,13 @@ export function WalkView({screen, size}: Props) {
 	const head = walkHead(screen, columns, isSpoken ? 'spoken' : isTiny ? 'title' : 'full');
 	const page = prompt.kind === 'page' && !screen.trouble ? pageOf(prompt.id) : undefined;
 	const pageState = page && (screen.page?.id === prompt.id ? screen.page.state : page.start(state.subject));
-	const height = Math.max(1, layout.height - head.length - 1);
+	const footer = isTiny ? layout.hidden : footerText(footerKeys(screen, page, pageState), columns);
+	// A page may fill the screen. A question needs less, and every cell costs time at every key.
+	const whole = page ? layout.height : Math.min(layout.height, mostRows);
+	const height = Math.max(1, whole - head.length - 1);
 	return (
 		<Box flexDirection="column" width={columns}>
-			<Lines lines={head} />
+			<Lines lines={head} columns={columns} />
 			<Box flexDirection="column" height={isSpoken ? undefined : height}>
 				{page && !state.isTableShown ? (
 					<page.view profile={state.subject} state={pageState} columns={columns} height={height} />
@@ -54,9 +59,7 @@ export function WalkView({screen, size}: Props) {
 					/>
 				)}
 			</Box>
-			<Text dimColor wrap="truncate">
-				{isTiny ? layout.hidden : footerText(footerKeys(screen, page, pageState), columns)}
-			</Text>
+			<Lines lines={[{text: footer, style: 'quiet'}]} columns={columns} />
 		</Box>
 	);
 }

@@ -18,7 +18,7 @@ type Props = {
 
 const DialIn = memo(function DialIn({profile, state, columns, height}: Props) {
 	const isPlain = useIsScreenReaderEnabled();
-	return <Lines lines={dialInLines(profile, state, {columns, height, isPlain})} />;
+	return <Lines lines={dialInLines(profile, state, {columns, height, isPlain})} columns={columns} />;
 });
 
 /** The stop for typing the settings into the boxes: one at a time, large, in the box's own unit and step. */

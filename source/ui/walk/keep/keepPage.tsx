@@ -11,7 +11,9 @@ export const keepPage: Page<Record<string, never>> = {
 	start: () => ({}),
 	press: () => ({kind: 'none'}),
 	keys: [],
-	view: ({profile, columns, height}) => <Lines lines={keepLines(profile, columns).slice(0, height)} />,
+	view: ({profile, columns, height}) => (
+		<Lines lines={keepLines(profile, columns).slice(0, height)} columns={columns} />
+	),
 };
 
 export function keepLines(profile: Profile, columns: number): Line[] {
