@@ -24,7 +24,7 @@ export function statusOf(profile: Profile): readonly StopStatus[] {
 function progress(profile: Profile, stop: string): Omit<StopStatus, 'id' | 'name'> {
 	const own = promptsFor(profile).filter(prompt => prompt.stop === stop);
 	if (stop === 'dialIn') return dialledIn(profile);
-	if (own.some(({kind}) => kind === 'page')) return {state: 'page', answered: 0, required: 0};
+	if (own.every(({kind}) => kind === 'page')) return {state: 'page', answered: 0, required: 0};
 	const needed = own.filter(({isRequired}) => isRequired);
 	const required = needed.length;
 	const answered = needed.filter(({isAnswered}) => isAnswered).length;

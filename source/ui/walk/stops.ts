@@ -1,8 +1,10 @@
 import type {Profile} from '../../profile/types.ts';
+import {bassPrompts} from './bass/bass.ts';
 import {kitPrompts} from './kit/kit.ts';
 import {meterPrompts} from './meter/meter.ts';
 import {pagePrompt} from './prompt/pagePrompt.ts';
 import type {Prompt} from './prompt/prompt.ts';
+import {proofPrompts} from './proof/proof.ts';
 import {roomPrompts} from './room/room.ts';
 import type {Round} from './state.ts';
 import {tapePrompts} from './tape/tape.ts';
@@ -30,6 +32,8 @@ export const stops: readonly Stop[] = [
 			),
 		],
 	},
+	{id: 'bass', name: 'Bass', prompts: bassPrompts},
+	{id: 'proof', name: 'Proof', prompts: proofPrompts},
 	{
 		id: 'keep',
 		name: 'Keep',

@@ -1,0 +1,120 @@
+import type {Finding, ProofReading, ProofResult} from '../../../calibration/proof/proofResult.ts';
+import type {Profile} from '../../../profile/types.ts';
+import {formatNumber, formatSigned} from '../../../report/settingText.ts';
+import {tableLines} from '../../../report/table.ts';
+import {wrap} from '../../../report/wrap.ts';
+import type {Line} from '../../parts/lines.tsx';
+import {planOf, proofOf} from './proofOf.ts';
+
+const order: Readonly<Record<ProofReading['verdict'], number>> = {missed: 0, unclear: 1, met: 2};
+
+/** The page of the stop Proof: what it is for, or verdict, likely slips, and every reading against its prediction. */
+export function proofLines(profile: Profile, columns: number): Line[] {
+	const put = (text: string, style?: Line['style'], sign = '') => paragraph(text, columns, style, sign);
+	const plan = planOf(profile);
+	if (plan.length === 0) {
+		return [
+			...put('Nothing to prove yet', 'strong'),
+			...put(
+				'Type the settings in and tick them at the stop Dial-in; then a second round shows whether they took.',
+			),
+		];
+	}
+
+	const open = plan.filter(({taken}) => taken === 0).length;
+	if (open === plan.length) {
+		return [
+			...put('Does it read what was predicted?', 'strong'),
+			...put(
+				`${plan.length} readings with the new settings in force. Each has a prediction; a forgotten entry, a wrong sign or two channels swapped show at once.`,
+			),
+			...put('Enter begins; ] leaves it for another day.'),
+		];
+	}
+
+	const result = proofOf(profile);
+	return [
+		...verdictLines(result, plan.length - open, plan.length, columns),
+		...result.findings.flatMap(finding => findingLines(finding, result, columns)),
+		{text: ''},
+		...readingTable(result.readings, columns),
+		...result.remarks
+			.filter(({kind, code}) => kind !== 'note' && code !== 'reading-left-out')
+			.flatMap(({text}) => put(text, 'doubt', '? ')),
+	];
+}
+
+function paragraph(text: string, columns: number, style?: Line['style'], sign = ''): Line[] {
+	return wrap(text, columns, `  ${sign}`).map(line => ({text: line, style}));
+}
+
+function verdictLines(result: ProofResult, taken: number, count: number, columns: number): Line[] {
+	const {verdict, readings, toleranceDb, masterShiftDb} = result;
+	const missed = readings.filter(reading => reading.verdict === 'missed');
+	const tolerance = `${formatNumber(toleranceDb, 1)} dB`;
+	const words: Line[] =
+		verdict === 'missed'
+			? paragraph(`Missed: ${missed.map(({name}) => name).join(', ')}`, columns, 'trouble', '! ')
+			: paragraph(
+					`Met: ${taken} of ${count} read, none off by more than ${tolerance} and its noise`,
+					columns,
+					'good',
+					'✓ ',
+				);
+	const shift = masterShiftDb
+		? paragraph(
+				`All read ${formatSigned(masterShiftDb.value, 1)} dB: the master volume stands elsewhere than in the first round. Taken out.`,
+				columns,
+			)
+		: [];
+	const next =
+		taken < count
+			? `Enter goes on: ${count - taken} to read.`
+			: 'Enter goes on to the last stop; e reads again.';
+	return [...words, ...shift, ...paragraph(next, columns, 'quiet')];
+}
+
+/** What may have gone wrong, likeliest first, each with the check that settles it. */
+function findingLines({explanations, readings}: Finding, result: ProofResult, columns: number): Line[] {
+	const names = result.readings.filter(({key}) => readings.includes(key)).map(({name}) => name);
+	return [
+		{text: ''},
+		...paragraph(`${names.join(', ')}:`, columns, 'strong'),
+		...explanations.flatMap(({mistakes, likelihood, trust}) => [
+			...paragraph(
+				`${trust}, ${formatNumber(likelihood * 100, 0)} %: ${mistakes.map(({text}) => text).join(' And ')}`,
+				columns,
+				trust === 'possible' ? undefined : 'doubt',
+				'▸ ',
+			),
+			...mistakes.flatMap(({check}) => paragraph(check, columns, 'quiet', '  ')),
+		]),
+	];
+}
+
+function readingTable(readings: readonly ProofReading[], columns: number): Line[] {
+	const sorted = readings.toSorted(
+		(a, b) => order[a.verdict] - order[b.verdict] || Math.abs(b.residual) - Math.abs(a.residual),
+	);
+	const rows = sorted.map(({name, seatName, signal, predicted, read, residual, verdict}) => [
+		signal.kind === 'tone' ? `${name}, ${signal.hertz} Hz` : name,
+		seatName,
+		formatNumber(predicted.value, 1),
+		formatNumber(read.value, 1),
+		formatSigned(residual, 1),
+		verdict,
+	]);
+	const table = tableLines(
+		[
+			{title: 'reading', importance: 10, leastCells: 10},
+			{title: 'seat', importance: 1},
+			{title: 'predicted', align: 'right', importance: 6},
+			{title: 'read', align: 'right', importance: 7},
+			{title: 'off by', align: 'right', importance: 9},
+			{title: 'verdict', importance: 8},
+		],
+		rows,
+		columns - 2,
+	);
+	return table.map((text, index): Line => ({text: `  ${text}`, style: index === 0 ? 'quiet' : undefined}));
+}

@@ -1,0 +1,67 @@
+import type {ProofPlanItem, ProofReading} from '../../../calibration/proof/proofResult.ts';
+import {atomsOf, readingKey} from '../../../calibration/proof/rounds.ts';
+import type {Profile} from '../../../profile/types.ts';
+import {formatNumber} from '../../../report/settingText.ts';
+import {levelPrompt} from '../meter/levelPrompt.ts';
+import {pagePrompt} from '../prompt/pagePrompt.ts';
+import type {Prompt} from '../prompt/prompt.ts';
+import {planOf, proofOf, provenSet} from './proofOf.ts';
+
+const noiseCaution = 'Master down before the signal starts, then up to where it stood in the first round.';
+
+/** The stop Proof: its page, and every reading that the first round lets predict. */
+export function proofPrompts(profile: Profile): Prompt<Profile>[] {
+	const page = pagePrompt<Profile>(
+		'proof',
+		'Does it read what was predicted?',
+		'A second round with the settings typed in; a slip shows as a level that is not the predicted one.',
+	);
+	return [page, ...planOf(profile).map(item => itemPrompt(profile, item))];
+}
+
+function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
+	const {key, source, name, seat, seatName, signal, weighting, predicted} = item;
+	return levelPrompt(profile, {
+		id: `proof:${key}`,
+		stop: 'proof',
+		question: `${name} at ${seatName}`,
+		about: `${playText(item)} Predicted: ${formatNumber(predicted.value, 1)} dB ± ${formatNumber(predicted.sigma, 1)}.`,
+		explain: item.assumption
+			? `The prediction assumes something: ${item.assumption}`
+			: 'First-round level, plus what the settings change. A repeat makes the verdict surer.',
+		caution: noiseCaution,
+		row: source[0],
+		weighting,
+		isOwn: reading =>
+			reading.round === 'proof' &&
+			reading.signal !== undefined &&
+			readingKey(atomsOf(profile, reading.source), reading.seat, reading.signal) === key,
+		made: subject => ({
+			source: source.length === 1 ? source[0]! : [...source],
+			seat,
+			signal,
+			round: 'proof',
+			...(provenSet(subject) ? {inForce: provenSet(subject)!.id} : {}),
+		}),
+		hint: after => verdictText(proofOf(after).readings.find(reading => reading.key === key)),
+	});
+}
+
+function playText({signal, shows, name, weighting}: ProofPlanItem): string {
+	const what = signal.kind === 'tone' ? `Tone of ${signal.hertz} Hz` : 'Noise';
+	const alone = shows === 'level' ? ' alone' : ' together';
+	return `${what} on ${name}${alone}. Meter at ear height, ${weighting}, slow.`;
+}
+
+/** Residual and verdict of one reading, in words. */
+export function verdictText(reading: ProofReading | undefined): string | undefined {
+	if (!reading) return undefined;
+	const {residual, verdict, tolerance} = reading;
+	const size = `${formatNumber(Math.abs(residual), 1)} dB ${residual < 0 ? 'below' : 'above'} the prediction`;
+	const words = {
+		met: 'met.',
+		unclear: 'unclear; a repeat decides.',
+		missed: `missed, more than ${formatNumber(tolerance, 1)} dB. Read it again, then see the page of this stop.`,
+	}[verdict];
+	return `${size}: ${words}`;
+}

@@ -1,0 +1,34 @@
+import {memo} from 'react';
+import type {Profile} from '../../../profile/types.ts';
+import {Lines} from '../../parts/lines.tsx';
+import {scrolled} from '../../parts/scrolled.ts';
+import {type HubPlan, type HubState, hubKeys, hubStart, pressHub} from '../hub.ts';
+import type {Page} from '../page.ts';
+import {proofLines} from './lines.ts';
+import {proofPrompts} from './proof.ts';
+
+type Props = {
+	readonly profile: Profile;
+	readonly state: HubState;
+	readonly columns: number;
+	readonly height: number;
+};
+
+const Proof = memo(function Proof({profile, state, columns, height}: Props) {
+	return <Lines columns={columns} lines={scrolled(proofLines(profile, columns), state.from, height)} />;
+});
+
+export function proofHub(profile: Profile): HubPlan {
+	const questions = proofPrompts(profile).filter(({kind}) => kind !== 'page');
+	const skipped = profile.walk?.skipped ?? [];
+	const open = questions.find(({id, isAnswered}) => !isAnswered && !skipped.includes(id));
+	return {goOn: open?.id, first: questions[0]?.id, lines: proofLines(profile, 80).length};
+}
+
+/** The stop Proof: the second round against its predictions, and what probably went wrong. */
+export const proofPage: Page<HubState> = {
+	start: () => hubStart,
+	press: (profile, state, press) => pressHub(state, press, proofHub, profile),
+	keys: hubKeys,
+	view: props => <Proof {...props} />,
+};
