@@ -12,8 +12,9 @@ import {placedPoints, stateCovariance} from './placed.ts';
 import {pointsOf, referenceSeatOf} from './points.ts';
 import {leastRedundancy, noncentrality} from './reliability.ts';
 import type {AdjustedReading, NetworkResult, Suspect, Undetermined} from './result.ts';
+import {withRivals} from './rivals.ts';
 import {dimensionSigmas} from './settle.ts';
-import {type Removed, snoop} from './snooping.ts';
+import {type Plausibility, type Removed, snoop} from './snooping.ts';
 import {exactDimensionsOf, type Network} from './solveNetwork.ts';
 import {startState} from './starts.ts';
 
@@ -55,15 +56,13 @@ export function adjustNetwork(profile: Profile): NetworkResult {
 	const observations = made.filter((one): one is Observation => one !== undefined && isUsable(one));
 	const isBeyond = (o: Observation) => beyondRoom(profile, o);
 	const inside = observations.filter(o => !isBeyond(o));
-	const snooped = snoop(
-		network,
-		inside,
-		used => startState(profile, points, used),
-		(o, expected, sigma) => {
-			const causes = likelyCauses(profile, tape[o.reading]!, expected, sigma);
-			return causes.length > 0 ? Math.exp(-(causes[0]!.misfit ** 2) / 2) : 0;
-		},
-	);
+	const startFor = (used: readonly Observation[]) => startState(profile, points, used);
+	const plausibility: Plausibility = (o, expected, sigma, settled) => {
+		const others = settled ? otherEnds(network, o, settled.solved, settled.loose) : [];
+		const causes = likelyCauses(profile, tape[o.reading]!, expected, sigma, others);
+		return causes.length > 0 ? Math.exp(-(causes[0]!.misfit ** 2) / 2) : 0;
+	};
+	const snooped = withRivals(network, snoop(network, inside, startFor, plausibility), startFor, plausibility);
 	const {solved, loose, size} = snooped.settled;
 	const covariance = stateCovariance(network, solved);
 	const out: Removed[] = [

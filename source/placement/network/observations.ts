@@ -118,3 +118,12 @@ export function observationOf(
 
 /** Whether `observationOf` could make an equation. */
 export const isUsable = (made: Observation | Unusable): made is Observation => 'kind' in made;
+
+const pointsTouched = (observation: Observation): number[] => {
+	if (observation.kind === 'planes') return [];
+	return observation.kind === 'points' ? [observation.from, observation.to] : [observation.point];
+};
+
+/** Whether two observations have a point in common. */
+export const offsetsTouch = (one: Observation, other: Observation) =>
+	pointsTouched(one).some(point => pointsTouched(other).includes(point));

@@ -39,6 +39,22 @@ export function otherEnds(
 		[to, from],
 		[from, to],
 	] as const) {
+		if (planeOf(kept)) {
+			for (const [other, point] of points.entries()) {
+				if (point.id === end || looseMetres[other]! > 0.3) continue;
+				const metres = toPlane(place(state, other), kept);
+				if (metres === undefined) continue;
+				found.push({
+					what: `taken from ${point.label} instead`,
+					code: point.id === oppositeEnd(end) ? 'left-for-right' : 'other-thing',
+					metres,
+					sigmaMetres: looseMetres[other]!,
+				});
+			}
+
+			continue;
+		}
+
 		const index = pointIndex(profile, points, kept);
 		if (index < 0 || looseMetres[index]! > 0.3) continue;
 		const at = place(state, index);
@@ -46,8 +62,8 @@ export function otherEnds(
 		const opposite = oppositeEnd(end);
 		if (planeOf(end)) {
 			const straight = toPlane(at, end);
-			const across = opposite && toPlane(at, opposite);
-			if (opposite && across !== undefined && across !== '') {
+			const across = opposite === undefined ? undefined : toPlane(at, opposite);
+			if (opposite !== undefined && across !== undefined) {
 				found.push({
 					what: oppositeText(profile, opposite),
 					code: 'left-for-right',

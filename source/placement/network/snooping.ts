@@ -29,8 +29,17 @@ export type Snooped = {
 	readonly standardised: Float64Array;
 };
 
-/** How well a usual slip explains a reading: 0 not at all. Decides between readings that the test cannot tell apart. */
-export type Plausibility = (observation: Observation, expectedMetres: number, sigmaMetres: number) => number;
+/**
+How well a usual slip explains a reading: 0 not at all, 1 fully. Decides between readings that the test cannot tell apart.
+
+@param settled - The network without the reading, where it is at hand.
+*/
+export type Plausibility = (
+	observation: Observation,
+	expectedMetres: number,
+	sigmaMetres: number,
+	settled?: Settled,
+) => number;
 
 function worstOf(
 	observations: readonly Observation[],
