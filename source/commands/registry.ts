@@ -43,6 +43,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./wiring.ts'),
 	},
 	{
+		name: 'blend',
+		summary: 'Make subs and speakers add up: delay, polarity, crossovers, headroom',
+		load: () => import('./blend.ts'),
+	},
+	{
 		name: 'signals',
 		summary: 'Write test signals as WAV files: noise, tones, channel count',
 		load: () => import('./signals.ts'),

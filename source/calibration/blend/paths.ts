@@ -5,7 +5,8 @@ import {type ComplexCurve, filterResponse} from '../../acoustics/filters/respons
 import {shapedFilter} from '../../acoustics/filters/shape.ts';
 import type {Profile} from '../../profile/types.ts';
 import {bassManagement, mainsPath} from '../crossover/model.ts';
-import {assumedBox, suggestCrossovers} from '../crossover/suggest.ts';
+import {assumedBox} from '../crossover/suggest.ts';
+import {crossoversOf} from '../crossoverMemory.ts';
 import {decidedSettings} from '../inForce.ts';
 import {subsOf} from '../subsOf.ts';
 import type {BlendGroups} from './groups.ts';
@@ -29,7 +30,7 @@ export function crossoverOf(profile: Profile, set: StandingSet | undefined, id: 
 	return (
 		set?.channels[key]?.crossoverHertz ??
 		decidedSettings(profile)?.channels[key]?.crossoverHertz ??
-		suggestCrossovers(profile).channels.get(key)?.hertz ??
+		crossoversOf(profile).channels.get(key)?.hertz ??
 		'full'
 	);
 }

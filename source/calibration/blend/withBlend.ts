@@ -2,8 +2,9 @@ import type {ChannelId, Profile} from '../../profile/types.ts';
 import type {ChannelSolution, Dialled, OutputSolution, Remark, Solution} from '../result.ts';
 import {toSettingsSet} from '../toSettingsSet.ts';
 import {inMs, listed, nameOf, remark} from '../words.ts';
-import {type BlendPairResult, blend} from './blend.ts';
-import {type CollectedPair, collectPairs} from './collect.ts';
+import type {BlendPairResult} from './blend.ts';
+import {blendOf} from './blendMemory.ts';
+import type {CollectedPair} from './collect.ts';
 import {type BlendAction, type BlendSetting, planSetting} from './setting.ts';
 import {groupStanding, type StandingSet} from './standing.ts';
 
@@ -19,10 +20,10 @@ changes. Subs among each other come first, then all of them against the mains.
 */
 export function withBlend(profile: Profile, solution: Solution): Solution {
 	if (!profile.meter?.some(({signal, setAside}) => signal?.kind === 'tone' && !setAside)) return solution;
-	const collected = new Map(collectPairs(profile).pairs.map(pair => [pair.id, pair]));
+	const {results, collected} = blendOf(profile);
 	const done = new Set<string>();
 	let current = solution;
-	for (const result of blend(profile).pairs) {
+	for (const result of results) {
 		const pair = collected.get(result.id);
 		const group = `${result.kind} ${result.moved.join('+')}`;
 		if (!pair || done.has(group)) continue;

@@ -1,0 +1,92 @@
+import {blend} from '../calibration/blend/blend.ts';
+import {blendCurves} from '../calibration/blend/curves.ts';
+import {type CrossoverCurves, crossoverCurves} from '../calibration/crossover/curve.ts';
+import {bassManagement, subModel} from '../calibration/crossover/model.ts';
+import {assumedBox, suggestCrossovers} from '../calibration/crossover/suggest.ts';
+import {headroom} from '../calibration/headroom/headroom.ts';
+import type {Remark} from '../calibration/result.ts';
+import {subsOf} from '../calibration/subsOf.ts';
+import type {Profile} from '../profile/types.ts';
+import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
+import {profileFrom} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'blend',
+	summary: 'Make subs and speakers add up: delay, polarity, crossovers, headroom',
+	takes: 'PROFILE',
+	flags: {
+		crossover: {type: 'boolean', help: 'Rank the crossovers instead, with reasons and curves'},
+		headroom: {
+			type: 'boolean',
+			help: 'Show instead how loud each channel can play, and which gives out first',
+		},
+	},
+	examples: [
+		['roomtare blend attic-2026', 'what the tones say, what to set, what to read next'],
+		['roomtare blend attic-2026 --crossover', 'every crossover choice, ranked, with reasons and curves'],
+		['roomtare blend attic-2026 --headroom', 'levels in reach at each seat against reference gain'],
+		['roomtare blend - --json < attic.json', 'everything as JSON, from standard input'],
+	],
+	async run(context) {
+		const profile = await profileFrom(context, context.input[0]!);
+		if (context.flags.crossover) return printCrossovers(context, profile);
+		if (context.flags.headroom) return printHeadroom(context, profile);
+		return printBlend(context, profile);
+	},
+};
+
+function codeOf(remarks: readonly Remark[]): ExitCode {
+	return remarks.some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
+}
+
+async function printBlend({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
+	const result = blend(profile);
+	if (flags.json) {
+		out(JSON.stringify(result, null, 2));
+	} else {
+		const {blendText} = await import('../report/bass/blend.ts');
+		const curves = new Map(
+			result.pairs.flatMap(pair => {
+				const found = blendCurves(profile, pair);
+				return found ? [[pair.id, found] as const] : [];
+			}),
+		);
+		out(blendText(profile, result, {width: columns, curves}));
+	}
+
+	return codeOf([...result.remarks, ...result.pairs.flatMap(({remarks}) => remarks)]);
+}
+
+async function printCrossovers({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
+	const suggestion = suggestCrossovers(profile);
+	if (flags.json) {
+		out(JSON.stringify({...suggestion, channels: Object.fromEntries(suggestion.channels)}, null, 2));
+	} else {
+		const {crossoverText} = await import('../report/bass/crossover.ts');
+		const sub = subModel(subsOf(profile));
+		const management = bassManagement(profile.receiver?.crossover);
+		const curves = new Map<string, CrossoverCurves>();
+		for (const [id, {hertz, ranking}] of suggestion.channels) {
+			const choice = ranking.find(each => each.hertz === hertz);
+			if (!choice) continue;
+			const {box} = assumedBox(profile.channels.find(channel => channel.id === id)?.speaker);
+			curves.set(id, crossoverCurves(box, sub, management, choice.hertz, choice.subDelayMs, choice.inverted));
+		}
+
+		out(crossoverText(profile, suggestion, {width: columns, curves}));
+	}
+
+	return codeOf(suggestion.remarks);
+}
+
+async function printHeadroom({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
+	const result = headroom(profile);
+	if (flags.json) {
+		out(JSON.stringify(result, null, 2));
+	} else {
+		const {headroomText} = await import('../report/bass/headroom.ts');
+		out(headroomText(profile, result, columns));
+	}
+
+	return codeOf(result.remarks);
+}

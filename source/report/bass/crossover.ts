@@ -1,0 +1,118 @@
+import type {CrossoverCurves} from '../../calibration/crossover/curve.ts';
+import type {ChannelCrossover, CrossoverSuggestion} from '../../calibration/crossover/suggest.ts';
+import type {Profile} from '../../profile/types.ts';
+import {drawChart} from '../chart.ts';
+import {remarkLines} from '../remarks.ts';
+import {formatNumber, formatSigned} from '../settingText.ts';
+import {tableLines} from '../table.ts';
+import {wrap} from '../wrap.ts';
+import {plainName, plainNames} from './names.ts';
+
+export type CrossoverTextOptions = {
+	readonly width: number;
+	/** Curves of the suggested crossover by channel. */
+	readonly curves: ReadonlyMap<string, CrossoverCurves>;
+};
+
+const chartRows = 14;
+
+/** The crossover ranking as text: channels of one kind of speaker together, each with its reasons, table and curve. */
+export function crossoverText(
+	profile: Profile,
+	suggestion: CrossoverSuggestion,
+	{width, curves}: CrossoverTextOptions,
+): string {
+	const alike = new Map<string, {ids: string[]; judged: ChannelCrossover}>();
+	for (const [id, judged] of suggestion.channels) {
+		const key = JSON.stringify(judged);
+		const group = alike.get(key) ?? {ids: [], judged};
+		group.ids.push(id);
+		alike.set(key, group);
+	}
+
+	const {common, lfeLowPassHertz} = suggestion;
+	return [
+		`${profile.name}, ${profile.date}: crossovers`,
+		...(common ? [`One for all channels: ${formatNumber(common.hertz, 0)} Hz.`] : []),
+		...[...alike.values()].flatMap(({ids, judged}) =>
+			groupLines(profile, ids, judged, width, curves.get(ids[0]!)),
+		),
+		...(lfeLowPassHertz === undefined
+			? []
+			: ['', `Low-pass of the LFE channel: ${formatNumber(lfeLowPassHertz, 0)} Hz.`]),
+		...remarkLines(suggestion.remarks, width, id => plainName(profile, id)),
+	].join('\n');
+}
+
+function groupLines(
+	profile: Profile,
+	ids: readonly string[],
+	{hertz, reasons, ranking, oneDown, oneUp, fullRange}: ChannelCrossover,
+	width: number,
+	curves: CrossoverCurves | undefined,
+): string[] {
+	const rows = ranking.map(choice => [
+		`${formatNumber(choice.hertz, 0)} Hz`,
+		formatNumber(choice.cost, 1),
+		`${formatNumber(choice.rippleDb, 1)} dB`,
+		`${formatSigned(choice.toleranceDb, 1)} dB`,
+		`${formatNumber(choice.driveLeftDb, 1)} dB`,
+		`${formatNumber(-choice.excursionReliefDb, 1)} dB`,
+		`${formatSigned(choice.subDelayMs, 1)} ms${choice.inverted ? ', inverted' : ''}`,
+		choice.belowLimit ? 'below the limit' : '',
+	]);
+	return [
+		'',
+		`${plainNames(profile, ids)}: ${hertz === 'full' ? 'full range' : `${formatNumber(hertz, 0)} Hz`}`,
+		...reasons.flatMap(reason => wrap(reason, width, '  ')),
+		...wrap(
+			`Full range ${fullRange.defensible ? 'is defensible' : 'is not advised'}: ${fullRange.why}`,
+			width,
+			'  ',
+		),
+		...(oneDown ? wrap(`One step down, ${oneDown}`, width, '  ') : []),
+		...(oneUp ? wrap(`One step up, ${oneUp}`, width, '  ') : []),
+		...(ranking.length > 0
+			? [
+					'',
+					...tableLines(
+						[
+							{title: 'choice', importance: 9, align: 'right'},
+							{title: 'cost', importance: 8, align: 'right'},
+							{title: 'ripple', importance: 7, align: 'right'},
+							{title: '1 ms off', importance: 4, align: 'right'},
+							{title: 'at limit', importance: 5, align: 'right'},
+							{title: 'cone', importance: 3, align: 'right'},
+							{title: 'sub arrives', importance: 6, align: 'right'},
+							{title: 'remark', importance: 2},
+						],
+						rows,
+						width,
+					),
+				]
+			: []),
+		...(curves && hertz !== 'full' ? chartLines(curves, hertz, width) : []),
+	];
+}
+
+function chartLines(curves: CrossoverCurves, hertz: number, width: number): string[] {
+	const points = (levels: Float64Array) =>
+		[...curves.frequenciesHz].map((frequencyHz, index) => ({frequencyHz, levelDb: levels[index]!}));
+	return [
+		'',
+		...drawChart({
+			series: [
+				{name: 'speaker', points: points(curves.mainsDb)},
+				{name: 'sub', points: points(curves.subDb)},
+				{name: 'sum', points: points(curves.sumDb)},
+			],
+			columns: width,
+			rows: chartRows,
+			fromHz: 20,
+			toHz: 400,
+			fromDb: -30,
+			toDb: 6,
+			marks: [{frequencyHz: hertz, label: `${formatNumber(hertz, 0)} Hz`}],
+		}),
+	];
+}

@@ -1,0 +1,51 @@
+import type {BlendAction} from '../../calibration/blend/setting.ts';
+import {channelNames} from '../../profile/channels.ts';
+import type {Profile} from '../../profile/types.ts';
+import {formatLength} from '../../profile/units/length.ts';
+import {formatEntry} from '../entryText.ts';
+import {formatDelay} from '../settingText.ts';
+
+/** Plain name of a channel, sub or seat of the profile; the id itself where it has none. */
+export function plainName(profile: Profile, id: string): string {
+	return (
+		profile.subs?.find(sub => sub.id === id)?.name ??
+		(channelNames as Readonly<Record<string, string>>)[id] ??
+		profile.seats.find(seat => seat.id === id)?.name ??
+		id
+	);
+}
+
+/** Names of several, with “and” before the last. */
+export function plainNames(profile: Profile, ids: readonly string[]): string {
+	const names = ids.map(id => plainName(profile, id));
+	return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+/** `Front centre with Sub left and Sub right`, from the two sides of a pair. */
+export function pairName(
+	profile: Profile,
+	{still, moved}: {readonly still: readonly string[]; readonly moved: readonly string[]},
+): string {
+	return `${plainNames(profile, still)} with ${plainNames(profile, moved)}`;
+}
+
+/** One change on one box in a sentence. */
+export function actionSentence(profile: Profile, action: BlendAction): string {
+	const {box, about, what, from, to, change = 0} = action;
+	const where = {
+		receiver: `Receiver, ${plainName(profile, about)}`,
+		processor: `Bass processor, output ${about}`,
+		sub: `At ${plainName(profile, about)} itself`,
+	}[box];
+	if (what === 'polarity') return `${where}: turn the polarity.`;
+	const timing = profile.receiver?.timing;
+	const value = (amount: number): string => {
+		if (what === 'delay') return formatDelay(Number(amount.toFixed(3)));
+		return timing?.kind === 'distance'
+			? formatEntry(amount, timing)
+			: formatLength(amount, profile.lengthUnit ?? 'm');
+	};
+
+	if (from !== undefined && to !== undefined) return `${where}: ${what} from ${value(from)} to ${value(to)}.`;
+	return `${where}: ${what} ${value(Math.abs(change))} ${change < 0 ? 'less' : 'more'} than what stands.`;
+}
