@@ -294,7 +294,9 @@ function stepStop<Subject>(
 	const stops = [...new Set(prompts.map(({stop}) => stop))];
 	const stop = stops[stops.indexOf(prompt.stop) + by];
 	const inStop = prompts.filter(candidate => candidate.stop === stop);
-	const target = inStop.find(({isAnswered, kind}) => !isAnswered && kind !== 'page') ?? inStop[0];
+	// A page of its own tells what the stop is about and where it goes on.
+	const page = inStop.find(({kind}) => kind === 'page');
+	const target = page ?? inStop.find(({isAnswered}) => !isAnswered) ?? inStop[0];
 	return target ? {...calm(state), promptId: target.id} : state;
 }
 

@@ -50,11 +50,11 @@ function paragraph(text: string, columns: number, style?: Line['style'], sign = 
 
 function verdictLines(result: ProofResult, taken: number, count: number, columns: number): Line[] {
 	const {verdict, readings, toleranceDb, masterShiftDb} = result;
-	const missed = readings.filter(reading => reading.verdict === 'missed');
+	const missed = [...new Set(readings.filter(reading => reading.verdict === 'missed').map(({name}) => name))];
 	const tolerance = `${formatNumber(toleranceDb, 1)} dB`;
 	const words: Line[] =
 		verdict === 'missed'
-			? paragraph(`Missed: ${missed.map(({name}) => name).join(', ')}`, columns, 'trouble', '! ')
+			? paragraph(`Missed: ${missed.join('; ')}`, columns, 'trouble', '! ')
 			: paragraph(
 					`Met: ${taken} of ${count} read, none off by more than ${tolerance} and its noise`,
 					columns,
@@ -76,10 +76,11 @@ function verdictLines(result: ProofResult, taken: number, count: number, columns
 
 /** What may have gone wrong, likeliest first, each with the check that settles it. */
 function findingLines({explanations, readings}: Finding, result: ProofResult, columns: number): Line[] {
-	const names = result.readings.filter(({key}) => readings.includes(key)).map(({name}) => name);
+	const concerned = result.readings.filter(({key}) => readings.includes(key)).map(({name}) => name);
+	const names = [...new Set(concerned)];
 	return [
 		{text: ''},
-		...paragraph(`${names.join(', ')}:`, columns, 'strong'),
+		...paragraph(`${names.join('; ')}:`, columns, 'strong'),
 		...explanations.flatMap(({mistakes, likelihood, trust}) => [
 			...paragraph(
 				`${trust}, ${formatNumber(likelihood * 100, 0)} %: ${mistakes.map(({text}) => text).join(' And ')}`,
