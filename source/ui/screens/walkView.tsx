@@ -33,13 +33,15 @@ export function WalkView({screen, size}: Props) {
 	const prompt = currentPrompt(walkRound, state);
 	const layout = useMemo(() => walkLayout(columns, rows), [columns, rows]);
 	const isTiny = layout.kind === 'tiny';
-	const head = walkHead(screen, columns, isSpoken ? 'spoken' : isTiny ? 'title' : 'full');
+	const head =
+		layout.height < 3 ? [] : walkHead(screen, columns, isSpoken ? 'spoken' : isTiny ? 'title' : 'full');
 	const page = prompt.kind === 'page' && !screen.trouble ? pageOf(prompt.id) : undefined;
 	const pageState = page && (screen.page?.id === prompt.id ? screen.page.state : page.start(state.subject));
 	const footer = isTiny ? layout.hidden : footerText(footerKeys(screen, page, pageState), columns);
 	// A page may fill the screen. A question needs less, and every cell costs time at every key.
 	const whole = page ? layout.height : Math.min(layout.height, mostRows);
-	const height = Math.max(1, whole - head.length - 1);
+	const footerLines = whole < 2 ? [] : [{text: footer, style: 'quiet' as const}];
+	const height = Math.max(1, whole - head.length - footerLines.length);
 	return (
 		<Box flexDirection="column" width={columns}>
 			<Lines lines={head} columns={columns} />
@@ -59,7 +61,7 @@ export function WalkView({screen, size}: Props) {
 					/>
 				)}
 			</Box>
-			<Lines lines={[{text: footer, style: 'quiet'}]} columns={columns} />
+			<Lines lines={footerLines} columns={columns} />
 		</Box>
 	);
 }
