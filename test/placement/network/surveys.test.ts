@@ -203,3 +203,29 @@ test('a room quadrilateral with one surplus reading cannot tell which reading is
 	expect(Math.abs(found.sigma0 - 0.0023589)).toBeLessThan(6e-8);
 	for (const w of found.standardised) expect(Math.abs(Math.abs(w) - 1.17944)).toBeLessThan(6e-6);
 });
+
+// Closed form of three spheres at (0, 0, 0), (d, 0, 0), (i, j, 0): x = (r₁² − r₂² + d²)/2d,
+// y = (r₁² − r₃² + i² + j² − 2ix)/2j, z = √(r₁² − x² − y²). No redundancy: the solver must meet it to rounding.
+test('a point from three distances in space meets the closed form of three spheres', () => {
+	const [d, i, j] = [3.2, 1.1, 2.7];
+	const [r1, r2, r3] = [2.31, 2.48, 2.05];
+	const x = (r1 ** 2 - r2 ** 2 + d ** 2) / (2 * d);
+	const y = (r1 ** 2 - r3 ** 2 + i ** 2 + j ** 2 - 2 * i * x) / (2 * j);
+	const z = Math.sqrt(r1 ** 2 - x ** 2 - y ** 2);
+	const points = {A: [0, 0, 0], B: [d, 0, 0], C: [i, j, 0], P: [1, 1, 1]};
+	const found = survey(
+		points,
+		[
+			['P', 'A', r1],
+			['P', 'B', r2],
+			['P', 'C', r3],
+		],
+		[
+			['P', 0],
+			['P', 1],
+			['P', 2],
+		],
+	);
+	expectAll(found.solution, [x, y, z], 1e-9);
+	expectAll(found.redundancy, [0, 0, 0], 1e-7);
+});
