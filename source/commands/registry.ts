@@ -53,6 +53,16 @@ export const registry: readonly Entry[] = [
 		load: () => import('./signals.ts'),
 	},
 	{
+		name: 'proof',
+		summary: 'Hold the second round of readings against what the settings should give',
+		load: () => import('./proof.ts'),
+	},
+	{
+		name: 'diff',
+		summary: 'Compare profiles: what moved, what is set differently, and why',
+		load: () => import('./diff.ts'),
+	},
+	{
 		name: 'new',
 		summary: 'Begin a profile for a room',
 		load: () => import('./new.ts'),

@@ -1,6 +1,7 @@
 import type {Profile} from '../../profile/types.ts';
 import {decidedSettings} from '../inForce.ts';
 import type {Remark} from '../result.ts';
+import {isStale} from '../stale.ts';
 import {isSameValue} from './equality.ts';
 import {gearChanges} from './gear.ts';
 import {levelChanges} from './levels.ts';
@@ -48,6 +49,15 @@ function remarksOn(older: Profile, newer: Profile, sameRoom: boolean): Remark[] 
 				code: 'settings-missing',
 				about: word,
 				text: `The ${word} profile stores no settings. What its readings ask for is compared instead.`,
+			});
+		}
+
+		if (isStale(profile)) {
+			remarks.push({
+				kind: 'doubt',
+				code: 'settings-stale',
+				about: word,
+				text: `The ${word} profile’s settings were computed before its latest readings or gear. What that changes counts as unexplained.`,
 			});
 		}
 

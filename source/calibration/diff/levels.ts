@@ -9,6 +9,7 @@ import {changeScale} from './weights.ts';
 type Group = {
 	readonly source: string;
 	readonly seat: string;
+	readonly toneHertz?: number;
 	readonly mean: Uncertain;
 	/** Trim and master volume in force, dB; undefined where a reading does not tell them. */
 	readonly inForceDb: number | undefined;
@@ -54,6 +55,7 @@ function groupsOf(profile: Profile, rename: (id: string) => string): Map<string,
 		groups.set(key, {
 			source,
 			seat,
+			...(readings[0]!.signal?.kind === 'tone' && {toneHertz: readings[0]!.signal.hertz}),
 			mean: {
 				value: energyMean(readings.map(({decibels}) => decibels)),
 				sigma: sigma / Math.sqrt(readings.length),
@@ -85,6 +87,7 @@ export function levelChanges(older: Profile, newer: Profile, rename: (id: string
 			name: plainName(newer, now.source),
 			seat: now.seat,
 			seatName: plainName(newer, now.seat),
+			...(now.toneHertz !== undefined && {toneHertz: now.toneHertz}),
 			before: then.mean,
 			after: now.mean,
 			change,

@@ -104,6 +104,8 @@ export type LevelChange = {
 	readonly name: string;
 	readonly seat: string;
 	readonly seatName: string;
+	/** Frequency, where it was read with a tone. */
+	readonly toneHertz?: number;
 	/** Energy means as read, dB. */
 	readonly before: Uncertain;
 	readonly after: Uncertain;

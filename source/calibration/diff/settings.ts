@@ -35,7 +35,7 @@ function trimChange(older: Solved, newer: Solved, match: Match): SettingChange[]
 	const change = is - was;
 	const weight = Math.abs(change) / changeScale.dB;
 	if (!before || !after) {
-		const notSplit = `no level with its trim in force in the ${before ? 'newer' : 'older'} profile`;
+		const notSplit = `no level in the ${before ? 'newer' : 'older'} profile`;
 		return [{...common, change, parts: [{cause: 'unexplained', amount: change}], notSplit, weight}];
 	}
 

@@ -18,11 +18,22 @@ export function dialledTiming(
 		: channel?.delayMs?.stepped;
 }
 
-/** Distance of the one speaker or sub behind a channel; nothing where several subs share it. */
-function distanceOf(channel: ChannelSolution, solution: Solution): number | undefined {
-	if (channel.distance) return channel.distance.metres;
-	const fed = solution.subs.filter(sub => sub.fedBy === channel.id);
-	return fed.length === 1 ? fed[0]!.distance?.metres : undefined;
+/**
+Arrival behind one channel of the receiver, ms, and the distance that it comes from: the speaker's own, or that of the
+latest of the subs it feeds, for the receiver waits for that one and the bass processor delays the others.
+*/
+function arrivalOf(
+	channel: ChannelSolution,
+	{subs}: Solution,
+): {readonly ms: number; readonly metres?: number} | undefined {
+	if (channel.arrivalMs)
+		return {ms: channel.arrivalMs.value, ...(channel.distance && {metres: channel.distance.metres})};
+	const fed = subs.flatMap(sub =>
+		sub.fedBy === channel.id && sub.arrivalMs ? [{...sub, ms: sub.arrivalMs.value}] : [],
+	);
+	if (fed.length === 0) return undefined;
+	const latest = fed.reduce((a, b) => (b.ms > a.ms ? b : a));
+	return {ms: latest.ms, ...(latest.distance && {metres: latest.distance.metres})};
 }
 
 /**
@@ -41,10 +52,22 @@ export function timingSides(
 	const isDistance = timing.kind === 'distance';
 	const receiverSpeed = (isDistance && timing.speedOfSoundMetresPerSecond) || usualReceiverSpeed;
 	const solved = solution.channels.flatMap(channel => {
-		const {timing: value, arrivalMs} = channel;
-		if (!value || !arrivalMs) return [];
+		const {timing: value} = channel;
+		const arrival = arrivalOf(channel, solution);
+		if (!value || !arrival) return [];
 		const {exact, stepped, sigma} = value;
-		return [{channel, exact, stepped, sigma, kind: value.kind, arrivalMs: arrivalMs.value, receiverSpeed}];
+		return [
+			{
+				channel,
+				exact,
+				stepped,
+				sigma,
+				kind: value.kind,
+				arrivalMs: arrival.ms,
+				distanceMetres: arrival.metres,
+				receiverSpeed,
+			},
+		];
 	});
 	if (solved.length === 0) return new Map();
 	const sharedOffset = median(solved.map(timingOffset));
@@ -57,7 +80,6 @@ export function timingSides(
 				sharedOffset,
 				sharedShift,
 				dialled: dialledTiming(profile, set, channel.id) ?? side.stepped,
-				distanceMetres: distanceOf(channel, solution),
 				speedOfSound: solution.speedOfSound.metresPerSecond,
 				step: isDistance ? timing.stepMetres : timing.stepMs,
 				minimum: isDistance ? timing.minimumMetres : timing.minimumMs,

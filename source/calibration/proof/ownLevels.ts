@@ -43,12 +43,9 @@ export function settingsDb(
 	line: Line,
 	signal: Signal,
 ): number {
-	const besides = state.besides?.get(atom) ?? 0;
-	return (
-		gainOf(state, line) +
-		besides +
-		(isSub(profile, atom) ? 0 : passed(profile, state, atom, signal, 'high').levelDb)
-	);
+	const db = gainOf(state, line) + (state.besides?.get(atom) ?? 0);
+	const isHighPassed = signal.kind === 'tone' && !isSub(profile, atom);
+	return isHighPassed ? db + passed(profile, state, atom, signal, 'high').levelDb : db;
 }
 
 /** A reading without background and weighting, dB; undefined where the background drowns it. */

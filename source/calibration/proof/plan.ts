@@ -2,13 +2,12 @@ import {channelNames} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {decidedSettings, settingsInForce} from '../inForce.ts';
 import {referenceSeat} from '../observations.ts';
-import type {Solution} from '../result.ts';
-import {solve} from '../solve.ts';
 import {listed} from '../words.ts';
 import {type BoxState, boxState} from './boxState.ts';
 import {type Predictor, predictors} from './predictor.ts';
 import type {ProofPlanItem} from './proofResult.ts';
 import {readingKey, roundOf, type Taken} from './rounds.ts';
+import {subArrivals} from './subArrivals.ts';
 
 /** Everything that the second round is held against. */
 export type Prepared = {
@@ -44,21 +43,22 @@ function plainNames(profile: Profile, atoms: readonly string[]): string {
 }
 
 /**
-Predictions for every reading of the second round that the first gives ground for.
-
-@param solution - What the profile solves to; solved here where not given.
+Predictions for every reading of the second round that the first gives ground for: at the reference seat, for the settings
+are made for it, and wherever else a reading was taken.
 */
-export function prepareProof(profile: Profile, solution: Solution = solve(profile)): Prepared {
+export function prepareProof(profile: Profile): Prepared {
 	const decided = decidedSettings(profile);
+	const reference = referenceSeat(profile).id;
 	const intended = boxState(profile, decided);
-	const found = predictors(profile, intended, solution, referenceSeat(profile).id);
+	const found = predictors(profile, intended, subArrivals(profile), reference);
 	const taken = new Map<string, Taken[]>();
 	for (const one of roundOf(profile, 'proof')) {
 		const key = readingKey(one.atoms, one.seat, one.signal);
 		taken.set(key, [...(taken.get(key) ?? []), one]);
 	}
 
-	const items = found.map((predictor): ProofPlanItem => {
+	const isWorthReading = ({key, seat}: Predictor) => seat === reference || taken.has(key);
+	const items = found.filter(isWorthReading).map((predictor): ProofPlanItem => {
 		const {key, atoms, seat, weighting, signal, shows, assumption, sigmaDb} = predictor;
 		return {
 			key,
@@ -82,6 +82,6 @@ The readings to take in the second round, in the order of the first, each with w
 
 Empty where no settings are stored or the first round holds nothing to forecast from.
 */
-export function proofPlan(profile: Profile, solution?: Solution): ProofPlanItem[] {
-	return decidedSettings(profile) ? [...prepareProof(profile, solution).items] : [];
+export function proofPlan(profile: Profile): ProofPlanItem[] {
+	return decidedSettings(profile) ? [...prepareProof(profile).items] : [];
 }

@@ -1,12 +1,11 @@
 import type {Profile, Signal} from '../../profile/types.ts';
-import type {Solution} from '../result.ts';
 import {subsOf} from '../subsOf.ts';
 import {type BoxState, lineOf} from './boxState.ts';
 import {meterView, ownLevel, settingsDb} from './ownLevels.ts';
 import type {ProofPlanItem} from './proofResult.ts';
 import {isSub, readingKey, roundOf, signalText, type Taken} from './rounds.ts';
 import {subsTogether} from './subsTogether.ts';
-import {blendPredictor} from './toneTogether.ts';
+import {blendPredictor, subsAtTone} from './toneTogether.ts';
 
 /** Forecasts what the meter shows of one thing under any settings. */
 export type Predictor = {
@@ -84,13 +83,13 @@ A predictor for everything that the first round gives ground to forecast: each s
 main with its subs at a tone.
 
 @param intended - The settings that should be in force in the second round.
-@param solution - For the arrival times of subs.
+@param arrivals - Of subs, ms.
 @param seat - Where subs together are worth a forecast though nobody read them together.
 */
 export function predictors(
 	profile: Profile,
 	intended: BoxState,
-	solution: Solution,
+	arrivals: ReadonlyMap<string, number>,
 	seat: string,
 ): Predictor[] {
 	const groups = grouped(roundOf(profile, 'first'));
@@ -102,8 +101,10 @@ export function predictors(
 			atoms.length === 1
 				? singlePredictor(profile, key, taken)
 				: areSubs && taken[0]!.signal.kind === 'pink'
-					? subsTogether(profile, groups, taken, taken[0]!, intended, solution)
-					: blendPredictor(profile, groups, taken, intended);
+					? subsTogether(profile, groups, taken, taken[0]!, intended, arrivals)
+					: areSubs
+						? subsAtTone(profile, key, taken, intended)
+						: blendPredictor(profile, groups, taken, intended);
 		if (predictor) found.push(predictor);
 	}
 
@@ -117,7 +118,7 @@ export function predictors(
 		)!;
 		const key = readingKey(atoms, seat, alike[0]!.signal);
 		if (groups.has(key)) continue;
-		const predictor = subsTogether(profile, groups, [], {...alike[0]!, atoms}, intended, solution);
+		const predictor = subsTogether(profile, groups, [], {...alike[0]!, atoms}, intended, arrivals);
 		if (predictor) found.push(predictor);
 	}
 

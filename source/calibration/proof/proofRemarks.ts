@@ -1,16 +1,10 @@
 import type {Profile} from '../../profile/types.ts';
 import {decidedSettings} from '../inForce.ts';
-import {inputsHash} from '../inputsHash.ts';
 import type {Remark, Uncertain} from '../result.ts';
+import {isStale} from '../stale.ts';
 import {inDb, inSignedDb, listed, remark} from '../words.ts';
 import type {Prepared} from './plan.ts';
 import type {ProofReading} from './proofResult.ts';
-
-/** Whether the decided settings were computed from other readings than the profile holds now. */
-export function isStale(profile: Profile): boolean {
-	const hash = decidedSettings(profile)?.inputsHash;
-	return hash !== undefined && hash !== inputsHash(profile);
-}
 
 /** What a person should know of a second round besides its figures. */
 export function proofRemarks(
@@ -59,9 +53,9 @@ export function proofRemarks(
 		remarks.push(remark('advice', 'reading-left-out', text));
 	}
 
-	for (const {name, assumption} of items) {
-		if (assumption !== undefined) remarks.push(remark('note', 'assumption', `${name}: ${assumption}`, name));
-	}
-
+	const assumed = items.flatMap(({name, assumption}) =>
+		assumption === undefined ? [] : [`${name}: ${assumption}`],
+	);
+	for (const text of new Set(assumed)) remarks.push(remark('note', 'assumption', text));
 	return remarks;
 }

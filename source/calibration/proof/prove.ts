@@ -1,7 +1,6 @@
 import type {Profile} from '../../profile/types.ts';
 import {decidedSettings} from '../inForce.ts';
 import {usualMeterSigmaDb} from '../levels.ts';
-import type {Solution} from '../result.ts';
 import {candidates} from './candidates.ts';
 import {findingsOf} from './findings.ts';
 import {masterShift} from './masterShift.ts';
@@ -115,12 +114,10 @@ Holds the second round of readings against what the settings in force should giv
 A moved master volume, one residual common to all, is taken out first. A residual is missed beyond the tolerance asked
 for, and never before it is beyond what the noise of both rounds explains. Where one is missed, the mistakes that
 explain the residuals are named with their likelihood.
-
-@param solution - What the profile solves to; solved here where not given.
 */
-export function prove(profile: Profile, solution?: Solution): ProofResult {
+export function prove(profile: Profile): ProofResult {
 	const toleranceDb = profile.target?.toleranceDb ?? usualToleranceDb;
-	const prepared = prepareProof(profile, solution);
+	const prepared = prepareProof(profile);
 	const held = decidedSettings(profile) ? heldAgainst(profile, prepared) : [];
 	const critical = criticalValue(Math.max(1, held.length), falseAlarms);
 	const missing = prepared.items.filter(({taken}) => taken === 0);

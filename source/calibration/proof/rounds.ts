@@ -74,7 +74,7 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 		const signal = signalOf(profile, reading, atoms);
 		const state = stateOf(reading);
 		const addedDelayMs = reading.addedDelayMs ?? 0;
-		const conditions = `${reading.weighting} ${addedDelayMs} ${JSON.stringify([[...state.channels], [...state.outputs], state.masterDb])}`;
+		const conditions = `${reading.weighting} ${addedDelayMs} ${[...states.values()].indexOf(state)}`;
 		const key = `${readingKey(atoms, reading.seat, signal)} ${conditions}`;
 		const group = groups.get(key) ?? {
 			levels: [],

@@ -1,5 +1,4 @@
 import type {Profile} from '../../profile/types.ts';
-import type {Solution} from '../result.ts';
 import {type BoxState, delayOf, isInverted, lineOf} from './boxState.ts';
 import {combinedLevelDb, meanCosine} from './combined.ts';
 import {cleanLevel, meterView, ownLevel, settingsDb} from './ownLevels.ts';
@@ -16,6 +15,7 @@ Each sub's own level, and for each pair the mean cosine of their lag over the ba
 room is taken from a first-round reading of them together, where there is one; otherwise they count as adding up fully.
 
 @param taken - First-round readings of these subs together; may be empty.
+@param arrivalsMs - Of subs whose distance is known, ms.
 @param like - Subs, seat, weighting and band of the forecast.
 @returns `undefined` where a sub was not read alone.
 */
@@ -25,7 +25,7 @@ export function subsTogether(
 	taken: readonly Taken[],
 	like: Pick<Taken, 'atoms' | 'seat' | 'weighting' | 'signal'>,
 	intended: BoxState,
-	solution: Solution,
+	arrivalsMs: ReadonlyMap<string, number>,
 ): Predictor | undefined {
 	const {atoms, seat, weighting, signal} = like;
 	if (signal.kind !== 'pink') return undefined;
@@ -35,7 +35,7 @@ export function subsTogether(
 	if (own.some(level => !level)) return undefined;
 
 	// Without distances the settings intended count as bringing the subs in together.
-	const arrivals = atoms.map(atom => solution.subs.find(({id}) => id === atom)?.arrivalMs?.value);
+	const arrivals = atoms.map(atom => arrivalsMs.get(atom));
 	const areKnown = arrivals.every(arrival => arrival !== undefined);
 	const arrivalOf = (index: number) => (areKnown ? arrivals[index]! : -delayOf(intended, lines[index]!));
 	const likenessIn = (state: BoxState) => (i: number, j: number) => {

@@ -38,7 +38,8 @@ function movedText({about, name, readings}: MovedChange, unit: LengthUnit, isFul
 
 function levelText(change: LevelChange): string {
 	const {before, after, withoutSettings, sigma} = change;
-	const read = `${change.name} at ${change.seatName}: ${formatSigned(change.change, 1)} dB (${formatNumber(before.value, 1)} → ${formatNumber(after.value, 1)} dB)`;
+	const tone = change.toneHertz === undefined ? '' : `, ${formatNumber(change.toneHertz, 0)} Hz`;
+	const read = `${change.name} at ${change.seatName}${tone}: ${formatSigned(change.change, 1)} dB (${formatNumber(before.value, 1)} → ${formatNumber(after.value, 1)} dB)`;
 	const own = withoutSettings ?? change.change;
 	const told =
 		withoutSettings === undefined ? '' : `, ${formatSigned(withoutSettings, 1)} dB without trim and volume`;
@@ -46,13 +47,19 @@ function levelText(change: LevelChange): string {
 	return `${read}${told}${within}.`;
 }
 
+/** A thing's name, with its id where that says more. */
+function named({what, about, name}: Extract<Change, {kind: 'added' | 'removed'}>): string {
+	if (what === 'output') return `Output ${about}`;
+	return what === 'receiver' || what === 'processor' ? name : `${name} (${about})`;
+}
+
 /** One change as a sentence, noun first; lengths in the display unit. */
 export function changeText(change: Change, unit: LengthUnit, isFull = true): string {
 	switch (change.kind) {
 		case 'added':
-			return `${change.name} (${change.about}) is new.`;
+			return `${named(change)} is new.`;
 		case 'removed':
-			return `${change.name} (${change.about}) is gone.`;
+			return `${named(change)} is gone.`;
 		case 'renamed': {
 			const {olderName, older, name, newer, by} = change.match;
 			return `${olderName} (${older}) is now ${name} (${newer}), matched ${matchedBy[by]}.`;

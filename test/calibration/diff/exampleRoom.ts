@@ -142,7 +142,8 @@ export function arrange(arrangement: Arrangement): {readonly profile: Profile; r
 		profile,
 		solution: {
 			seat: 'sofa',
-			speedOfSound: {metresPerSecond: speedOfSound, formula: 'stated'},
+			levelSeats: ['sofa'],
+			speedOfSound: {metresPerSecond: speedOfSound, formula: 'stated', sigma: 0.6},
 			channels,
 			subs: [],
 			outputs: [],

@@ -99,9 +99,10 @@ test('`settingChanges` shows both as delays when the entry was a distance and is
 test('`settingChanges` leaves the whole change unexplained, with the reason, when a profile holds no level', () => {
 	const older = arrange(usualArrangement);
 	const newer = arrange(withSpeakers(({id}) => (id === 'FL' ? {levelDb: 72} : {})));
-	const without = {...older, profile: {...older.profile, meter: []}};
+	const channels = older.solution.channels.map(({level: _, ...channel}) => channel);
+	const without = {...older, solution: {...older.solution, channels}};
 	const changes = settingChanges(without, newer, matchProfiles(older.profile, newer.profile).matches);
-	expect(changes[0]?.notSplit).toBe('no level with its trim in force in the older profile');
+	expect(changes[0]?.notSplit).toBe('no level in the older profile');
 	expect(total(changes[0]!)).toBe(changes[0]!.change);
 });
 

@@ -1,0 +1,79 @@
+import {diffProfiles} from '../calibration/diff/diffProfiles.ts';
+import type {ProfileDiff} from '../calibration/diff/profileDiff.ts';
+import {solve} from '../calibration/solve.ts';
+import {Trouble} from '../platform/trouble.ts';
+import type {LengthUnit, Profile} from '../profile/types.ts';
+import {diffMarkdown, diffText} from '../report/diff/text.ts';
+import {type Command, type CommandContext, exitCode} from './command.ts';
+import {readProfileArgument} from './profileArgument.ts';
+
+type Form = 'text' | 'markdown' | 'json';
+
+function optionsFor({flags, columns}: CommandContext, {lengthUnit, receiver}: Profile) {
+	const timing = receiver?.timing;
+	return {
+		lengthUnit: (flags.length as LengthUnit | undefined) ?? lengthUnit ?? 'm',
+		isFull: flags.full === true,
+		width: columns,
+		...(timing?.kind === 'distance' && {entry: timing}),
+	};
+}
+
+/** The comparisons to show: each profile with the next, and for more than two the first with the last. */
+function compare(profiles: readonly Profile[]): Array<{readonly diff: ProfileDiff; readonly newer: Profile}> {
+	const solved = profiles.map(profile => ({profile, solution: solve(profile)}));
+	const pairs = solved.slice(1).map((newer, index) => [solved[index]!, newer] as const);
+	if (solved.length > 2) pairs.push([solved[0]!, solved.at(-1)!]);
+	return pairs.map(([older, newer]) => ({diff: diffProfiles(older, newer), newer: newer.profile}));
+}
+
+export const command: Command = {
+	name: 'diff',
+	summary: 'Compare profiles: what moved, what is set differently, and why',
+	takes: 'OLD NEW...',
+	flags: {
+		full: {type: 'boolean', help: 'Show every change and every part of it'},
+		as: {
+			type: 'string',
+			value: 'FORM',
+			choices: ['text', 'markdown', 'json'],
+			help: 'Print as text, Markdown or JSON',
+		},
+	},
+	examples: [
+		['roomtare diff attic-2025 attic-2026', 'what changed between the two, larger changes first'],
+		['roomtare diff attic-2025 attic-2026 --full', 'every reading, and every cause of every setting'],
+		['roomtare diff 2024 2025 2026 --as markdown', 'each year with the next, then the first with the last'],
+		['roomtare diff old.json - --json < new.json', 'one of them from standard input, for a script'],
+	],
+	async run(context) {
+		const {input, flags} = context;
+		if (input.filter(word => word === '-').length > 1) {
+			throw new Trouble('diff: “-” stands twice. Standard input can be only one of the profiles.');
+		}
+
+		const read = [];
+		for (const word of input) read.push(await readProfileArgument(context, word));
+		for (const [index, {path, place}] of read.entries()) {
+			if (path !== undefined && read.findIndex(other => other.path === path) < index) {
+				context.say(`${place} is given twice. A profile does not differ from itself.`);
+			}
+		}
+
+		const compared = compare(read.map(({profile}) => profile));
+		const form: Form = flags.json ? 'json' : ((flags.as as Form | undefined) ?? 'text');
+		if (form === 'json') {
+			const diffs = compared.map(({diff}) => diff);
+			const result = diffs.length === 1 ? diffs[0] : {steps: diffs.slice(0, -1), overall: diffs.at(-1)};
+			context.out(JSON.stringify(result, undefined, 2));
+		} else {
+			const texts = compared.map(({diff, newer}) => {
+				const options = optionsFor(context, newer);
+				return form === 'markdown' ? diffMarkdown(diff, options) : diffText(diff, options);
+			});
+			context.out(texts.join('\n\n'));
+		}
+
+		return compared.every(({diff}) => diff.isSame) ? exitCode.fine : exitCode.no;
+	},
+};

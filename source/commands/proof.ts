@@ -1,0 +1,22 @@
+import {prove} from '../calibration/proof/prove.ts';
+import {proofText} from '../report/proof/text.ts';
+import {type Command, exitCode} from './command.ts';
+import {profileFrom} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'proof',
+	summary: 'Hold the second round of readings against what the settings should give',
+	takes: 'PROFILE',
+	examples: [
+		['roomtare proof attic-2026', 'each reading against its prediction, and what explains a miss'],
+		['roomtare proof attic-2026 && echo met', 'ends with 1 where the proof is missed or not taken yet'],
+		['roomtare proof - --json < attic.json', 'from standard input, for a script'],
+	],
+	async run(context) {
+		const result = prove(await profileFrom(context, context.input[0]!));
+		context.out(
+			context.flags.json ? JSON.stringify(result, undefined, 2) : proofText(result, context.columns),
+		);
+		return result.verdict === 'met' ? exitCode.fine : exitCode.no;
+	},
+};

@@ -1,0 +1,81 @@
+import type {Explanation, Finding, ProofReading, ProofResult} from '../../calibration/proof/proofResult.ts';
+import {remarkLines} from '../remarks.ts';
+import {formatNumber, formatSigned} from '../settingText.ts';
+import {tableLines} from '../table.ts';
+import {wrap} from '../wrap.ts';
+
+const verdictText = {
+	met: 'Proof met: every reading is where the settings should put it.',
+	missed: 'Proof missed.',
+	none: 'No second round to hold against the predictions.',
+} as const;
+
+function signalText({signal}: Pick<ProofReading, 'signal'>): string {
+	return signal.kind === 'tone' ? `${formatNumber(signal.hertz, 0)} Hz` : 'noise';
+}
+
+/** How sure an explanation is, in words and as a share. */
+export function trustText({trust, likelihood}: Explanation): string {
+	if (trust === 'certain') return 'Certain';
+	const percent = Math.round(100 * likelihood);
+	const share = percent < 1 ? 'below 1 %' : `${percent} %`;
+	return `${trust === 'likely' ? 'Likely' : 'Possible'}, ${share}`;
+}
+
+/** One finding: every explanation that fits, and the check that would confirm the first. */
+export function findingLines({explanations}: Finding, width: number): string[] {
+	return explanations.flatMap((explanation, index) => {
+		const texts = explanation.mistakes.map(({text}) => text).join(' ');
+		const checks = index === 0 ? ` ${explanation.mistakes.map(({check}) => check).join(' ')}` : '';
+		const lead = index === 0 ? '  - ' : '    or: ';
+		return wrap(`${trustText(explanation)}. ${texts}${checks}`, width, lead);
+	});
+}
+
+/** A second round as text: the verdict, each reading against its prediction, what explains the misses, what is left. */
+export function proofText(result: ProofResult, width: number): string {
+	const {readings, missing, masterShiftDb, findings, verdict, toleranceDb} = result;
+	const rows = readings.map(
+		({name, seatName, predicted, read, residual, tolerance, verdict: one, ...rest}) => [
+			name,
+			seatName,
+			signalText(rest),
+			formatNumber(predicted.value, 1),
+			formatNumber(read.value, 1),
+			formatSigned(residual, 1),
+			`±${formatNumber(tolerance, 1)}`,
+			one,
+		],
+	);
+	const plan = missing.map(({name, seatName, predicted, ...rest}) => [
+		name,
+		seatName,
+		signalText(rest),
+		formatNumber(predicted.value, 1),
+	]);
+	const columns = [
+		{title: 'source', importance: 10, leastCells: 10},
+		{title: 'seat', importance: 4, leastCells: 8},
+		{title: 'signal', importance: 5},
+		{title: 'predicted', align: 'right', importance: 7},
+		{title: 'read', align: 'right', importance: 6},
+		{title: 'off', align: 'right', importance: 9},
+		{title: 'allowed', align: 'right', importance: 3},
+		{title: '', importance: 8},
+	] as const;
+	return [
+		...wrap(
+			`${verdictText[verdict]} Tolerance ±${formatNumber(toleranceDb, 1)} dB, or what the noise allows.`,
+			width,
+		),
+		...(masterShiftDb
+			? wrap(`Taken out first: ${formatSigned(masterShiftDb.value, 1)} dB common to all.`, width)
+			: []),
+		...(rows.length > 0 ? ['', ...tableLines(columns, rows, width)] : []),
+		...(findings.length > 0
+			? ['', 'What explains it', ...findings.flatMap(finding => findingLines(finding, width))]
+			: []),
+		...(plan.length > 0 ? ['', 'Still to read, dB', ...tableLines(columns.slice(0, 4), plan, width)] : []),
+		...remarkLines(result.remarks, width),
+	].join('\n');
+}
