@@ -39,13 +39,12 @@ const production = {
 	// Without it React measures every render and keeps the measurements.
 	'process.env.NODE_ENV': '"production"',
 	ROOMTARE_VERSION: JSON.stringify(version),
-	// What tells a sound profile without the schema library.
-	ROOMTARE_PROFILE_SCHEMA: JSON.stringify(profileSchema),
 };
 const compiled = file => file.replace(/\.tsx?$/, '.js');
 
 /**
-A chunk of ES module as CommonJS. Imports of the drawing part stay: they load ES modules.
+A chunk of ES module as CommonJS. Imports of the drawing part stay: they load ES modules. The whole schema is a file of
+its own, so that nothing of it is read before it is needed.
 
 @param toRoot - Relative path from the chunk to `dist`, with its slash.
 */
@@ -61,7 +60,9 @@ async function commonJs(text, toRoot) {
 			: '',
 		supported: {'dynamic-import': false},
 	});
-	return code.replaceAll('__load("#ui/', `import("${toRoot}ui/`);
+	return code
+		.replaceAll('__load("#ui/', `import("${toRoot}ui/`)
+		.replaceAll('__wholeSchema()', `require("${toRoot}schema.cjs")`);
 }
 
 const drawn = new Set();
@@ -78,9 +79,17 @@ const program = await build({
 	plugins: [
 		separate(`${root}source/ui`, drawn, file => `#ui/${compiled(file)}`),
 		leanMeow,
+		lateSchema(profileSchema, '__wholeSchema()'),
 		lateSegmenters,
 		quietBuiltins,
 	],
+});
+const schema = await build({
+	...common,
+	entryPoints: ['source/profile/schema/profile.ts'],
+	outfile: 'dist/schema.cjs',
+	format: 'cjs',
+	write: false,
 });
 const ui = await build({
 	...common,
@@ -96,7 +105,7 @@ const ui = await build({
 	banner: {
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
-	plugins: [noDeveloperTools, lateSchema, lateSegmenters, quietBuiltins],
+	plugins: [noDeveloperTools, lateSchema(profileSchema), lateSegmenters, quietBuiltins],
 });
 
 // Only now, so that a build that fails leaves the last one.
@@ -106,12 +115,12 @@ for (const {path, text} of program.outputFiles) {
 	writeFileSync(path, await commonJs(text, `${relative(dirname(path), `${root}dist`) || '.'}/`));
 }
 
-for (const {path, contents} of ui.outputFiles) {
+for (const {path, contents} of [...schema.outputFiles, ...ui.outputFiles]) {
 	mkdirSync(dirname(path), {recursive: true});
 	writeFileSync(path, contents);
 }
 
 chmodSync(`${root}dist/cli.cjs`, 0o755);
-const inputs = [program, ui].flatMap(({metafile}) => Object.keys(metafile.inputs));
+const inputs = [program, schema, ui].flatMap(({metafile}) => Object.keys(metafile.inputs));
 writeFileSync(`${root}dist/THIRD-PARTY-NOTICES.txt`, thirdPartyNotices(inputs, root));
 writeFileSync(`${root}dist/profile.schema.json`, `${JSON.stringify(profileSchema, null, '\t')}\n`);

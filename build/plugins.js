@@ -67,13 +67,22 @@ export const separate = (folder, found, outputOf) => ({
 	},
 });
 
-/** Loads the whole schema, and with it the schema library, at the first call and not when a file is read. */
-export const lateSchema = {
+/**
+Writes the generated JSON Schema into the program, and loads the whole schema, and with it the schema library, only at
+the first call.
+
+@param load - The expression that gives the module of the whole schema.
+*/
+export const lateSchema = (generated, load = "require('./schema/profile.ts')") => ({
 	name: 'late-schema',
 	setup({onLoad}) {
+		onLoad({filter: /[/\\]source[/\\]profile[/\\]generatedSchema\.ts$/}, () => ({
+			contents: `export const generatedSchema = JSON.parse(${JSON.stringify(JSON.stringify(generated))});`,
+			loader: 'ts',
+		}));
 		onLoad({filter: /[/\\]source[/\\]profile[/\\]wholeSchema\.ts$/}, () => ({
-			contents: "export const wholeSchema = () => require('./schema/profile.ts').profileSchema;",
+			contents: `export const wholeSchema = () => ${load}.profileSchema;`,
 			loader: 'ts',
 		}));
 	},
-};
+});

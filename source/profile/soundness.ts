@@ -1,7 +1,5 @@
-import {type JsonSchema, schemaTest} from './json/schemaTest.ts';
-
-/** Written in by the build: the JSON Schema that the whole schema generates. */
-declare const ROOMTARE_PROFILE_SCHEMA: JsonSchema | undefined;
+import {generatedSchema} from './generatedSchema.ts';
+import {schemaTest} from './json/schemaTest.ts';
 
 let test: ((value: unknown) => boolean) | undefined;
 
@@ -10,6 +8,6 @@ Whether a parsed file certainly fits the schema, told without loading the schema
 where the program runs from its source, without the generated schema) the whole schema has the word.
 */
 export function isCertainlySound(file: unknown): boolean {
-	test ??= typeof ROOMTARE_PROFILE_SCHEMA === 'object' ? schemaTest(ROOMTARE_PROFILE_SCHEMA) : () => false;
+	test ??= generatedSchema ? schemaTest(generatedSchema) : () => false;
 	return test(file);
 }
