@@ -98,6 +98,30 @@ test.each([
 });
 
 test.each([
+	[80, 24],
+	[40, 10],
+	[20, 4],
+])('home and the questions for a new profile stay within %i×%i too', async (columns, rows) => {
+	const app = drawIn(
+		columns,
+		rows,
+		<App session={startSession({files: memoryFiles(), now: () => new Date()})} />,
+	);
+	const isWithin = () => {
+		expect(app.lines().length).toBeLessThanOrEqual(rows - 1);
+		for (const line of app.lines()) expect(cellWidth(line)).toBeLessThanOrEqual(columns);
+	};
+
+	isWithin();
+	app.press('n');
+	await vi.waitFor(() => expect(app.frame()).toContain('A name for'));
+	isWithin();
+	app.press('Den\r');
+	await vi.waitFor(() => expect(app.frame()).toContain('Which speak'));
+	isWithin();
+});
+
+test.each([
 	[59, 24],
 	[80, 15],
 ])('in %i×%i one line says what is hidden, and the question still stands', (columns, rows) => {

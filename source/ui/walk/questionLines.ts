@@ -31,13 +31,16 @@ export function questionLines<Subject>(
 	const put: Put = (text, style, indent = margin) =>
 		wrap(text, columns, indent).map(line => ({text: line, style}));
 	const lines: Line[] = [...put(prompt.question, 'strong')];
-	if (isBrief) return [...lines, ...valueLines(prompt, state, undefined), ...noteLines(state.notes, put)];
+	if (isBrief) {
+		lines.push(...valueLines(prompt, state, undefined), ...noteLines(state.notes, put));
+		return [...lines, ...answerLines(prompt, state, put, columns)];
+	}
+
 	if (prompt.about) lines.push(...put(prompt.about, 'quiet'));
 	lines.push({text: ''});
-	if (state.asked) {
-		lines.push(...put(state.asked.question, 'doubt', `${margin}? `));
-		lines.push(...state.asked.choices.map(({label}, index) => ({text: `${margin}  ${index + 1}  ${label}`})));
-	} else if (prompt.choices) lines.push(...choiceLines(prompt, columns), {text: ''});
+	const answers = answerLines(prompt, state, put, columns);
+	lines.push(...answers);
+	if (answers.length > 0 && !state.asked) lines.push({text: ''});
 	if (prompt.kind !== 'page') lines.push(...valueLines(prompt, state, draw));
 	lines.push(...noteLines(state.notes, put));
 
@@ -56,6 +59,20 @@ type Put = (text: string, style?: Line['style'], indent?: string) => Line[];
 
 function noteLines(notes: readonly Note[], put: Put): Line[] {
 	return notes.flatMap(({kind, text}) => put(text, signs[kind][1], margin + signs[kind][0]));
+}
+
+/** What can be chosen: answers to a question back, or those of the question itself. */
+function answerLines<Subject>(
+	prompt: Prompt<Subject>,
+	{asked}: RoundState<Subject>,
+	put: Put,
+	columns: number,
+): Line[] {
+	if (!asked) return prompt.choices ? choiceLines(prompt, columns) : [];
+	return [
+		...put(asked.question, 'doubt', `${margin}? `),
+		...asked.choices.map(({label}, index) => ({text: `${margin}  ${index + 1}  ${label}`})),
+	];
 }
 
 function choiceLines<Subject>(prompt: Prompt<Subject>, columns: number): Line[] {
