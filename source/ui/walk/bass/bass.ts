@@ -26,8 +26,10 @@ export function bassPrompts(profile: Profile): Prompt<Profile>[] {
 		'Do subs and speakers add up?',
 		'Tones around the crossover, each side alone and both together, tell delay and polarity of the subs.',
 	);
-	if ((profile.subs ?? []).length === 0) return [page];
-	return [page, toneSetPrompt(profile), ...blendOf(profile).steps.map(step => tonePrompt(profile, step))];
+	const {steps} = blendOf(profile);
+	return steps.length === 0
+		? [page]
+		: [page, toneSetPrompt(profile), ...steps.map(step => tonePrompt(profile, step))];
 }
 
 function tonePrompt(profile: Profile, step: BlendStep): Prompt<Profile> {

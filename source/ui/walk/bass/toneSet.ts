@@ -41,7 +41,7 @@ export function toneSetPrompt(profile: Profile): Prompt<Profile> {
 	return choicePrompt<Profile>({
 		id: 'bass:set',
 		stop: 'bass',
-		question: 'Which settings stand in the boxes now?',
+		question: 'Settings that stand in the boxes now',
 		about:
 			'Best: the set from the stop Dial-in, all of it typed in. Then leave it and the master volume alone.',
 		explain: 'What the tones find is on top of the settings that stand, so they must be known.',

@@ -1,13 +1,16 @@
-import type {ProofPlanItem, ProofReading} from '../../../calibration/proof/proofResult.ts';
+import type {ProofPlanItem, ProofResult} from '../../../calibration/proof/proofResult.ts';
 import {atomsOf, readingKey} from '../../../calibration/proof/rounds.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {formatNumber} from '../../../report/settingText.ts';
+import {formatNumber, formatSigned} from '../../../report/settingText.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {planOf, proofOf, provenSet} from './proofOf.ts';
 
 const noiseCaution = 'Master down before the signal starts, then up to where it stood in the first round.';
+
+/** Fewer readings cannot tell a moved master volume from one channel that is off. */
+const fewReadings = 3;
 
 /** The stop Proof: its page, and every reading that the first round lets predict. */
 export function proofPrompts(profile: Profile): Prompt<Profile>[] {
@@ -43,7 +46,7 @@ function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
 			round: 'proof',
 			...(provenSet(subject) ? {inForce: provenSet(subject)!.id} : {}),
 		}),
-		hint: after => verdictText(proofOf(after).readings.find(reading => reading.key === key)),
+		hint: after => verdictText(key, proofOf(after)),
 	});
 }
 
@@ -53,15 +56,26 @@ function playText({signal, shows, name, weighting}: ProofPlanItem): string {
 	return `${what} on ${name}${alone}. Meter at ear height, ${weighting}, slow.`;
 }
 
-/** Residual and verdict of one reading, in words. */
-export function verdictText(reading: ProofReading | undefined): string | undefined {
+/**
+Residual and verdict of one reading, in words. Where a shift of all readings explains it, that is said: after one or
+two readings it may as well be this channel alone.
+*/
+export function verdictText(key: string, {readings, masterShiftDb}: ProofResult): string | undefined {
+	const reading = readings.find(one => one.key === key);
 	if (!reading) return undefined;
-	const {residual, verdict, tolerance} = reading;
-	const size = `${formatNumber(Math.abs(residual), 1)} dB ${residual < 0 ? 'below' : 'above'} the prediction`;
+	const {rawResidual, residual, verdict, tolerance} = reading;
+	const off = (decibels: number) =>
+		`${formatNumber(Math.abs(decibels), 1)} dB ${decibels < 0 ? 'below' : 'above'} the prediction`;
+	if (masterShiftDb && verdict !== 'missed' && Math.abs(rawResidual) > tolerance) {
+		return readings.length < fewReadings
+			? `${off(rawResidual)}: the master volume, or this channel; the next readings tell.`
+			: `${off(rawResidual)}, as all are by ${formatSigned(masterShiftDb.value, 1)} dB: the master volume. Else met.`;
+	}
+
 	const words = {
 		met: 'met.',
 		unclear: 'unclear; a repeat decides.',
 		missed: `missed, more than ${formatNumber(tolerance, 1)} dB. Read it again, then see the page of this stop.`,
 	}[verdict];
-	return `${size}: ${words}`;
+	return `${off(residual)}: ${words}`;
 }
