@@ -38,12 +38,16 @@ function backgroundDb(
 
 /** All tone readings at a seat that can be used, and why others cannot. */
 export function toneReadings(profile: Profile, seat: string, remarks: Remark[]): ToneReading[] {
+	// Looked up once for each weighting: there may be a hundred thousand readings.
+	const backgrounds = new Map(
+		(['A', 'C', 'Z'] as const).map(weighting => [weighting, backgroundDb(profile, seat, weighting)]),
+	);
 	return (profile.meter ?? []).flatMap((reading, index): ToneReading[] => {
 		const {signal, source, weighting} = reading;
 		if (reading.setAside || reading.seat !== seat || signal?.kind !== 'tone') return [];
 		const found = sounding(profile, source);
 		if (!found) return [];
-		const background = backgroundDb(profile, seat, weighting);
+		const background = backgrounds.get(weighting);
 		const cleaned = background === undefined ? undefined : withoutBackground(reading.decibels, background);
 		if (cleaned?.verdict === 'refused') {
 			remarks.push(
