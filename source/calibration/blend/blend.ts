@@ -148,7 +148,7 @@ function finishPair(profile: Profile, fitted: Fitted, alignment: Alignment | und
 		confirm: minimum && setting ? confirming(profile, fitted, minimum, addedMs, flip) : [],
 		remarks: [
 			...fitted.remarks,
-			...fitRemarks(profile, pair, fit, next),
+			...fitRemarks(pair, fit, next),
 			...settingRemarks(profile, pair, fit, alignment, setting),
 		],
 	};

@@ -2,9 +2,9 @@ import {energyMean} from '../../acoustics/decibels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {referenceSeat} from '../observations.ts';
 import type {Remark} from '../result.ts';
-import {remark} from '../words.ts';
+import {listed, nameOf, remark} from '../words.ts';
 import {type BlendGroups, groupKey, groupsOfBoth, pairId, type Sounding} from './groups.ts';
-import {type BlendPaths, blendPaths, knownPhase} from './paths.ts';
+import {type BlendPaths, blendPaths, knownPhase, membersAssumed} from './paths.ts';
 import {type GroupStanding, groupStanding, type StandingSet} from './standing.ts';
 import {type ToneReading, toneReadings} from './toneReadings.ts';
 import type {BlendTone} from './tones.ts';
@@ -85,6 +85,19 @@ function collectPair(
 				'doubt',
 				'settings-unknown',
 				'Some tone readings do not say which settings stood. They are taken as read under the latest ones.',
+				id,
+			),
+		);
+	}
+
+	const assumed = membersAssumed(profile, groups);
+	// Boxes that are assumed alike turn the phase alike; between two subs of which both are assumed nothing is left.
+	if (assumed.length > 0 && (kind === 'mains' || assumed.length < still.length + moved.length)) {
+		remarks.push(
+			remark(
+				'doubt',
+				'boxes-assumed',
+				`Low limit of ${listed(assumed.map(member => nameOf(profile, member)))} not given: the phase of a usual one is taken, which may be off by some tenths of a period. Enter it under Kit.`,
 				id,
 			),
 		);

@@ -4,7 +4,7 @@ import {butterworth} from '../../acoustics/filters/butterworth.ts';
 import {type ComplexCurve, filterResponse} from '../../acoustics/filters/response.ts';
 import {shapedFilter} from '../../acoustics/filters/shape.ts';
 import type {Profile} from '../../profile/types.ts';
-import {bassManagement, mainsPath} from '../crossover/model.ts';
+import {bassManagement, mainsPath, subBox} from '../crossover/model.ts';
 import {assumedBox} from '../crossover/suggest.ts';
 import {crossoversOf} from '../crossoverMemory.ts';
 import {decidedSettings} from '../inForce.ts';
@@ -38,7 +38,7 @@ export function crossoverOf(profile: Profile, set: StandingSet | undefined, id: 
 function subFilter(profile: Profile, id: string) {
 	const sub = subsOf(profile).find(candidate => candidate.id === id);
 	if (!sub) return throughFilter;
-	const low = boxFilter(sub);
+	const low = boxFilter(subBox(sub));
 	return sub.upperLimitHertz === undefined ? low : cascade(low, butterworth('low', 2, sub.upperLimitHertz));
 }
 
@@ -77,6 +77,16 @@ export function blendPaths(
 		still: grid => filterResponse(mains, grid),
 		moved: grid => filterResponse(subs, grid),
 	};
+}
+
+/** Members of a pair whose low end is not known, so that the phase of an assumed one counts. */
+export function membersAssumed(profile: Profile, {still, moved}: BlendGroups): string[] {
+	const subs = subsOf(profile);
+	return [...still, ...moved].filter(
+		id =>
+			(subs.find(sub => sub.id === id) ?? profile.channels.find(channel => channel.id === id)?.speaker)
+				?.lowLimitHertz === undefined,
+	);
 }
 
 /** Known phase of the moved group ahead of the still one, radians. */

@@ -14,13 +14,11 @@ const smallMs = 0.1;
 
 /** What the fit itself leaves open. */
 export function fitRemarks(
-	profile: Profile,
 	pair: CollectedPair,
 	fit: BlendFit,
 	next: SeparatingReading | undefined,
 ): Remark[] {
 	const remarks: Remark[] = [];
-	const names = listed([...pair.still, ...pair.moved].map(id => nameOf(profile, id)));
 	if (fit.minima.length > 1) {
 		const advice = next
 			? ` Read both at ${number(next.hertz, 0)} Hz with ${inMs(next.addedDelayMs)} added next: the answers predict ${listed(next.predictedDb.map(level => inDb(level)))} there, without weighting.`
@@ -29,7 +27,7 @@ export function fitRemarks(
 			remark(
 				'doubt',
 				'several-answers',
-				`${names}: the readings allow ${fit.minima.length} answers for delay and polarity alike.${advice}`,
+				`The readings allow ${fit.minima.length} answers for delay and polarity alike.${advice}`,
 				pair.id,
 			),
 		);
@@ -40,7 +38,7 @@ export function fitRemarks(
 			remark(
 				'doubt',
 				'fit-worse-than-noise',
-				`${names}: one delay explains the readings only to within ${number(Math.sqrt(fit.scale))} times the meter's noise. The room turns the phase at these tones too, or something moved between readings; the uncertainty was widened. Trust the confirming readings more than the figure.`,
+				`One delay explains the readings only to within ${number(Math.sqrt(fit.scale))} times the meter's noise. The room turns the phase at these tones too, or something moved between readings; the uncertainty was widened. Trust the confirming readings more than the figure.`,
 				pair.id,
 			),
 		);
@@ -61,12 +59,13 @@ export function settingRemarks(
 	if (!alignment || !minimum) return [];
 	const remarks: Remark[] = [];
 	const moved = listed(pair.moved.map(id => nameOf(profile, id)));
+	const isOne = pair.moved.length === 1;
 	if (!setting) {
 		remarks.push(
 			remark(
 				'problem',
 				'no-box-delays',
-				`${moved}: ${inMs(alignment.addedMs)} of delay wanted, but no box can delay it alone. Use the phase control on the sub, or move it ${alignment.addedMs > 0 ? 'away from' : 'nearer to'} the seat.`,
+				`${inMs(alignment.addedMs)} of delay wanted, but no box can delay ${moved} alone. Use the phase control on the sub, or move it ${alignment.addedMs > 0 ? 'away from' : 'nearer to'} the seat.`,
 				pair.id,
 			),
 		);
@@ -79,7 +78,7 @@ export function settingRemarks(
 			remark(
 				'problem',
 				'delay-out-of-reach',
-				`${moved}: ${inMs(alignment.addedMs)} of delay wanted, the boxes make ${inMs(setting.addedMs)}; ${inMs(Math.abs(setting.leftMs))} are left.`,
+				`${inMs(alignment.addedMs)} of delay wanted, the boxes make ${inMs(setting.addedMs)}; ${inMs(Math.abs(setting.leftMs))} are left.`,
 				pair.id,
 			),
 		);
@@ -90,7 +89,7 @@ export function settingRemarks(
 			remark(
 				'doubt',
 				'settings-unknown',
-				`${moved}: the readings do not say which settings stood, so only the change is told, not what to enter.`,
+				`The readings do not say which settings stood, so only the change is told, not what to enter.`,
 				pair.id,
 			),
 		);
@@ -101,7 +100,7 @@ export function settingRemarks(
 			remark(
 				'note',
 				'blend-stands',
-				`${moved}: the delay wanted differs by ${inMs(alignment.addedMs)} from what stands, within its uncertainty. Nothing to change.`,
+				`The delay wanted differs by ${inMs(alignment.addedMs)} from what stands, within its uncertainty. Nothing to change.`,
 				pair.id,
 			),
 		);
@@ -117,7 +116,7 @@ export function settingRemarks(
 			remark(
 				'note',
 				'latency-included',
-				`${moved}: the latency of ${listed(boxes.map(({at, milliseconds}) => `${at} (${inMs(milliseconds)})`))} is in the readings. Add nothing for it by hand.`,
+				`The latency of ${listed(boxes.map(({at, milliseconds}) => `${at} (${inMs(milliseconds)})`))} is in the readings. Add nothing for it by hand.`,
 				pair.id,
 			),
 		);
@@ -128,7 +127,7 @@ export function settingRemarks(
 			remark(
 				'advice',
 				'polarity-at-sub',
-				`${moved}: neither receiver nor processor turns its polarity. Use the switch on the sub; where it has none, a turned signal lead does it on balanced inputs only.`,
+				`Neither receiver nor processor turns the polarity of ${moved}. Use the switch on ${isOne ? 'the sub' : 'each sub'}; without one, turn both leads of every other speaker instead, with the receiver off.`,
 				pair.id,
 			),
 		);

@@ -2,7 +2,7 @@ import {type AnalogFilter, cascade, throughFilter} from '../../acoustics/filters
 import {type BoxData, boxFilter} from '../../acoustics/filters/box.ts';
 import {butterworth} from '../../acoustics/filters/butterworth.ts';
 import {type FilterShape, shapedFilter} from '../../acoustics/filters/shape.ts';
-import {usualHighPass, usualLowPass} from './weights.ts';
+import {assumedSubLimitHertz, usualHighPass, usualLowPass} from './weights.ts';
 
 /** The two filters of bass management. */
 export type BassManagement = {readonly highPass: FilterShape; readonly lowPass: FilterShape};
@@ -31,7 +31,15 @@ export function bassManagement(crossover?: {
 	};
 }
 
-/** One model for all subs together: the lowest upper limit given, and the low end of the first that states one. */
+/** What is taken for a sub's low end where its limit is not known. */
+export function subBox(sub: BoxData | undefined): BoxData {
+	return sub?.lowLimitHertz === undefined ? {lowLimitHertz: assumedSubLimitHertz, box: 'vented'} : sub;
+}
+
+/**
+One model for all subs together: the lowest upper limit given, and the low end of the first that states one, or the
+usual. Without subs nothing is in the way.
+*/
 export function subModel(
 	subs: ReadonlyArray<BoxData & {readonly upperLimitHertz?: number | undefined}>,
 ): SubModel {
@@ -40,7 +48,7 @@ export function subModel(
 	);
 	const lowEnd = subs.find(({lowLimitHertz}) => lowLimitHertz !== undefined);
 	return {
-		low: lowEnd ? boxFilter(lowEnd) : throughFilter,
+		low: subs.length > 0 ? boxFilter(subBox(lowEnd)) : throughFilter,
 		high: limits.length > 0 ? butterworth('low', 2, Math.min(...limits)) : throughFilter,
 	};
 }

@@ -4,9 +4,13 @@ import {localisableFromHertz, localisedFromHertz, toleranceMs} from './weights.t
 const db = (value: number) => `${value.toFixed(1).replace('-', '−')} dB`;
 const hz = (value: number) => `${Number.isInteger(value) ? value : value.toFixed(0)} Hz`;
 
-/** A number with a true minus sign, or a plus where it is positive. */
-export const signedMs = (value: number) =>
-	`${value < 0 ? '−' : value > 0 ? '+' : ''}${Math.abs(value).toFixed(1)} ms`;
+/** When the sub should arrive, in words. */
+function arrival(subDelayMs: number): string {
+	const size = Math.abs(subDelayMs).toFixed(1);
+	return Number(size) === 0
+		? 'together with the speaker'
+		: `${size} ms ${subDelayMs < 0 ? 'before' : 'after'} the speaker`;
+}
 
 /**
 Why a choice stands where it does, in plain words.
@@ -32,7 +36,7 @@ export function choiceReasons(
 	reasons.push(
 		`Cone movement falls by ${db(choice.excursionReliefDb)} against full range.`,
 		`Speaker and sub add up within ${db(choice.rippleDb)} from ${hz(choice.hertz / 2)} to ${hz(choice.hertz * 2)}` +
-			`, with the sub arriving ${signedMs(choice.subDelayMs)} against the speaker${choice.inverted ? ' and inverted' : ''}.`,
+			`, with the sub arriving ${arrival(choice.subDelayMs)}${choice.inverted ? ', its polarity turned' : ''}.`,
 		`${toleranceMs} ms off costs ${db(choice.toleranceDb)} more ripple.`,
 	);
 	if (choice.hertz > localisedFromHertz) {

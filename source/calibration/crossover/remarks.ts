@@ -1,7 +1,7 @@
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import type {Remark} from '../result.ts';
 import {subsOf} from '../subsOf.ts';
-import {lfeTopHertz, usualHighPass, usualLowPass} from './weights.ts';
+import {assumedSubLimitHertz, lfeTopHertz, usualHighPass, usualLowPass} from './weights.ts';
 
 type Judged = {
 	readonly hertz: number | 'full';
@@ -37,6 +37,14 @@ export function crossoverRemarks(
 				kind: 'doubt',
 				code: 'speaker-limit-unknown',
 				text: `${unknown.join(', ')}: no low limit given, ${channels.get(unknown[0]!)!.limitHertz.toFixed(0)} Hz (−3 dB) taken. Enter the limit from the data sheet.`,
+			});
+		}
+
+		if (!subs.some(({lowLimitHertz}) => lowLimitHertz !== undefined)) {
+			remarks.push({
+				kind: 'note',
+				code: 'sub-low-limit-unknown',
+				text: `Subs: no low limit given; ${assumedSubLimitHertz} Hz vented taken for their phase.`,
 			});
 		}
 

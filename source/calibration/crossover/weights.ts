@@ -8,9 +8,9 @@ export const crossoverWeights = {
 	/** Points for each dB that the ripple grows when the alignment is off by `toleranceMs`. */
 	tolerance: 0.5,
 	/** Points for each dB of drive above `driveFreeDb` that is left at the speaker's own limit. */
-	drive: 0.15,
+	drive: 0.25,
 	/** Points for each octave above `localisableFromHertz`. */
-	localisable: 1.5,
+	localisable: 2,
 	/** Further points for each octave above `localisedFromHertz`. */
 	localised: 4,
 } as const;
@@ -37,6 +37,9 @@ export const localisedFromHertz = 120;
 
 /** Limit taken for a speaker of which none is known, hertz at −3 dB: a small box. Common practice, no source. */
 export const assumedLimitHertz = 80;
+
+/** Low end taken for a sub of which none is known: vented, hertz at −3 dB. Common practice, no source. */
+export const assumedSubLimitHertz = 30;
 
 /** A speaker that reaches this low may play full range, hertz at −3 dB. Common practice, no source. */
 export const fullRangeLimitHertz = 40;

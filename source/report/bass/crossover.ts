@@ -59,7 +59,7 @@ function groupLines(
 		`${formatNumber(choice.driveLeftDb, 1)} dB`,
 		`${formatNumber(-choice.excursionReliefDb, 1)} dB`,
 		`${formatSigned(choice.subDelayMs, 1)} ms${choice.inverted ? ', inverted' : ''}`,
-		choice.belowLimit ? 'below the limit' : '',
+		choice.belowLimit ? 'too low' : '',
 	]);
 	return [
 		'',
@@ -82,9 +82,9 @@ function groupLines(
 							{title: 'ripple', importance: 7, align: 'right'},
 							{title: '1 ms off', importance: 4, align: 'right'},
 							{title: 'at limit', importance: 5, align: 'right'},
-							{title: 'cone', importance: 3, align: 'right'},
+							{title: 'cone', importance: 2, align: 'right'},
 							{title: 'sub arrives', importance: 6, align: 'right'},
-							{title: 'remark', importance: 2},
+							{title: 'remark', importance: 6.5},
 						],
 						rows,
 						width,

@@ -32,7 +32,7 @@ test.each(reference)(
 		const judged = judgePairing(
 			mainsPath(box, management, entry.crossoverHertz),
 			subPath(sub, management, entry.crossoverHertz),
-			sub.low,
+			entry.subLowLimitHertz === null ? throughFilter : sub.low,
 			entry.crossoverHertz,
 			false,
 			1,
