@@ -63,6 +63,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./diff.ts'),
 	},
 	{
+		name: 'history',
+		summary: 'Show all profiles of a room, oldest to newest, and what drifted',
+		load: () => import('./history.ts'),
+	},
+	{
 		name: 'new',
 		summary: 'Begin a profile for a room',
 		load: () => import('./new.ts'),
