@@ -1,0 +1,80 @@
+import {spawnSync} from 'node:child_process';
+import {existsSync, mkdtempSync, rmSync} from 'node:fs';
+import {tmpdir} from 'node:os';
+import {join} from 'node:path';
+import {twelveSpeakers} from '../fixtures/bassProfile.js';
+import {loadSource} from '../tools.js';
+
+const python = '/usr/bin/python3';
+const script = new URL('../fixtures/numpySignals.py', import.meta.url).pathname;
+const hasNumpy = () => existsSync(python) && spawnSync(python, ['-c', 'import numpy']).status === 0;
+
+/** Noise and tone files, mono and in the order of 13 channels, written to a folder that goes again; time in ms. */
+async function writer() {
+	const {planSignals, signalRenderer, seededRandom, waveFile, outputFolder} = await loadSource(
+		'source/calibration/testSignals/plan.ts',
+		'source/calibration/testSignals/render.ts',
+		'source/signal/seededRandom.ts',
+		'source/signal/waveFile.ts',
+		'source/platform/outputFolder.ts',
+	);
+	const plan = planSignals(twelveSpeakers, -30);
+	const files = plan.files.filter(({what}) => what !== 'count');
+	const seconds = files.reduce((sum, {what}) => sum + (what === 'tone' ? 5 : 2 ** 18 / 48_000), 0);
+	const write = () =>
+		inFolder(folder => {
+			const start = performance.now();
+			const render = signalRenderer(plan, seededRandom(1));
+			const put = outputFolder(
+				folder,
+				files.map(({file}) => file),
+				true,
+			);
+			for (const item of files) put(item.file, waveFile(render(item)));
+			return performance.now() - start;
+		});
+	return {write, seconds, channels: plan.order.channels.length};
+}
+
+function inFolder(work) {
+	const folder = mkdtempSync(join(tmpdir(), 'roomtare-signals-'));
+	try {
+		return work(folder);
+	} finally {
+		rmSync(folder, {recursive: true, force: true});
+	}
+}
+
+function numpyWrites(channels) {
+	return inFolder(folder => {
+		// Fresh pages cost more than the arithmetic; with these settings numpy keeps its memory between arrays.
+		const env = {...process.env, MALLOC_MMAP_THRESHOLD_: '1073741824', MALLOC_TRIM_THRESHOLD_: '2147483647'};
+		const ran = spawnSync(python, [script, folder, String(channels)], {encoding: 'utf8', env});
+		if (ran.status !== 0) throw new Error(ran.stderr);
+		return Number(ran.stdout);
+	});
+}
+
+export default [
+	{
+		name: 'Test signals, times as fast as they play',
+		goal: {least: 50, unit: '× real time'},
+		async run({rounds, median}) {
+			const {write, seconds} = await writer();
+			const times = Array.from({length: rounds(5)}, () => write());
+			return {
+				value: (1000 * seconds) / median(times),
+				note: `${seconds.toFixed(0)} s of sound, median of ${times.length}`,
+			};
+		},
+	},
+	{
+		name: 'Test signals, against numpy writing the same',
+		goal: {most: 1, unit: '× numpy'},
+		async run({rounds, pairedRatio}) {
+			if (!hasNumpy()) return {skipped: `${python} with numpy is not here`};
+			const {write, channels} = await writer();
+			return pairedRatio(write, () => numpyWrites(channels), rounds(7));
+		},
+	},
+];
