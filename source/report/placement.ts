@@ -11,6 +11,7 @@ import {screenLines} from './placement/screenLines.ts';
 import {drawPlan, planText} from './plan.ts';
 import {remarkLines} from './remarks.ts';
 import {tableLines} from './table.ts';
+import {wrap} from './wrap.ts';
 
 export type PlacementOptions = {
 	readonly lengthUnit: LengthUnit;
@@ -65,9 +66,9 @@ export function placementText(
 		: isPlanInWords
 			? [planText(plan, lengthUnit)].flat()
 			: drawPlan(plan, {columns: width, rows: planRows, lengthUnit});
-	const ranked = options.corrections.map(text => `  - ${text}`);
+	const ranked = options.corrections.flatMap(text => wrap(text, width, '  - '));
 	return [
-		`Layout ${placement.layout}. Azimuth 0° is ${placement.ahead}, positive to the left.`,
+		...wrap(`Layout ${placement.layout}. Azimuth 0° is ${placement.ahead}, positive to the left.`, width),
 		...section('Plan', planLines),
 		...section('Places', positionLines(result, lengthUnit, width)),
 		...section(`Angles at ${names(placement.seat)}`, angleRows(placement, names, lengthUnit, width)),

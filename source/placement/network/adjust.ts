@@ -10,8 +10,8 @@ import {isUsable, type Observation, observationOf, type Unusable} from './observ
 import {otherEnds} from './otherEnds.ts';
 import {placedPoints, stateCovariance} from './placed.ts';
 import {pointsOf, referenceSeatOf} from './points.ts';
-import {leastRedundancy, noncentrality} from './reliability.ts';
-import type {AdjustedReading, NetworkResult, Suspect, Undetermined} from './result.ts';
+import {adjustedReadings} from './readings.ts';
+import type {NetworkResult, Suspect, Undetermined} from './result.ts';
 import {withRivals} from './rivals.ts';
 import {dimensionSigmas} from './settle.ts';
 import {type Plausibility, type Removed, snoop} from './snooping.ts';
@@ -86,39 +86,7 @@ export function adjustNetwork(profile: Profile): NetworkResult {
 			alternatives,
 		};
 	});
-	const rowOf = new Map(snooped.used.map((observation, row) => [observation.reading, row]));
-	const readings = tape.map(({from, to, metres}, index): AdjustedReading => {
-		const one = made[index];
-		const base = {index, from, to, metres, sigmaMetres: one && isUsable(one) ? one.sigmaMetres : 0};
-		if (!one) return {...base, status: 'setAside'};
-		if (!isUsable(one)) return {...base, status: 'unusable'};
-		const suspect = suspects.find(candidate => candidate.index === index);
-		if (suspect) {
-			return {
-				...base,
-				status: 'suspect',
-				adjustedMetres: suspect.expectedMetres,
-				residualMetres: -suspect.errorMetres,
-				redundancy: 1,
-				standardisedResidual: suspect.standardisedResidual,
-			};
-		}
-
-		const row = rowOf.get(index)!;
-		const residualMetres = solved.rows.residuals[row]! * one.sigmaMetres;
-		const redundancy = snooped.redundancy[row]!;
-		return {
-			...base,
-			status: 'used',
-			adjustedMetres: metres + residualMetres,
-			residualMetres,
-			redundancy,
-			...(redundancy >= leastRedundancy && {
-				standardisedResidual: Math.abs(snooped.standardised[row]!),
-				detectableMetres: (noncentrality * one.sigmaMetres) / Math.sqrt(redundancy),
-			}),
-		};
-	});
+	const readings = adjustedReadings(tape, made, snooped, suspects);
 	const [width, length, height] = dimensionSigmas(network, solved);
 	const degreesOfFreedom = snooped.redundancy.reduce((sum, r) => sum + r, 0);
 	let sumOfSquares = 0;

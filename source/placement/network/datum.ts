@@ -36,19 +36,21 @@ export function rigidMotions(state: Float64Array, members: readonly number[]): D
 
 /** Change of every reading, in its sigmas, when the state is displaced. */
 function response(
+	offsets: ReadonlyArray<readonly number[]>,
 	observations: readonly Observation[],
 	state: Float64Array,
 	motion: Float64Array,
 ): Float64Array {
 	const slopes = new Float64Array(rowWidth);
-	return Float64Array.from(observations, observation => {
+	const changes = new Float64Array(observations.length);
+	for (const [row, observation] of observations.entries()) {
 		predict(observation, state, slopes);
-		const change = offsetsOf(observation).reduce(
-			(sum, offset, place) => sum + slopes[place]! * motion[offset]!,
-			0,
-		);
-		return change / observation.sigmaMetres;
-	});
+		let change = 0;
+		for (const [place, offset] of offsets[row]!.entries()) change += slopes[place]! * motion[offset]!;
+		changes[row] = change / observation.sigmaMetres;
+	}
+
+	return changes;
 }
 
 const inner = (a: Float64Array, b: Float64Array) => {
@@ -75,7 +77,8 @@ export function unseenMotions(
 		.filter(({size}) => size > 1e-9)
 		.map(({motion, size}) => motion.map(value => value / size));
 	if (units.length === 0) return [];
-	const responses = units.map(motion => response(observations, state, motion));
+	const offsets = observations.map(offsetsOf);
+	const responses = units.map(motion => response(offsets, observations, state, motion));
 	const seen = symmetricEigen(responses.map(a => responses.map(b => inner(a, b))));
 	const limit = Math.max(seen.values.at(-1)!, 1) * 1e-10;
 	const unseen = seen.vectors

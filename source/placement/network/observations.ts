@@ -41,11 +41,22 @@ const planes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
 
 export const planeOf = (end: string) => (Object.hasOwn(planes, end) ? planes[end as Plane] : undefined);
 
+/** Places of the points by id; made once for each list of points. */
+const indexes = new WeakMap<readonly NetworkPoint[], ReadonlyMap<string, number>>();
+function indexOf(points: readonly NetworkPoint[]): ReadonlyMap<string, number> {
+	const known = indexes.get(points);
+	if (known) return known;
+	const made = new Map(points.map(({id}, index) => [id, index]));
+	indexes.set(points, made);
+	return made;
+}
+
 /** The point that an end of the tape means. An LFE channel means its sub where it has just one. */
 export function pointIndex(profile: Profile, points: readonly NetworkPoint[], end: string): number {
-	const subs = isLfe(end) ? (profile.subs ?? []).filter(({fedBy}) => fedBy === end) : [];
-	const id = subs.length === 1 ? subs[0]!.id : end;
-	return points.findIndex(point => point.id === id);
+	const direct = indexOf(points).get(end);
+	if (direct !== undefined || !isLfe(end)) return direct ?? -1;
+	const subs = (profile.subs ?? []).filter(({fedBy}) => fedBy === end);
+	return subs.length === 1 ? (indexOf(points).get(subs[0]!.id) ?? -1) : -1;
 }
 
 /**
@@ -61,20 +72,24 @@ export function observationOf(
 ): Observation | Unusable {
 	const no = (code: string, why: string): Unusable => ({reading: index, code, why});
 	const {from, to} = tape;
-	const base = {reading: index, metres: tape.metres, sigmaMetres: tapeSigmaMetres(tape, profile.kit)};
+	// Written out below: thousands of these are made while a reading is typed, and spreading is slow.
+	const {metres} = tape;
+	const reading = index;
+	const sigmaMetres = tapeSigmaMetres(tape, profile.kit);
 	const dimensions = points.length * 3;
 	if (from === to) return no('tape-same-ends', 'both ends are the same thing. Name the other end');
-	const ends = [from, to].map(end => ({end, plane: planeOf(end), point: pointIndex(profile, points, end)}));
-	for (const {end, plane, point} of ends) {
+	const end = (name: string) => ({name, plane: planeOf(name), point: pointIndex(profile, points, name)});
+	const one = end(from);
+	const other = end(to);
+	for (const {name, plane, point} of [one, other]) {
 		if (!plane && point < 0) {
-			return isLfe(end)
-				? no('tape-unknown-end', `${end} feeds several subs or none. Name the sub`)
-				: no('tape-unknown-end', `${end} is neither a point nor a plane of this room`);
+			return isLfe(name)
+				? no('tape-unknown-end', `${name} feeds several subs or none. Name the sub`)
+				: no('tape-unknown-end', `${name} is neither a point nor a plane of this room`);
 		}
 	}
 
 	const slope = slopeOf(profile.room);
-	const [one, other] = ends as [(typeof ends)[number], (typeof ends)[number]];
 	if (one.plane && other.plane) {
 		if (one.plane.axis !== other.plane.axis) {
 			return no('tape-planes-meet', `${from} and ${to} meet in a corner and have no distance between them`);
@@ -84,7 +99,7 @@ export function observationOf(
 			return no('tape-slope-height', 'the ceiling slopes. State its height at the two walls instead');
 		}
 
-		return {...base, kind: 'planes', dimension: dimensions + one.plane.axis};
+		return {reading, metres, sigmaMetres, kind: 'planes', dimension: dimensions + one.plane.axis};
 	}
 
 	const plane = one.plane ?? other.plane;
@@ -92,13 +107,15 @@ export function observationOf(
 		if (tape.metres === 0) return no('tape-zero', 'two things cannot stand in the same place');
 		if (one.point === other.point)
 			return no('tape-same-ends', 'both ends are the same thing. Name the other end');
-		return {...base, kind: 'points', from: one.point * 3, to: other.point * 3};
+		return {reading, metres, sigmaMetres, kind: 'points', from: one.point * 3, to: other.point * 3};
 	}
 
 	const point = (one.plane ? other.point : one.point) * 3;
 	if (plane.axis === 2 && plane.isFar && slope) {
 		return {
-			...base,
+			reading,
+			metres,
+			sigmaMetres,
 			kind: 'slope',
 			point,
 			axis: slope.axis,
@@ -107,13 +124,10 @@ export function observationOf(
 		};
 	}
 
-	return {
-		...base,
-		kind: 'plane',
-		point,
-		axis: plane.axis,
-		...(plane.isFar && {dimension: dimensions + plane.axis}),
-	};
+	const {axis} = plane;
+	return plane.isFar
+		? {reading, metres, sigmaMetres, kind: 'plane', point, axis, dimension: dimensions + axis}
+		: {reading, metres, sigmaMetres, kind: 'plane', point, axis};
 }
 
 /** Whether `observationOf` could make an equation. */

@@ -3,14 +3,14 @@ import {type Observation, offsetsTouch} from './observations.ts';
 import {stateCovariance} from './placed.ts';
 import {redundancyNumbers, standardisedResiduals} from './reliability.ts';
 import {settle} from './settle.ts';
-import type {Plausibility, Removed, Snooped} from './snooping.ts';
+import {jumpMetres, type Plausibility, type Removed, type Snooped} from './snooping.ts';
 import {type Network, solveNetwork} from './solveNetwork.ts';
 import {nominalDirection} from './starts.ts';
 
-/** Only errors so large that a point may have jumped to another side are worth the look, metres. */
-const jumpMetres = 0.2;
 /** Half a sum of squares within which another explanation fits as well. */
 const alikeCost = 3;
+/** A suspect that a usual slip explains this well, with everything on its own side, needs no rival. */
+const explained = 0.5;
 /** A cause must explain the rival better by this to take the place of what the test found. */
 const lead = 0.1;
 
@@ -62,7 +62,8 @@ export function withRivals(
 	let best = snooped;
 	for (const removed of snooped.removed) {
 		const own = plausibilityOf(network, removed.observation, best.settled, plausibility);
-		if (Math.abs(own.error) < jumpMetres || !best.removed.includes(removed)) continue;
+		if (Math.abs(own.error) < jumpMetres || own.score > explained || !best.removed.includes(removed))
+			continue;
 		const rivals = best.used
 			.filter(one => offsetsTouch(one, removed.observation))
 			.flatMap(rival => {

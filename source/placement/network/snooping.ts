@@ -79,6 +79,9 @@ function worstOf(
 /** Lower by more than this, half a sum of squares, is a better solution and not the same one again. */
 const betterCost = 1;
 
+/** A blunder as large may have pulled a point over to another side, metres. */
+export const jumpMetres = 0.2;
+
 /** Adjusts from a fresh start and from where the last adjustment ended, and keeps the better. */
 function settleBoth(
 	network: Network,
@@ -138,7 +141,10 @@ export function snoop(
 				},
 			];
 			used = used.filter(one => one !== observation);
-			settled = settleBoth(network, used, [solved.state, startFor(used)]);
+			const error = (solved.rows.residuals[worst.row]! * observation.sigmaMetres) / redundancy[worst.row]!;
+			// A small blunder leaves every point on its side; after a large one a fresh start may be the better one.
+			const starts = Math.abs(error) > jumpMetres ? [solved.state, startFor(used)] : [solved.state];
+			settled = settleBoth(network, used, starts);
 			continue;
 		}
 
