@@ -46,7 +46,12 @@ export const command: Command = {
 			flags.force === true,
 		);
 		const render = signalRenderer(plan, seededRandom(1));
-		for (const item of plan.files) write(item.file, waveFile(render(item)));
+		let bytes: Uint8Array<ArrayBuffer> | undefined;
+		for (const item of plan.files) {
+			bytes = waveFile(render(item), bytes);
+			write(item.file, bytes);
+		}
+
 		out(
 			flags.json
 				? JSON.stringify({folder, ...plan}, null, 2)

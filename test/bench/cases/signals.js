@@ -30,7 +30,12 @@ async function writer() {
 				files.map(({file}) => file),
 				true,
 			);
-			for (const item of files) put(item.file, waveFile(render(item)));
+			let bytes;
+			for (const item of files) {
+				bytes = waveFile(render(item), bytes);
+				put(item.file, bytes);
+			}
+
 			return performance.now() - start;
 		});
 	return {write, seconds, channels: plan.order.channels.length};
