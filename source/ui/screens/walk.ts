@@ -13,6 +13,8 @@ import {pressTrouble} from './trouble.ts';
 export function pressWalk(screen: WalkScreen, press: Press, world: World): Screen {
 	if (screen.trouble) return pressTrouble(screen, press, world);
 	const at = world.now().toISOString();
+	if (screen.state.isPlanShown && (press.key === 'enter' || press.key === 'escape'))
+		return {...screen, state: reduceRound(walkRound, screen.state, {kind: 'plan'})};
 	const onPage = pressPage(screen, press, at);
 	if (onPage) return kept(screen, onPage, world);
 	const {state, isLeaving} = pressRound(walkRound, screen.state, press, at);
@@ -58,7 +60,8 @@ export function withPage(screen: WalkScreen): WalkScreen {
 function pressPage(screen: WalkScreen, press: Press, decidedAt: string): WalkScreen | undefined {
 	const prompt = currentPrompt(walkRound, screen.state);
 	const page = prompt.kind === 'page' ? pageOf(prompt.id) : undefined;
-	if (!page) return undefined;
+	// Keys for a page that the plan hides would act unseen.
+	if (!page || screen.state.isPlanShown) return undefined;
 	const there = withPage(screen);
 	const pressed = page.press(there.state.subject, there.page!.state, press, {decidedAt});
 	switch (pressed.kind) {

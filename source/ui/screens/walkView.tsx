@@ -17,6 +17,7 @@ import type {WalkScreen} from './screen.ts';
 import {troubleLines} from './troubleLines.ts';
 import {WalkBody} from './walkBody.tsx';
 import {walkHead} from './walkHead.ts';
+import {WalkPlan} from './walkPlan.tsx';
 
 type Props = {readonly screen: WalkScreen; readonly size: WindowSize};
 
@@ -39,14 +40,16 @@ export function WalkView({screen, size}: Props) {
 	const pageState = page && (screen.page?.id === prompt.id ? screen.page.state : page.start(state.subject));
 	const footer = isTiny ? layout.hidden : footerText(footerKeys(screen, page, pageState), columns);
 	// A page may fill the screen. A question needs less, and every cell costs time at every key.
-	const whole = page ? layout.height : Math.min(layout.height, mostRows);
+	const whole = page || state.isPlanShown ? layout.height : Math.min(layout.height, mostRows);
 	const footerLines = whole < 2 ? [] : [{text: footer, style: 'quiet' as const}];
 	const height = Math.max(1, whole - head.length - footerLines.length);
 	return (
 		<Box flexDirection="column" width={columns}>
 			<Lines lines={head} columns={columns} />
 			<Box flexDirection="column" height={isSpoken ? undefined : height}>
-				{page && !state.isTableShown ? (
+				{state.isPlanShown && !screen.trouble ? (
+					<WalkPlan profile={state.subject} columns={columns} rows={height} />
+				) : page && !state.isTableShown ? (
 					<page.view profile={state.subject} state={pageState} columns={columns} height={height} />
 				) : (
 					<WalkBody

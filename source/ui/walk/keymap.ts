@@ -27,6 +27,7 @@ export type Command =
 	| 'undo'
 	| 'help'
 	| 'table'
+	| 'plan'
 	| 'arm'
 	| 'leave'
 	| 'leaveTyped';
@@ -70,6 +71,7 @@ export const walkKeymap: ReadonlyArray<Binding<Command, Mode>> = [
 		modes: ['waiting', 'typing', 'naming', 'armed', 'page'],
 		shown: ['Tab', 'table'],
 	},
+	{presses: ['p'], command: 'plan', modes: ['waiting', 'armed', 'page'], shown: ['p', 'plan']},
 	{
 		presses: ['pageUp', '['],
 		command: 'previousStop',

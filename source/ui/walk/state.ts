@@ -27,6 +27,8 @@ export type RoundState<Subject> = {
 	readonly notes: readonly Note[];
 	readonly isHelpShown: boolean;
 	readonly isTableShown: boolean;
+	/** The floor plan stands in the place of the question until a key types or moves. */
+	readonly isPlanShown: boolean;
 	/** On prompts for text: the next letter is a command. */
 	readonly isArmed: boolean;
 	/** Where the latest answer went, for "again". */
@@ -50,6 +52,7 @@ export type RoundAction =
 	| {readonly kind: 'undo'}
 	| {readonly kind: 'help'}
 	| {readonly kind: 'table'}
+	| {readonly kind: 'plan'}
 	| {readonly kind: 'arm'}
 	| {readonly kind: 'go'; readonly promptId: string}
 	| {readonly kind: 'change'; readonly subject: unknown}
@@ -72,6 +75,7 @@ export function startRound<Subject>(
 		notes: [],
 		isHelpShown: false,
 		isTableShown: false,
+		isPlanShown: false,
 		isArmed: false,
 		past: [],
 	};
@@ -95,7 +99,15 @@ export function reduceRound<Subject>(
 			// What was refused or doubted is typed anew; the erase key edits it instead.
 			const isStale = state.doubted !== undefined || state.notes.some(({kind}) => kind === 'no');
 			const typed = [...((isStale ? '' : state.typed) + action.text)].slice(0, longestTyped).join('');
-			return {...state, typed, notes: [], doubted: undefined, isArmed: false, isHelpShown: false};
+			return {
+				...state,
+				typed,
+				notes: [],
+				doubted: undefined,
+				isArmed: false,
+				isHelpShown: false,
+				isPlanShown: false,
+			};
 		}
 
 		case 'erase':
@@ -126,7 +138,9 @@ export function reduceRound<Subject>(
 		case 'help':
 			return {...state, isHelpShown: !state.isHelpShown, isArmed: false};
 		case 'table':
-			return {...state, isTableShown: !state.isTableShown, isArmed: false};
+			return {...state, isTableShown: !state.isTableShown, isPlanShown: false, isArmed: false};
+		case 'plan':
+			return {...state, isPlanShown: !state.isPlanShown, isTableShown: false, isArmed: false};
 		case 'arm':
 			return {...state, isArmed: !state.isArmed, asked: undefined, correcting: undefined};
 		case 'go':
@@ -158,6 +172,7 @@ function calm<Subject>(state: RoundState<Subject>): RoundState<Subject> {
 		notes: [],
 		isArmed: false,
 		isHelpShown: false,
+		isPlanShown: false,
 	};
 }
 
