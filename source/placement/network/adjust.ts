@@ -1,6 +1,5 @@
 import {chiSquareUpperTail} from '../../numeric/chiSquare.ts';
 import type {Profile} from '../../profile/types.ts';
-import {distance} from '../vectors.ts';
 import {beyondRoom} from './beyondRoom.ts';
 import {likelyCauses} from './causes.ts';
 import {expectationOf} from './expectation.ts';
@@ -9,7 +8,7 @@ import {networkRemarks} from './networkRemarks.ts';
 import {isUsable, type Observation, observationOf, type Unusable} from './observations.ts';
 import {otherEnds} from './otherEnds.ts';
 import {placedPoints, stateCovariance} from './placed.ts';
-import {pointsOf, referenceSeatOf} from './points.ts';
+import {pointsOf} from './points.ts';
 import {adjustedReadings} from './readings.ts';
 import type {NetworkResult, Suspect, Undetermined} from './result.ts';
 import {withRivals} from './rivals.ts';
@@ -114,43 +113,4 @@ export function adjustNetwork(profile: Profile): NetworkResult {
 		covariance,
 	};
 	return {...result, remarks: networkRemarks(profile, result, unusable, snooped.settled)};
-}
-
-/** A distance from the adjusted network. */
-export type AdjustedDistance = {readonly metres: number; readonly sigmaMetres: number};
-
-/**
-Distances of every speaker and sub to a seat, from the adjusted network, by their ids.
-
-Only those that the readings determine to 20 cm or better are there; a speaker with a single reading to the seat has
-that reading's own value and sigma.
-
-@param seat - Id of a seat; the reference seat where not given.
-*/
-export function adjustedDistances(
-	profile: Profile,
-	result: NetworkResult,
-	seat?: string,
-): ReadonlyMap<string, AdjustedDistance> {
-	const id = seat ?? referenceSeatOf(profile).id;
-	const from = result.points.findIndex(point => point.id === id);
-	const found = new Map<string, AdjustedDistance>();
-	if (from < 0) return found;
-	const state = Float64Array.from(result.points.flatMap(({at}) => at));
-	for (const [index, point] of result.points.entries()) {
-		if (point.kind !== 'speaker' && point.kind !== 'sub') continue;
-		if (distance(point.at, result.points[from]!.at) === 0) continue;
-		const observation: Observation = {
-			kind: 'points',
-			from: from * 3,
-			to: index * 3,
-			reading: -1,
-			metres: 0,
-			sigmaMetres: 0,
-		};
-		const {metres, sigmaMetres} = expectationOf(observation, state, result.covariance);
-		if (sigmaMetres <= 0.2) found.set(point.id, {metres, sigmaMetres});
-	}
-
-	return found;
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
-import {adjustedDistances, adjustNetwork} from '../../../source/placement/network/adjust.ts';
+import {adjustNetwork} from '../../../source/placement/network/adjust.ts';
 import {distance, type Vector} from '../../../source/placement/vectors.ts';
 import type {Profile} from '../../../source/profile/types.ts';
 import {bareProfile, type Ends, inventedPlaces, inventedSize, thoroughEnds, withReadings} from './room.ts';
@@ -174,18 +174,6 @@ test('adjustNetwork measures to a sloped ceiling as to a plane', () => {
 		expect(distance(result.points.find(point => point.id === id)!.at, inventedPlaces[id]!)).toBeLessThan(
 			1e-4,
 		);
-});
-
-test('adjustedDistances are surer than the single reading, and a single reading keeps its own sigma', () => {
-	const profile = thorough(7);
-	const result = adjustNetwork(profile);
-	const adjusted = adjustedDistances(profile, result);
-	const reading = result.readings.find(({from, to}) => from === 'FL' && to === 'sofa')!;
-	expect(adjusted.get('FL')!.sigmaMetres).toBeLessThan(reading.sigmaMetres);
-	const alone = {...bareProfile(), tape: [{from: 'FL', to: 'sofa', metres: 3.44}]};
-	const single = adjustedDistances(alone, adjustNetwork(alone)).get('FL')!;
-	expect(single.metres).toBeCloseTo(3.44, 6);
-	expect(single.sigmaMetres).toBeCloseTo(adjustNetwork(alone).readings[0]!.sigmaMetres, 6);
 });
 
 test('adjustNetwork does not depend on where the readings’ ends stand or in which order they were taken', () => {
