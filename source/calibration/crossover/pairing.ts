@@ -7,9 +7,9 @@ export const gridPoints = 49;
 /** Frequencies relative to the crossover, shape (49). */
 export const relativeGrid = Float64Array.from({length: gridPoints}, (_, index) => 2 ** (index / 24 - 1));
 
-/** Steps of the delay search in one period: coarse through all of it, then fine about the best. */
+/** Steps of the delay search in one period: in strides through all of it, then closer about the best. */
 const fineSteps = 480;
-const finePerCoarse = 10;
+const strides = [20, 4, 1] as const;
 
 /**
 Cosine and sine of the turn that each delay makes at each grid frequency. As delays are counted in periods of the
@@ -43,36 +43,46 @@ export type Pairing = {
 const rangeDb = (low: number, high: number) =>
 	low > 0 ? 10 * Math.log10(high / low) : Number.POSITIVE_INFINITY;
 
-const frequenciesHz = new Float64Array(gridPoints);
-const curve = (): ComplexCurve => ({
-	real: new Float64Array(gridPoints),
-	imaginary: new Float64Array(gridPoints),
-});
-const [mainsCurve, subCurve, lowCurve] = [curve(), curve(), curve()];
+/** Grid of one crossover, hertz, shape (49). */
+export function gridAbout(crossoverHertz: number): Float64Array {
+	return relativeGrid.map(x => x * crossoverHertz);
+}
+
+/**
+Response of the sub's side on the grid.
+
+@param sub - Receiver's low-pass and the sub's upper limit.
+@param subLow - The sub's low end, of which only the phase counts: no crossover changes its level.
+*/
+export function subSide(sub: AnalogFilter, subLow: AnalogFilter, grid: Float64Array): ComplexCurve {
+	const curve = filterResponse(sub, grid);
+	const low = filterResponse(subLow, grid);
+	for (let point = 0; point < gridPoints; point += 1) {
+		const size = Math.hypot(low.real[point]!, low.imaginary[point]!) || 1;
+		const [c, d] = [low.real[point]! / size, low.imaginary[point]! / size];
+		const [a, b] = [curve.real[point]!, curve.imaginary[point]!];
+		curve.real[point] = a * c - b * d;
+		curve.imaginary[point] = a * d + b * c;
+	}
+
+	return curve;
+}
+
 const energies = new Float64Array(gridPoints);
 const inPhase = new Float64Array(gridPoints);
 const quadrature = new Float64Array(gridPoints);
 
-/** Energies and cross terms of the two paths, written to the arrays above. */
-function prepare(mains: AnalogFilter, sub: AnalogFilter, subLow: AnalogFilter, crossoverHertz: number): void {
-	for (let point = 0; point < gridPoints; point += 1)
-		frequenciesHz[point] = relativeGrid[point]! * crossoverHertz;
-	filterResponse(mains, frequenciesHz, mainsCurve);
-	filterResponse(sub, frequenciesHz, subCurve);
-	filterResponse(subLow, frequenciesHz, lowCurve);
+/** Energies and cross terms of the two sides, written to the arrays above. */
+function prepare(mains: ComplexCurve, sub: ComplexCurve): void {
 	for (let point = 0; point < gridPoints; point += 1) {
-		// The sub's own low end counts with its phase alone: no crossover changes its level.
-		const size = Math.hypot(lowCurve.real[point]!, lowCurve.imaginary[point]!) || 1;
-		const c = lowCurve.real[point]! / size;
-		const d = lowCurve.imaginary[point]! / size;
-		const subReal = subCurve.real[point]! * c - subCurve.imaginary[point]! * d;
-		const subImaginary = subCurve.real[point]! * d + subCurve.imaginary[point]! * c;
-		const a = mainsCurve.real[point]!;
-		const b = mainsCurve.imaginary[point]!;
-		energies[point] = a * a + b * b + subReal * subReal + subImaginary * subImaginary;
+		const a = mains.real[point]!;
+		const b = mains.imaginary[point]!;
+		const c = sub.real[point]!;
+		const d = sub.imaginary[point]!;
+		energies[point] = a * a + b * b + c * c + d * d;
 		// 2·Re(conj(mains)·sub·e^(−jθ)) = in phase · cos θ + quadrature · sin θ.
-		inPhase[point] = 2 * (a * subReal + b * subImaginary);
-		quadrature[point] = 2 * (a * subImaginary - b * subReal);
+		inPhase[point] = 2 * (a * c + b * d);
+		quadrature[point] = 2 * (a * d - b * c);
 	}
 }
 
@@ -111,35 +121,32 @@ function rippleAt(periods: number, sign: number): number {
 How well two paths add through a crossover: the ripple of their complex sum at the best alignment within half a
 period, and what a misalignment costs. Pass-band gains are equal.
 
-@param mains - Receiver's high-pass and the speaker.
-@param sub - Receiver's low-pass and the sub's upper limit.
-@param subLow - The sub's low end, of which only the phase counts.
+@param mains - Response of the receiver's high-pass and the speaker on the grid, shape (49).
+@param sub - From `subSide`.
 @param crossoverHertz - Hertz, > 0; the sum is judged from half to twice of it.
 @param canInvert - Whether the sub's polarity may be turned too; taken only where it gains 0.1 dB.
 @param offByMs - Misalignment that the tolerance is told for, ms.
 */
 export function judgePairing(
-	mains: AnalogFilter,
-	sub: AnalogFilter,
-	subLow: AnalogFilter,
+	mains: ComplexCurve,
+	sub: ComplexCurve,
 	crossoverHertz: number,
 	canInvert: boolean,
 	offByMs: number,
 ): Pairing {
-	prepare(mains, sub, subLow, crossoverHertz);
+	prepare(mains, sub);
 	let best = {step: fineSteps / 2, sign: 1, range: Number.POSITIVE_INFINITY};
 	for (const sign of canInvert ? [1, -1] : [1]) {
 		let found = {step: fineSteps / 2, sign, range: Number.POSITIVE_INFINITY};
-		for (let step = 0; step <= fineSteps; step += finePerCoarse) {
-			const range = rangeAtStep(step, sign, found.range);
-			if (range < found.range) found = {step, sign, range};
-		}
+		let [from, to] = [0, fineSteps];
+		for (const stride of strides) {
+			for (let step = from; step <= to; step += stride) {
+				const range = rangeAtStep(step, sign, found.range);
+				if (range < found.range) found = {step, sign, range};
+			}
 
-		const from = Math.max(0, found.step - finePerCoarse + 1);
-		const to = Math.min(fineSteps, found.step + finePerCoarse - 1);
-		for (let step = from; step <= to; step += 1) {
-			const range = rangeAtStep(step, sign, found.range);
-			if (range < found.range) found = {step, sign, range};
+			from = Math.max(0, found.step - stride + 1);
+			to = Math.min(fineSteps, found.step + stride - 1);
 		}
 
 		if (sign === 1 || 10 * Math.log10(best.range / found.range) > 0.1) best = found;

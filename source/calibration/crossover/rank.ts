@@ -1,9 +1,10 @@
+import {type AnalogFilter, cascade} from '../../acoustics/filters/analogFilter.ts';
 import {type BoxData, boxFilter, halfPowerHz} from '../../acoustics/filters/box.ts';
-import {filterLevelDb} from '../../acoustics/filters/response.ts';
+import {type ComplexCurve, filterLevelDb, filterResponse} from '../../acoustics/filters/response.ts';
 import {shapedFilter} from '../../acoustics/filters/shape.ts';
 import {excursionReliefDb, excursionWeights} from './excursion.ts';
-import {type BassManagement, mainsPath, type SubModel, subPath} from './model.ts';
-import {judgePairing, type Pairing} from './pairing.ts';
+import {type BassManagement, type SubModel, subPath} from './model.ts';
+import {gridAbout, judgePairing, type Pairing, subSide} from './pairing.ts';
 import {
 	crossoverWeights,
 	driveFreeDb,
@@ -38,31 +39,52 @@ export function inOrder<Choice extends Pick<CrossoverChoice, 'belowLimit' | 'cos
 	);
 }
 
+/** What one choice is whatever the speaker: made once for all channels. */
+export type PreparedChoice = {
+	readonly hertz: number;
+	readonly highPass: AnalogFilter;
+	/** Shape (49), hertz. */
+	readonly grid: Float64Array;
+	readonly sub: ComplexCurve;
+};
+
+/** @param choicesHertz - Shape (n), hertz, each > 0. */
+export function prepareChoices(
+	sub: SubModel,
+	management: BassManagement,
+	choicesHertz: readonly number[],
+): PreparedChoice[] {
+	return choicesHertz.map(hertz => {
+		const grid = gridAbout(hertz);
+		return {
+			hertz,
+			highPass: shapedFilter('high', management.highPass, hertz),
+			grid,
+			sub: subSide(subPath(sub, management, hertz), sub.low, grid),
+		};
+	});
+}
+
 /**
 Judges every crossover choice for one speaker.
 
 @param speaker - The speaker's low end; without a limit it counts as reaching down without one.
-@param choicesHertz - Shape (n), hertz, each > 0.
+@param choices - Shape (n), from `prepareChoices`.
 @param canInvert - Whether the sub's polarity can be turned.
 @returns Shape (n), best first.
 */
 export function rankCrossovers(
 	speaker: BoxData,
-	sub: SubModel,
-	management: BassManagement,
-	choicesHertz: readonly number[],
+	choices: readonly PreparedChoice[],
 	canInvert: boolean,
 ): CrossoverChoice[] {
 	const box = boxFilter(speaker);
 	const limitHz = halfPowerHz(speaker);
 	const weights = excursionWeights(speaker);
-	const judged = choicesHertz.map(hertz => {
-		const highPass = shapedFilter('high', management.highPass, hertz);
-		const mains = mainsPath(box, management, hertz);
+	const judged = choices.map(({hertz, highPass, grid, sub}) => {
 		const pairing = judgePairing(
-			mains,
-			subPath(sub, management, hertz),
-			sub.low,
+			filterResponse(cascade(highPass, box), grid),
+			sub,
 			hertz,
 			canInvert,
 			toleranceMs,

@@ -7,7 +7,7 @@ import {type CommonChoice, rankCommon} from './common.ts';
 import {type FullRangeVerdict, judgeFullRange} from './fullRange.ts';
 import {lfeLowPass} from './lfe.ts';
 import {bassManagement, subModel} from './model.ts';
-import {type CrossoverChoice, rankCrossovers} from './rank.ts';
+import {type CrossoverChoice, prepareChoices, rankCrossovers} from './rank.ts';
 import {choiceReasons, stepChanges} from './reasons.ts';
 import {crossoverRemarks} from './remarks.ts';
 import {assumedLimitHertz, usualChoicesHertz} from './weights.ts';
@@ -86,8 +86,6 @@ Speakers without a known limit are ranked as small boxes and said so. Without an
 export function suggestCrossovers(profile: Profile): CrossoverSuggestion {
 	const subs = subsOf(profile);
 	const crossover = profile.receiver?.crossover;
-	const management = bassManagement(crossover);
-	const sub = subModel(subs);
 	const subLimits = subs.flatMap(data => halfPowerHz(data) ?? []);
 	const lowestSubHz = subLimits.length > 0 ? Math.min(...subLimits) : undefined;
 	const canInvert = Boolean(profile.receiver?.invertsSubs || profile.bassProcessor?.invertsOutputs);
@@ -105,9 +103,10 @@ export function suggestCrossovers(profile: Profile): CrossoverSuggestion {
 	if (subs.length === 0) {
 		for (const channel of mains) channels.set(channel.id, fullRangeOnly(channel, verdicts.get(channel.id)!));
 	} else {
+		const prepared = prepareChoices(subModel(subs), bassManagement(crossover), choices);
 		const ranked = mains.map(({id, speaker}) => {
 			const {box, assumed} = assumedBox(speaker);
-			const ranking = rankCrossovers(box, sub, management, choices, canInvert);
+			const ranking = rankCrossovers(box, prepared, canInvert);
 			return {id, ranking, limit: {limitHertz: halfPowerHz(box)!, limitAssumed: assumed}};
 		});
 		if (crossover?.scope === 'common' && ranked.length > 0) {
