@@ -9,6 +9,7 @@ import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
 import {leanMeow} from './build/leanMeow.js';
 import {thirdPartyNotices} from './build/notices.js';
+import {quickFrames} from './build/quick/plugin.js';
 import {lateSchema, lateSegmenters, noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
@@ -105,7 +106,7 @@ const ui = await build({
 	banner: {
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
-	plugins: [noDeveloperTools, lateSchema(profileSchema), lateSegmenters, quietBuiltins],
+	plugins: [noDeveloperTools, lateSchema(profileSchema), quickFrames, lateSegmenters, quietBuiltins],
 });
 
 // Only now, so that a build that fails leaves the last one.
