@@ -12,7 +12,14 @@ import {
 export type DiffTextOptions = SettingTextOptions & {
 	/** Every change and every part of it, not only what matters to the eye. */
 	readonly isFull: boolean;
+	/** What shows every change: a flag of the command where not given, or a key. */
+	readonly moreBy?: string;
 };
+
+/** The end of a sentence that tells how to see the rest. */
+export function moreText({moreBy = '--full'}: DiffTextOptions): string {
+	return `${moreBy} shows them.`;
+}
 
 /** A part of the report before it is set as text or Markdown. */
 export type Section =
@@ -75,7 +82,7 @@ function settingsSection({settings}: ProfileDiff, options: DiffTextOptions): Sec
 				{title: 'why', importance: 7, leastCells: 16},
 			],
 			rows,
-			after: [...full, ...(left > 0 ? [`And ${left} smaller changes; --full shows them.`] : [])],
+			after: [...full, ...(left > 0 ? [`And ${left} smaller changes; ${moreText(options)}`] : [])],
 		},
 	];
 }
@@ -93,7 +100,7 @@ export function diffSections(diff: ProfileDiff, options: DiffTextOptions): Secti
 			{
 				kind: 'sentences',
 				title,
-				lines: left > 0 ? [...lines, `And ${left} smaller; --full shows them.`] : lines,
+				lines: left > 0 ? [...lines, `And ${left} smaller; ${moreText(options)}`] : lines,
 			},
 		];
 	});

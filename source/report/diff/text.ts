@@ -2,7 +2,7 @@ import type {ProfileDiff} from '../../calibration/diff/profileDiff.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
-import {type DiffTextOptions, diffSections} from './sections.ts';
+import {type DiffTextOptions, diffSections, moreText} from './sections.ts';
 
 /** `Garden studio: Autumn (2025-10-04) → Spring (2026-04-18)`. */
 export function diffTitle({older, newer, sameRoom}: ProfileDiff): string {
@@ -33,7 +33,7 @@ export function diffText(diff: ProfileDiff, options: DiffTextOptions & {readonly
 		...wrap(diffTitle(diff), width),
 		...(diff.isSame ? ['', nothingDiffers] : []),
 		...(!diff.isSame && sections.length === 0
-			? ['', ...wrap('Only readings taken again, none with a change; --full shows them.', width)]
+			? ['', ...wrap(`Only readings taken again, none with a change; ${moreText(options)}`, width)]
 			: []),
 		...sections,
 		...remarkLines(diff.remarks, width),

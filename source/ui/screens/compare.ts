@@ -1,10 +1,14 @@
+import {compareLines} from '../compare/compareLines.ts';
 import type {Binding} from '../keys/binding.ts';
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {openHome} from './home.ts';
 import type {CompareScreen, Screen, World} from './screen.ts';
 
-type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'leave';
+type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'full' | 'leave';
+
+/** Shows every change. */
+export const fullKey = 'a';
 
 /** Keys of the comparison. */
 export const compareKeymap: ReadonlyArray<Binding<Command, 'compare'>> = [
@@ -13,6 +17,7 @@ export const compareKeymap: ReadonlyArray<Binding<Command, 'compare'>> = [
 	{presses: ['pageUp'], command: 'pageUp', modes: ['compare']},
 	{presses: ['pageDown', ' '], command: 'pageDown', modes: ['compare'], shown: ['Space', 'page']},
 	{presses: ['home'], command: 'first', modes: ['compare']},
+	{presses: [fullKey], command: 'full', modes: ['compare'], shown: [fullKey, 'all or larger changes']},
 	{presses: ['q', 'escape', 'left'], command: 'leave', modes: ['compare'], shown: ['q', 'back']},
 ];
 
@@ -26,16 +31,23 @@ export function pressCompare(screen: CompareScreen, press: Press, world: World):
 		case 'up':
 			return to(screen.from - 1);
 		case 'down':
-			return to(screen.from + 1);
+			return to(Math.min(screen.from + 1, lastLine(screen)));
 		case 'pageUp':
 			return to(screen.from - pageLines);
 		case 'pageDown':
-			return to(screen.from + pageLines);
+			return to(Math.min(screen.from + pageLines, lastLine(screen)));
 		case 'first':
 			return to(0);
+		case 'full':
+			return {...screen, isFull: !screen.isFull, from: 0};
 		case 'leave':
 			return openHome(world);
 		default:
 			return screen;
 	}
+}
+
+/** Where scrolling ends: about the last line of a narrow terminal, so that the way back is never long. */
+function lastLine({older, newer, isFull = false}: CompareScreen): number {
+	return compareLines(older, newer, {columns: 80, isFull, fullKey}).length;
 }

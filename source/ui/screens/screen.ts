@@ -41,6 +41,8 @@ export type CompareScreen = {
 	readonly newer: Profile;
 	/** First line shown. */
 	readonly from: number;
+	/** Every change with every part of its cause. */
+	readonly isFull?: boolean;
 };
 
 export type Screen = HomeScreen | CreateScreen | WalkScreen | CompareScreen | {readonly kind: 'left'};

@@ -1,0 +1,75 @@
+import {diffProfiles} from '../../calibration/diff/diffProfiles.ts';
+import type {Profile} from '../../profile/types.ts';
+import {diffText} from '../../report/diff/text.ts';
+import {cellWidth, fitCells} from '../../report/fitCells.ts';
+import {tableLines} from '../../report/table.ts';
+import {wrap} from '../../report/wrap.ts';
+import type {Line} from '../parts/lines.tsx';
+import {rowsOf, solutionOf} from '../walk/solution.ts';
+import {lengthUnitOf} from '../walk/tape/units.ts';
+import {compareRows} from './compareRows.ts';
+
+export type CompareOptions = {
+	readonly columns: number;
+	/** Every change with every part of its cause. */
+	readonly isFull: boolean;
+	/** Key that shows them. */
+	readonly fullKey: string;
+};
+
+/** Two profiles side by side, what differs most first; then what changed in the room and why settings are others. */
+export function compareLines(older: Profile, newer: Profile, options: CompareOptions): Line[] {
+	const {columns, isFull, fullKey} = options;
+	const lengthUnit = lengthUnitOf(newer);
+	// Both sides in the unit of the newer one, so that equal lengths read alike.
+	const side = (profile: Profile) => ({
+		rows: rowsOf({...profile, lengthUnit}, undefined),
+		solution: solutionOf(profile),
+	});
+	const rows = compareRows(side(older), side(newer));
+	const same = rows.filter(({weight}) => weight === 0);
+	const differing = rows.filter(({weight}) => weight > 0);
+	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});
+	const text = diffText(diffProfiles(solved(older), solved(newer)), {
+		lengthUnit,
+		isFull,
+		width: columns,
+		moreBy: fullKey,
+	}).split('\n');
+	const [title = '', ...rest] = text;
+	const lines: Line[] = [
+		{text: title, style: 'strong'},
+		{text: ''},
+		...tableOf(differing, columns),
+		...(same.length > 0
+			? wrap(`The same in both: ${same.map(({name}) => name).join(', ')}.`, columns, '  ').map(
+					(line): Line => ({text: line, style: 'quiet'}),
+				)
+			: []),
+		...rest.map((line): Line => ({text: line, style: isTitle(line) ? 'strong' : undefined})),
+	];
+	return lines.map(line =>
+		cellWidth(line.text) > columns ? {...line, text: fitCells(line.text, columns).trimEnd()} : line,
+	);
+}
+
+/** Titles of sections stand at the margin, everything else is set in. */
+function isTitle(line: string): boolean {
+	return line !== '' && !line.startsWith(' ');
+}
+
+function tableOf(rows: ReturnType<typeof compareRows>, columns: number): Line[] {
+	if (rows.length === 0) return [];
+	const table = tableLines(
+		[
+			{title: 'computed for', importance: 10, leastCells: 12},
+			{title: 'to set', align: 'right', importance: 9},
+			{title: 'trim', align: 'right', importance: 8},
+			{title: 'distance', align: 'right', importance: 7},
+			{title: 'level', align: 'right', importance: 6},
+		],
+		rows.map(({name, timing, trim, distance, level}) => [name, timing, trim, distance, level]),
+		columns - 2,
+	);
+	return table.map((text, index): Line => ({text: `  ${text}`, style: index === 0 ? 'quiet' : undefined}));
+}
