@@ -1,8 +1,25 @@
+import {randomBytes} from 'node:crypto';
 import fs from 'node:fs';
 import {join} from 'node:path';
-import {createFile, replaceFile} from './atomicWrite.ts';
 import {withTrouble} from './fileTrouble.ts';
 import {Trouble} from './trouble.ts';
+
+/**
+Writes beside and renames, so that no half file ever has the name. It is not forced to the disk before it returns:
+results can be made again, and a power cut costs nothing that was typed in.
+*/
+function writeWhole(path: string, bytes: Uint8Array, replaces: boolean): void {
+	const temporary = `${path}.${randomBytes(6).toString('hex')}.tmp`;
+	try {
+		fs.writeFileSync(temporary, bytes, {flag: 'wx'});
+		if (!replaces && fs.existsSync(path))
+			throw new Trouble(`${path} exists already; it was left as it is. Give --force to replace it.`);
+		fs.renameSync(temporary, path);
+	} catch (error) {
+		fs.rmSync(temporary, {force: true});
+		throw error;
+	}
+}
 
 /**
 A folder to write result files to, made where it is missing.
@@ -27,6 +44,6 @@ export function outputFolder(
 
 	return (name, bytes) => {
 		const path = join(folder, name);
-		withTrouble(path, () => (replaces ? replaceFile(path, bytes) : createFile(path, bytes)));
+		withTrouble(path, () => writeWhole(path, bytes, replaces));
 	};
 }

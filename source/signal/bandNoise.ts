@@ -16,7 +16,7 @@ export type BandNoise = {
 	readonly random: () => number;
 };
 
-const rounds = 8;
+const rounds = 5;
 
 /** Shortest power of two that samples the band three times over, so that its peaks are seen between samples too. */
 function workingLength({toHertz, sampleRateHz, length}: BandNoise): number {

@@ -30,6 +30,14 @@ test('outputFolder replaces files only where told to', () => {
 	expect(fs.readFileSync(join(folder, 'b'), 'utf8')).toBe('new');
 });
 
+test('outputFolder leaves a file alone that came to be after the check, and no temporary file', () => {
+	const write = outputFolder(folder, ['b'], false);
+	fs.writeFileSync(join(folder, 'b'), 'mine');
+	expect(() => write('b', Buffer.from('new'))).toThrow(/b exists already/);
+	expect(fs.readFileSync(join(folder, 'b'), 'utf8')).toBe('mine');
+	expect(fs.readdirSync(folder)).toEqual(['b']);
+});
+
 test('outputFolder says in words that a file stands where the folder should', () => {
 	fs.writeFileSync(join(folder, 'plain'), '');
 	expect(() => outputFolder(join(folder, 'plain'), ['a'], false)).toThrow(/plain/);
