@@ -1,6 +1,6 @@
 import {diffProfiles} from '../calibration/diff/diffProfiles.ts';
 import type {ProfileDiff} from '../calibration/diff/profileDiff.ts';
-import {solve} from '../calibration/solve.ts';
+import {solveForDiff} from '../calibration/diff/solveForDiff.ts';
 import {Trouble} from '../platform/trouble.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {diffMarkdown, diffText} from '../report/diff/text.ts';
@@ -21,7 +21,7 @@ function optionsFor({flags, columns}: CommandContext, {lengthUnit, receiver}: Pr
 
 /** The comparisons to show: each profile with the next, and for more than two the first with the last. */
 function compare(profiles: readonly Profile[]): Array<{readonly diff: ProfileDiff; readonly newer: Profile}> {
-	const solved = profiles.map(profile => ({profile, solution: solve(profile)}));
+	const solved = profiles.map(profile => ({profile, solution: solveForDiff(profile)}));
 	const pairs = solved.slice(1).map((newer, index) => [solved[index]!, newer] as const);
 	if (solved.length > 2) pairs.push([solved[0]!, solved.at(-1)!]);
 	return pairs.map(([older, newer]) => ({diff: diffProfiles(older, newer), newer: newer.profile}));

@@ -9,10 +9,16 @@ import {trimParts} from './trimParts.ts';
 import {trimSides} from './trimSide.ts';
 import {changeScale, kindWeight} from './weights.ts';
 
-function trimChange(older: Solved, newer: Solved, match: Match): SettingChange[] {
-	const setOf = ({profile}: Solved) => decidedSettings(profile);
-	const before = trimSides(older.profile, older.solution, setOf(older)).get(match.older);
-	const after = trimSides(newer.profile, newer.solution, setOf(newer)).get(match.newer);
+type TrimSides = ReturnType<typeof trimSides>;
+
+function trimChange(
+	older: Solved,
+	newer: Solved,
+	match: Match,
+	sides: {readonly older: TrimSides; readonly newer: TrimSides},
+): SettingChange[] {
+	const before = sides.older.get(match.older);
+	const after = sides.newer.get(match.newer);
 	const settingOf = ({profile, solution}: Solved, id: string) =>
 		decidedSettings(profile)?.channels[id as 'FL']?.trimDb?.stepped ??
 		solution.channels.find(channel => channel.id === id)?.trimDb?.stepped;
@@ -146,6 +152,8 @@ A setting is what the profile stores as dialled in; where it stores none, what t
 */
 export function settingChanges(older: Solved, newer: Solved, matches: readonly Match[]): SettingChange[] {
 	const sidesOf = ({profile, solution}: Solved) => timingSides(profile, solution, decidedSettings(profile));
+	const trimsOf = ({profile, solution}: Solved) => trimSides(profile, solution, decidedSettings(profile));
+	const trims = {older: trimsOf(older), newer: trimsOf(newer)};
 	const before = sidesOf(older);
 	const after = sidesOf(newer);
 	const dialled = ({profile, solution}: Solved, id: string) =>
@@ -167,7 +175,7 @@ export function settingChanges(older: Solved, newer: Solved, matches: readonly M
 					kind: newer.profile.receiver?.timing.kind,
 				},
 			),
-			...trimChange(older, newer, match),
+			...trimChange(older, newer, match, trims),
 			...crossoverChange(older, newer, match),
 			...polarityChange(older, newer, match),
 		]),

@@ -37,7 +37,8 @@ export function signedAmount(
 ): string {
 	if (unit === 'm') {
 		const text = formatLength(Math.abs(amount), lengthUnit, isFine ? {stepMetres: 0.001} : {});
-		return amount < 0 ? `−${text}` : amount > 0 ? `+${text}` : text;
+		if (!/[1-9]/.test(text)) return text;
+		return amount < 0 ? `−${text}` : `+${text}`;
 	}
 
 	const decimals = unit === 'Hz' ? 0 : isFine || unit === 'ms' ? 2 : 1;
