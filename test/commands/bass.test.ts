@@ -1,0 +1,89 @@
+import fs from 'node:fs';
+import {tmpdir} from 'node:os';
+import {join, resolve} from 'node:path';
+import {afterAll, expect, test} from 'vitest';
+import {command as blend} from '../../source/commands/blend.ts';
+import type {Command} from '../../source/commands/command.ts';
+import {command as signals} from '../../source/commands/signals.ts';
+
+const folder = fs.mkdtempSync(join(tmpdir(), 'roomtare-bass-'));
+afterAll(() => fs.rmSync(folder, {recursive: true, force: true}));
+
+const small = {
+	format: 1,
+	name: 'Invented room',
+	date: '2026-04-18',
+	room: {name: 'Invented room'},
+	seats: [{id: 'sofa', name: 'Sofa', reference: true}],
+	channels: [{id: 'FL'}, {id: 'FR'}, {id: 'LFE1'}],
+	subs: [{id: 'sub1', name: 'Sub', fedBy: 'LFE1'}],
+};
+
+/** Runs a command with a small profile on standard input. */
+async function run(
+	command: Command,
+	input: readonly string[],
+	flags: Readonly<Record<string, unknown>> = {},
+) {
+	const out: string[] = [];
+	const said: string[] = [];
+	const defaults = Object.fromEntries(
+		Object.entries(command.flags ?? {}).map(([key, flag]) => [key, flag.default]),
+	);
+	const code = await command.run({
+		input,
+		flags: {...defaults, profiles: folder, ...flags},
+		out: text => out.push(text),
+		say: text => said.push(text),
+		isTerminal: false,
+		columns: 80,
+		readStandardInput: async () => Buffer.from(JSON.stringify(small)),
+		now: () => new Date(2026, 3, 18, 12),
+	});
+	return {code, out: out.join('\n'), said: said.join('\n')};
+}
+
+test('blend says no and lists the readings when no tone was read', async () => {
+	const {code, out} = await run(blend, ['-']);
+	expect(code).toBe(1);
+	expect(out).toMatch(/Next: 12 readings at Sofa/);
+});
+
+test('blend prints each of its results whole as JSON', async () => {
+	expect(JSON.parse((await run(blend, ['-'], {json: true})).out)).toMatchObject({seat: 'sofa', pairs: []});
+	const crossover = JSON.parse((await run(blend, ['-'], {json: true, crossover: true})).out);
+	expect(Object.keys(crossover.channels)).toEqual(['FL', 'FR']);
+	expect(crossover.channels.FL.ranking.length).toBe(10);
+	const headroom = JSON.parse((await run(blend, ['-'], {json: true, headroom: true})).out);
+	expect(headroom.sources.map(({source}: {source: string}) => source)).toEqual(['FL', 'FR', 'subs']);
+});
+
+test('blend reads the profiles that come with the program, in every form', async () => {
+	for (const name of ['attic-2025.json', 'attic-2026.json']) {
+		const path = resolve(import.meta.dirname, '../../profiles', name);
+		for (const flags of [{}, {crossover: true}, {headroom: true}]) {
+			expect((await run(blend, [path], flags)).out).toMatch(/^Attic 202\d, /);
+		}
+	}
+});
+
+test('signals cautions first, writes what it lists, and refuses to replace it unless told to', async () => {
+	const target = join(folder, 'tones');
+	const {code, out, said} = await run(signals, [target], {profile: '-', level: '-20'});
+	expect(code).toBe(0);
+	expect(said).toMatch(/^Turn the master volume down before the first file/);
+	const names = fs.readdirSync(target);
+	expect(names.length).toBe(12);
+	for (const name of names) expect(out).toContain(name);
+	await expect(run(signals, [target], {profile: '-'})).rejects.toThrow(/exist already; nothing was written/);
+	expect((await run(signals, [target], {force: true})).code).toBe(0);
+	expect(fs.readdirSync(target).length).toBe(12);
+});
+
+test('signals lists its files with level and correction as JSON', async () => {
+	const {files} = JSON.parse((await run(signals, [join(folder, 'json')], {json: true})).out);
+	expect(files.find(({file}: {file: string}) => file === 'sub-noise.wav')).toMatchObject({
+		levelDbfs: -30,
+		reads: {C: expect.closeTo(-1.46, 2)},
+	});
+});
