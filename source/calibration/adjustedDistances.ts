@@ -3,22 +3,38 @@ import type {Profile} from '../profile/types.ts';
 import type {AdjustedDistances} from './distances.ts';
 import {referenceSeat, tapeKey} from './observations.ts';
 
+/** What the adjustment depends on; readings of level and everything else leave it as it is. */
+const inputs = ['tape', 'seats', 'channels', 'subs', 'room', 'kit'] as const;
+/** The last rooms adjusted: the one on screen, the one before it, and one for undo or comparison. */
+const remembered: Array<{readonly profile: Profile; readonly distances: AdjustedDistances}> = [];
+const mostRemembered = 4;
+
 /**
 Distances from every speaker and sub to the reference seat as all tape readings together give them.
 
-The adjustment of a whole room takes far longer than a solution, so `solve` does not ask for it by itself: pass the
-result where its gain counts, such as a distance that was not read directly.
+The adjustment of a whole room takes far longer than the rest of a solution, so that it is made once for as long as the
+tape readings and what they are taken to stay the same objects.
 
 @returns By `tapeKey`; only points that the readings determine. A distance whose direct reading is suspected of a
 blunder is marked so and is not used.
 */
 export function adjustedDistances(profile: Profile): AdjustedDistances {
-	const {points, covariance, readings} = adjustNetwork(profile);
+	const known = remembered.find(one => inputs.every(key => one.profile[key] === profile[key]));
+	if (known) return known.distances;
+	const distances = distancesOf(profile);
+	remembered.unshift({profile, distances});
+	remembered.length = Math.min(remembered.length, mostRemembered);
+	return distances;
+}
+
+function distancesOf(profile: Profile): AdjustedDistances {
+	const {points, covariance, readings, conventions} = adjustNetwork(profile);
 	const seatId = referenceSeat(profile).id;
 	const seatIndex = points.findIndex(({id}) => id === seatId);
 	const seat = points[seatIndex];
 	const found = new Map<string, {metres: number; sigmaMetres: number; isSuspected: boolean}>();
-	if (seat?.status !== 'determined') return found;
+	// Without walls the readings between things are all there is, and the mean of the repeats says as much.
+	if (seat?.status !== 'determined' || conventions.length > 0) return found;
 	const suspected = new Set(
 		readings
 			.filter(({status, from, to}) => status === 'suspect' && (from === seatId || to === seatId))

@@ -15,6 +15,8 @@ export type MeasuredDistance = {readonly distance: DistanceResult; readonly rema
 
 /** Holding the tape at the acoustic centre and at the ear: the part of one reading's uncertainty that repeats average out. */
 const holdingSigma = 0.002;
+/** The net must be surer than the direct reading by a tenth to be worth the words. Common practice, no source. */
+const surerShare = 0.9;
 /** Repeats that differ by less are not worth a word. Common practice, no source. */
 const leastSpreadMetres = 0.02;
 
@@ -34,7 +36,7 @@ export function measuredDistance(
 	const readings = observations.tape.get(key);
 	const net = adjusted?.get(key);
 	const direct = readings && meanOfReadings(readings, profile.kit);
-	if (net && !net.isSuspected && (!direct || net.sigmaMetres < direct.sigmaMetres)) {
+	if (net && !net.isSuspected && (!direct || net.sigmaMetres < direct.sigmaMetres * surerShare)) {
 		const distance: DistanceResult = {
 			metres: net.metres,
 			sigmaMetres: net.sigmaMetres,

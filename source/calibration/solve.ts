@@ -1,5 +1,6 @@
 import {speedOfSound} from '../acoustics/air.ts';
 import type {ChannelId, Profile} from '../profile/types.ts';
+import {adjustedDistances} from './adjustedDistances.ts';
 import {withBlend} from './blend/withBlend.ts';
 import {channelRemarks} from './channelRemarks.ts';
 import {crossoversOf} from './crossoverMemory.ts';
@@ -27,9 +28,10 @@ export const usualTargetDb = 75;
 Everything to dial in, from everything measured: timing, trims, crossovers and polarity, each as computed and as the
 boxes take it, with its uncertainty and its reasons in words. What was not measured is left out and said.
 
-@param adjusted - Distances from all tape readings together, used where they are surer than a direct reading.
+@param adjusted - Distances from all tape readings together, used where they are surer than a direct reading; an empty
+map leaves every distance to its own readings.
 */
-export function solve(profile: Profile, adjusted?: AdjustedDistances): Solution {
+export function solve(profile: Profile, adjusted: AdjustedDistances = adjustedDistances(profile)): Solution {
 	return withBlend(profile, solveApart(profile, adjusted));
 }
 
