@@ -58,11 +58,11 @@ export const walkKeymap: ReadonlyArray<Binding<Command, Mode>> = [
 	{presses: ['down'], command: 'next', modes: ['waiting', 'typing', 'naming', 'armed', 'page']},
 	{presses: ['u'], command: 'undo', modes: letters, shown: ['u', 'undo']},
 	{presses: ['u'], command: 'undo', modes: ['typing', 'asked']},
+	{presses: ['?'], command: 'help', modes: ['waiting', 'armed', 'page', 'typing'], shown: ['?', 'help']},
+	{presses: ['q'], command: 'leave', modes: letters, shown: ['q', 'leave']},
 	{presses: ['e'], command: 'correct', modes: ['waiting', 'armed'], shown: ['e', 'correct']},
 	{presses: ['s'], command: 'skip', modes: ['waiting', 'armed'], shown: ['s', 'skip']},
 	{presses: ['r'], command: 'again', modes: ['waiting', 'armed'], shown: ['r', 'repeat']},
-	{presses: ['?'], command: 'help', modes: ['waiting', 'armed', 'page', 'typing'], shown: ['?', 'help']},
-	{presses: ['q'], command: 'leave', modes: letters, shown: ['q', 'leave']},
 	{presses: ['q'], command: 'leave', modes: ['asked']},
 	{presses: ['q'], command: 'leaveTyped', modes: ['typing']},
 	{

@@ -30,12 +30,12 @@ export function walkLayout(columns: number, rows: number): WalkLayout {
 			tableColumns: 0,
 			isTall: false,
 			usualLines: 1,
-			hidden: `Hidden: table, stops, keys. From ${leastColumns}×${leastRows} they show; this is ${columns}×${rows}.`,
+			hidden: `Hidden: table, stops, keys (need ${leastColumns}×${leastRows})`,
 		};
 	}
 
 	const isWide = columns >= wideColumns;
-	const questionColumns = isWide ? Math.min(72, Math.floor(columns * 0.45)) : columns;
+	const questionColumns = isWide ? Math.min(64, Math.floor(columns * 0.45)) : columns;
 	return {
 		kind: isWide ? 'wide' : 'narrow',
 		height,

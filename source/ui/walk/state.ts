@@ -70,7 +70,7 @@ export function startRound<Subject>(
 	const there = prompts.find(({id}) => id === promptId);
 	return {
 		subject,
-		promptId: there?.id ?? firstOpen(round, subject) ?? prompts[0]!.id,
+		promptId: there?.id ?? firstOpen(round, subject),
 		typed: '',
 		notes: [],
 		isHelpShown: false,
@@ -286,9 +286,12 @@ function goOn<Subject>(
 	return {...state, promptId: target?.id ?? prompt.id};
 }
 
-function firstOpen<Subject>(round: Round<Subject>, subject: Subject): string | undefined {
-	const open = round.prompts(subject).filter(({isAnswered, kind}) => !isAnswered && kind !== 'page');
-	return (open.find(({isRequired}) => isRequired) ?? open[0])?.id;
+/** The first question that is needed and open; where none is, what follows the last of them. */
+function firstOpen<Subject>(round: Round<Subject>, subject: Subject): string {
+	const prompts = round.prompts(subject);
+	const open = prompts.filter(({isAnswered, kind}) => !isAnswered && kind !== 'page');
+	const complete = prompts.find(({id}) => id === round.whenComplete);
+	return (open.find(({isRequired}) => isRequired) ?? complete ?? open[0] ?? prompts[0]!).id;
 }
 
 function step<Subject>(round: Round<Subject>, state: RoundState<Subject>, by: -1 | 1): RoundState<Subject> {

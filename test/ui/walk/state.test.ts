@@ -122,6 +122,10 @@ describe('where a round starts', () => {
 		expect(start('early').promptId).toBe('early');
 	});
 
+	test('at the page of results where all that is needed is answered', () => {
+		expect(start(undefined, {values: {a: [1], b: [2]}, skipped: []}).promptId).toBe('page');
+	});
+
 	test('at the first open one where the kept prompt is gone', () => {
 		expect(start('no-such-prompt').promptId).toBe('a');
 	});
