@@ -21,14 +21,17 @@ export function assembleSheet(input: SheetData): SheetContent {
 		title: profile.name,
 		date: profile.date,
 		origin: set
-			? `Settings as kept${set.decidedAt ? ` on ${set.decidedAt.slice(0, 10)}` : ''}${set.name ? `, ${set.name}` : ''}`
+			? `Settings${set.name ? ` “${set.name}”` : ''} as kept${set.decidedAt ? ` on ${set.decidedAt.slice(0, 10)}` : ''}`
 			: 'Settings as computed from the readings; not yet kept as dialled in',
 		warnings: warningsOf(input),
 		timingHeading: takesDelays ? 'Delay' : 'Distance to enter',
 		...rows,
 		afterDialling: afterDialling(solution, set),
 		places: placeRows(profile, standing),
-		cables: input.wiring.cables.map(cable => cableRow(cable, profile)),
+		cables: input.wiring.cables
+			// A cable that is only proposed and has no length says nothing that the channel does not.
+			.filter(({origin, cutMetres}) => origin === 'entered' || cutMetres !== undefined)
+			.map(cable => cableRow(cable, profile)),
 		conditions: conditionsOf(profile, solution),
 		cautions: sheetCautions,
 	};
@@ -82,7 +85,7 @@ function conditionsOf(profile: Profile, solution: Solution): string[] {
 	if (air?.temperatureCelsius !== undefined) {
 		const humidity =
 			air.humidityPercent === undefined ? '' : `, ${formatNumber(air.humidityPercent, 0)} % humidity`;
-		conditions.push(`Air: ${formatNumber(air.temperatureCelsius, 0)} °C${humidity}`);
+		conditions.push(`Air: ${formatNumber(air.temperatureCelsius, 1)} °C${humidity}`);
 	}
 
 	if (kit?.meterWeighting) conditions.push(`Meter: ${kit.meterWeighting} weighting`);

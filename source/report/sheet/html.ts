@@ -18,9 +18,17 @@ function list(texts: readonly string[], className: string): string {
 	return `<ul class="${className}">${texts.map(text => `<li>${escapeMarkup(text)}</li>`).join('')}</ul>`;
 }
 
+function cableList(cables: SheetContent['cables']): string {
+	const items = cables.map(({label, from, to, length, conductor}) => {
+		const details = [`${from} to ${to}`, length, conductor].filter(Boolean).join(', ');
+		return `<li><b>${escapeMarkup(label)}</b> ${escapeMarkup(details)}</li>`;
+	});
+	return items.length === 0 ? '' : `<h2>Cables</h2><ul class="cables">${items.join('')}</ul>`;
+}
+
 /** Rows that one page holds in large and in middling letters, counted on A4 and Letter in print. */
 const fewRows = 26;
-const manyRows = 40;
+const manyRows = 36;
 
 /**
 The page for the cabinet door as one HTML file: no script, nothing fetched, the floor plan drawn inline to scale;
@@ -38,7 +46,9 @@ export function sheetHtml(content: SheetContent, plan?: SvgPlan): string {
 			.map(htmlTable)
 			.join('');
 	const dial = drawn('receiver', 'processor') || '<p>Nothing to dial in yet.</p>';
-	const rest = drawn('places', 'cables');
+	// Many cables beside each other take half the height.
+	const cables = density === 'dense' ? cableList(content.cables) : drawn('cables');
+	const rest = drawn('places') + cables;
 	return `<!DOCTYPE html>
 <html lang="en">
 <head>

@@ -57,3 +57,10 @@ test('the page always carries cautions for ears, mains and ladders', () => {
 	const text = assembleSheet(input()).cautions.join(' ');
 	for (const word of ['ears', 'electrician', 'ladder']) expect(text).toContain(word);
 });
+
+test('cables are printed where they are entered; mere proposals without a length are not', () => {
+	// 6 m and a tenth of slack.
+	expect(assembleSheet(input()).cables).toEqual([
+		{label: 'left | front', from: 'receiver/FL', to: 'FL/speaker', length: '6.60 m', conductor: '14 AWG'},
+	]);
+});

@@ -47,6 +47,14 @@ describe('HTML', () => {
 		expect(Number(height) / Number(width)).toBeCloseTo(5 / 4, 6);
 	});
 
+	test('sets many cables in two columns, still valid and with every label', async () => {
+		const cables = Array.from({length: 40}, (_, index) => ({...content.cables[0]!, label: `cable ${index}`}));
+		const crowded = sheetHtml({...content, cables}, plan);
+		for (const {label} of cables) expect(crowded).toContain(`<b>${label}</b>`);
+		const report = await new HtmlValidate({extends: ['html-validate:recommended']}).validateString(crowded);
+		expect(report.valid).toBe(true);
+	});
+
 	test('leaves the figure out where the tape has not told where things stand', () => {
 		expect(sheetHtml(content)).not.toContain('<figure');
 	});

@@ -19,6 +19,19 @@ export const profile: Profile = {
 		crossover: {choicesHertz: [60, 80, 100], scope: 'per channel'},
 		subOutputs: 1,
 	},
+	wiring: {
+		connections: [
+			{
+				id: 'c1',
+				from: 'receiver/FL',
+				to: 'FL/speaker',
+				kind: 'speaker',
+				label: 'left | front',
+				runMetres: 6,
+				awg: 14,
+			},
+		],
+	},
 	bassProcessor: {
 		latencyMs: 2,
 		outputs: ['A'],
