@@ -1,3 +1,4 @@
+import {adjustNetwork} from '../../placement/network/adjust.ts';
 import type {Profile} from '../../profile/types.ts';
 
 /**
@@ -12,4 +13,31 @@ export function tapeDistanceM(profile: Profile, one: string, other: string): num
 	);
 	if (found.length === 0) return undefined;
 	return found.reduce((sum, {metres}) => sum + metres, 0) / found.length;
+}
+
+/**
+Distances between speakers and seats: the mean of direct readings, else from the net of all tape readings where that
+fixes both ends. The net is adjusted only once one is asked for that was not read directly.
+
+@returns A function that gives metres, or undefined where the tape does not tell.
+*/
+export function distanceFinder(profile: Profile): (one: string, other: string) => number | undefined {
+	let places: ReadonlyMap<string, readonly number[]> | undefined;
+	return (one, other) => {
+		const direct = tapeDistanceM(profile, one, other);
+		if (direct !== undefined) return direct;
+		places ??= placesOf(profile);
+		const [from, to] = [places.get(one), places.get(other)];
+		if (!from || !to) return undefined;
+		const metres = Math.hypot(...from.map((coordinate, axis) => coordinate - to[axis]!));
+		return metres > 0 ? metres : undefined;
+	};
+}
+
+/** Points that the tape readings fix against the walls. Without walls a net says no more than the readings do. */
+function placesOf(profile: Profile): ReadonlyMap<string, readonly number[]> {
+	if ((profile.tape ?? []).length === 0) return new Map();
+	const {points, conventions} = adjustNetwork(profile);
+	if (conventions.length > 0) return new Map();
+	return new Map(points.filter(({status}) => status === 'determined').map(({id, at}) => [id, at]));
 }

@@ -5,7 +5,7 @@ import {suggestCrossovers} from '../crossover/suggest.ts';
 import {decidedSettings} from '../inForce.ts';
 import type {Remark} from '../result.ts';
 import {subsOf} from '../subsOf.ts';
-import {tapeDistanceM} from './distances.ts';
+import {distanceFinder} from './distances.ts';
 import {atDistance, reachAtOneMetre} from './reach.ts';
 import {headroomRemarks} from './remarks.ts';
 
@@ -74,7 +74,12 @@ function seatOf(
 	};
 }
 
-function subsHeadroom(profile: Profile, redirected: number, roomGainDb: number): SourceHeadroom | undefined {
+function subsHeadroom(
+	profile: Profile,
+	distanceOf: ReturnType<typeof distanceFinder>,
+	redirected: number,
+	roomGainDb: number,
+): SourceHeadroom | undefined {
 	const subs = subsOf(profile);
 	if (subs.length === 0) return undefined;
 	const hasLfe = profile.channels.some(({id}) => isLfe(id));
@@ -87,7 +92,7 @@ function subsHeadroom(profile: Profile, redirected: number, roomGainDb: number):
 	const missing = new Set<string>();
 	if (subs.some(({maximumLevelDb}) => maximumLevelDb === undefined)) missing.add('largest level of each sub');
 	const seats = profile.seats.map(({id: seat}) => {
-		const distances = subs.map(({id}) => tapeDistanceM(profile, id, seat));
+		const distances = subs.map(({id}) => distanceOf(id, seat));
 		if (distances.includes(undefined)) missing.add('distances of the subs');
 		const levels = subs.flatMap(({maximumLevelDb}, index) => {
 			const distanceM = distances[index];
@@ -118,12 +123,13 @@ what the subs must do, on energy. Room gain is 0 unless the profile states one.
 export function headroom(profile: Profile): HeadroomResult {
 	const roomGainDb = profile.room.bassGainDb ?? 0;
 	const crossoverOf = crossovers(profile);
+	const distanceOf = distanceFinder(profile);
 	const mains = profile.channels.filter(({id}) => !isLfe(id));
 	const sources: SourceHeadroom[] = mains.map(({id, speaker}) => {
 		const reach = reachAtOneMetre(speaker ?? {});
 		const missing = 'missing' in reach ? [...reach.missing] : [];
 		const seats = profile.seats.map(({id: seat}) => {
-			const distanceM = tapeDistanceM(profile, id, seat);
+			const distanceM = distanceOf(id, seat);
 			const reachDb =
 				'missing' in reach || distanceM === undefined ? undefined : atDistance(reach.decibels, distanceM);
 			return seatOf(seat, distanceM, reachDb, referencePeakDb.mains);
@@ -138,7 +144,7 @@ export function headroom(profile: Profile): HeadroomResult {
 		};
 	});
 	const redirected = [...crossoverOf.values()].filter(hertz => hertz !== 'full').length;
-	const subs = subsHeadroom(profile, redirected, roomGainDb);
+	const subs = subsHeadroom(profile, distanceOf, redirected, roomGainDb);
 	if (subs) sources.push(subs);
 
 	let first: HeadroomResult['first'];

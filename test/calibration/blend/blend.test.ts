@@ -263,3 +263,62 @@ test('blend stays near the truth with a meter of 0.3 dB', () => {
 	expect(answer.toMs).toBeGreaterThan(1.3);
 	expect(answer.sigmaMs).toBeLessThan(0.5);
 });
+
+test('blend gives one setting of the subs to all groups of mains that were read', () => {
+	const both: Truth = {...truth, arrivalMs: {FC: 8, FL: 8.4, sub1: 14.3}};
+	const profile = roomProfile(both, {
+		channels: [
+			{id: 'FC', speaker: {lowLimitHertz: 80, box: 'closed'}},
+			{id: 'FL', speaker: {lowLimitHertz: 80, box: 'closed'}},
+			{id: 'LFE1'},
+		],
+		settings: [
+			{
+				...standing,
+				channels: {...standing.channels, FL: {delayMs: {stepped: 10}, crossoverHertz: 80}},
+			},
+		],
+	});
+	const at: Boxes = {delayMs: {FC: 10, FL: 10, sub1: 5}};
+	const walked = walkThrough(profile, both, at, silent);
+	// The same steps with the front left speaker in place of the centre.
+	const meter = walked.meter!.flatMap(reading => {
+		const ids = [reading.source].flat();
+		if (!ids.includes('FC') || reading.signal?.kind !== 'tone') return [];
+		const source = ids.map(id => (id === 'FC' ? 'FL' : id));
+		const step = {source, hertz: reading.signal.hertz, addedDelayMs: reading.addedDelayMs ?? 0, seat: 'sofa'};
+		return [takeReading(both, at, step, ['sub1'], 0, 'now')];
+	});
+	const {pairs} = blend({...walked, meter: [...walked.meter!, ...meter]});
+	expect(pairs.map(({id}) => id)).toEqual(['FC|sub1', 'FL|sub1']);
+	expect(pairs[0]!.minima[0]!.arrivalMs).toBeCloseTo(1.3, 1);
+	expect(pairs[1]!.minima[0]!.arrivalMs).toBeCloseTo(0.9, 1);
+	expect(pairs[0]!.setting).toEqual(pairs[1]!.setting);
+	// Between what each alone would want.
+	const alone = (id: string) =>
+		blend({
+			...walked,
+			meter:
+				id === 'FC' ? walked.meter! : [...walked.meter!.filter(({source}) => source === 'sub1'), ...meter],
+		}).pairs.find(pair => pair.still[0] === id)!.alignment!.addedMs;
+	const together = pairs[0]!.alignment!.addedMs;
+	expect(together).toBeGreaterThan(alone('FC'));
+	expect(together).toBeLessThan(alone('FL'));
+});
+
+test('blend sets two subs on two receiver lines apart at the receiver', () => {
+	const two: Truth = {...truth, arrivalMs: {FC: 8, sub1: 14.3, sub2: 12.1}};
+	const profile = roomProfile(two, {
+		channels: [{id: 'FC', speaker: {lowLimitHertz: 80, box: 'closed'}}, {id: 'LFE1'}, {id: 'LFE2'}],
+		subs: [
+			{id: 'sub1', name: 'Sub 1', fedBy: 'LFE1', lowLimitHertz: 25, box: 'closed'},
+			{id: 'sub2', name: 'Sub 2', fedBy: 'LFE2', lowLimitHertz: 25, box: 'closed'},
+		],
+		settings: [{...standing, channels: {...standing.channels, LFE2: {delayMs: {stepped: 5}}}}],
+	});
+	const at: Boxes = {delayMs: {FC: 10, sub1: 5, sub2: 5}};
+	const [subs] = blend(walkThrough(profile, two, at, silent)).pairs;
+	expect(subs!.setting!.actions).toEqual([
+		expect.objectContaining({box: 'receiver', about: 'LFE2', what: 'delay', from: 5, to: 7.2}),
+	]);
+});
