@@ -7,6 +7,7 @@ import {remarkLines} from '../remarks.ts';
 import {formatNumber, formatSigned} from '../settingText.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
+import {blendChart} from './blendChart.ts';
 import {actionSentence, pairName, plainName, plainNames} from './names.ts';
 
 export type BlendTextOptions = {
@@ -44,7 +45,9 @@ function pairLines(
 		...toneTable(profile, pair, width),
 		...answerLines(profile, pair, width),
 		...settingLines(profile, pair, width),
-		...(curves ? chartLines(profile, pair, curves, width) : []),
+		...(curves
+			? ['', ...drawChart(blendChart(profile, pair, curves, {columns: width, rows: chartRows}))]
+			: []),
 	];
 }
 
@@ -106,30 +109,6 @@ function settingLines(
 			`To confirm, read both with it set: ${confirm.map(({hertz, predictedDb, weighting}) => `${formatNumber(hertz, 0)} Hz ${formatNumber(predictedDb.value, 1)} ± ${formatNumber(predictedDb.sigma, 1)} dB(${weighting})`).join(', ')}.`,
 			width,
 		),
-	];
-}
-
-function chartLines(profile: Profile, pair: BlendPairResult, curves: BlendCurves, width: number): string[] {
-	const {frequenciesHz} = curves;
-	const points = (levels: Float64Array) =>
-		[...frequenciesHz].map((frequencyHz, index) => ({frequencyHz, levelDb: levels[index]!}));
-	return [
-		'',
-		...drawChart({
-			series: [
-				{name: plainNames(profile, pair.still), points: points(curves.stillDb)},
-				{name: plainNames(profile, pair.moved), points: points(curves.movedDb)},
-				{name: 'both now', points: points(curves.nowDb)},
-				{name: 'both then', points: points(curves.thenDb)},
-			],
-			columns: width,
-			rows: chartRows,
-			fromHz: frequenciesHz[0]!,
-			toHz: frequenciesHz.at(-1)!,
-			fromDb: -30,
-			toDb: 10,
-			marks: [{frequencyHz: pair.crossoverHertz, label: `${formatNumber(pair.crossoverHertz, 0)} Hz`}],
-		}),
 	];
 }
 

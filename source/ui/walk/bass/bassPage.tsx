@@ -1,4 +1,5 @@
-import {memo} from 'react';
+import {useIsScreenReaderEnabled} from 'ink';
+import {memo, useMemo} from 'react';
 import type {Profile} from '../../../profile/types.ts';
 import {Lines} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
@@ -16,7 +17,9 @@ type Props = {
 };
 
 const Bass = memo(function Bass({profile, state, columns, height}: Props) {
-	return <Lines columns={columns} lines={scrolled(bassLines(profile, columns), state.from, height)} />;
+	const isPlain = useIsScreenReaderEnabled();
+	const lines = useMemo(() => bassLines(profile, columns, isPlain), [profile, columns, isPlain]);
+	return <Lines columns={columns} lines={isPlain ? lines : scrolled(lines, state.from, height)} />;
 });
 
 /** Open tones first; then, where they change the settings, the stop that asks to type them in. */

@@ -1,6 +1,9 @@
 import type {BlendPairResult} from '../../../calibration/blend/blend.ts';
+import {blendCurves} from '../../../calibration/blend/curves.ts';
 import type {BlendStep} from '../../../calibration/blend/steps.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {blendChart} from '../../../report/bass/blendChart.ts';
+import {chartText, drawChart} from '../../../report/chart.ts';
 import {fitCells} from '../../../report/fitCells.ts';
 import {formatNumber, formatSigned} from '../../../report/settingText.ts';
 import {wrap} from '../../../report/wrap.ts';
@@ -13,9 +16,10 @@ import {blendOf} from './blendOf.ts';
 /** Minutes that one tone reading takes with its handling; common practice, no source. */
 const minutesEach = 1.5;
 const tableCells = 10;
+const chartRows = 14;
 
 /** The page of the stop Bass: what it is for, or what the tones told so far and what to do with it. */
-export function bassLines(profile: Profile, columns: number): Line[] {
+export function bassLines(profile: Profile, columns: number, isPlain = false): Line[] {
 	const put = (text: string, style?: Line['style'], sign = '') =>
 		wrap(text, columns, `  ${sign}`).map((line): Line => ({text: line, style}));
 	const {result, steps} = blendOf(profile);
@@ -55,7 +59,10 @@ export function bassLines(profile: Profile, columns: number): Line[] {
 		...head,
 		...goOn,
 		...remarks.flatMap(({text}) => put(text, 'doubt', '? ')),
-		...result.pairs.flatMap(pair => pairLines(profile, pair, open, columns)),
+		...result.pairs.flatMap(pair => [
+			...pairLines(profile, pair, open, columns),
+			...chartLines(profile, pair, columns, isPlain),
+		]),
 	];
 }
 
@@ -115,6 +122,15 @@ function pairLines(
 	if (next)
 		lines.push(...put(`Next: both at ${next.hertz} Hz, with ${formatSigned(next.addedDelayMs, 1)} ms.`));
 	return lines;
+}
+
+/** What filters, boxes and the delay found make of both, now and with the setting; in words for a screen reader. */
+function chartLines(profile: Profile, pair: BlendPairResult, columns: number, isPlain: boolean): Line[] {
+	const curves = pair.minima.length === 1 ? blendCurves(profile, pair) : undefined;
+	if (!curves) return [];
+	const options = blendChart(profile, pair, curves, {columns: columns - 2, rows: chartRows});
+	const lines = isPlain ? chartText(options).flatMap(text => wrap(text, columns - 2)) : drawChart(options);
+	return [{text: ''}, ...lines.map((text): Line => ({text: `  ${text}`.trimEnd()}))];
 }
 
 /** Levels without weighting, alone and together, tone by tone; both with each delay that was added. */

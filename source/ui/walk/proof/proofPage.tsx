@@ -1,4 +1,5 @@
-import {memo} from 'react';
+import {useIsScreenReaderEnabled} from 'ink';
+import {memo, useMemo} from 'react';
 import type {Profile} from '../../../profile/types.ts';
 import {Lines} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
@@ -15,7 +16,9 @@ type Props = {
 };
 
 const Proof = memo(function Proof({profile, state, columns, height}: Props) {
-	return <Lines columns={columns} lines={scrolled(proofLines(profile, columns), state.from, height)} />;
+	const isSpoken = useIsScreenReaderEnabled();
+	const lines = useMemo(() => proofLines(profile, columns), [profile, columns]);
+	return <Lines columns={columns} lines={isSpoken ? lines : scrolled(lines, state.from, height)} />;
 });
 
 export function proofHub(profile: Profile): HubPlan {

@@ -69,6 +69,16 @@ test.each([40, 60, 80, 120, 160])('the page keeps to its size at %i columns', co
 	}
 });
 
-test('the page is read aloud in words', () => {
-	expect(readAloud(view(answered(bassProfile()), 80, 40), 120)).toContain('4.3 ms later');
+test('the page draws both sides and their sum, now and then, when there is one answer', () => {
+	const text = draw(answered(bassProfile()), 80, 60);
+	expect(text).toMatch(/a \S+ Front centre .*b \S+ Sub 1 .*c \S+ both now .*d \S+ both then/);
+	expect(text).toMatch(/[⠁-⣿]/);
+	expect(draw(answered(bassProfile(), 10), 80, 60)).not.toContain('both then');
+});
+
+test('the page is read aloud in words, the curves too', () => {
+	const words = readAloud(view(answered(bassProfile()), 80, 40), 120);
+	expect(words).toContain('4.3 ms later');
+	expect(words).toContain('both then: ');
+	expect(words).not.toMatch(/[⠁-⣿]/);
 });
