@@ -5,7 +5,16 @@ import {seat, tapeReading} from './schema/room.ts';
 import type {Profile} from './types.ts';
 
 /** Lists of which each entry takes one line, so that a reading more is one line more in a diff. */
-const oneLineLists: ReadonlySet<string> = new Set(['tape', 'meter', 'responses']);
+const oneLineLists: ReadonlySet<string> = new Set([
+	'tape',
+	'meter',
+	'responses',
+	'wiring.connections',
+	'wiring.parallelRuns',
+	'wiring.outlets',
+	'wiring.loads',
+	'wiring.equipment',
+]);
 
 /** Order of known keys at the top and in the entries of lists; unknown keys follow in the order they have. */
 const keyOrder: Readonly<Record<string, readonly string[]>> = {
@@ -51,7 +60,7 @@ function write(value: unknown, {path, indent, isOneLine}: Place): string {
 	// The name of the list whose entry this is, at the top of the profile.
 	const kind =
 		path.length === 0 ? '' : path.length === 2 && typeof path[1] === 'number' ? String(path[0]) : undefined;
-	const isRowList = isList && path.length === 1 && oneLineLists.has(String(path[0]));
+	const isRowList = isList && oneLineLists.has(path.join('.'));
 	const parts = isList
 		? value.map((entry, index) =>
 				write(entry, {path: [...path, index], indent: inner, isOneLine: isTight || isRowList}),

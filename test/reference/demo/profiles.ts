@@ -4,6 +4,7 @@ import {blendRound, levelRound, type Round} from './meter.ts';
 import {seededRandom} from './random.ts';
 import {tapeRound} from './tape.ts';
 import {type Truth, truth2025, truth2026} from './truth.ts';
+import {wiring2026} from './wiring.ts';
 
 const receiver: NonNullable<Profile['receiver']> = {
 	name: 'Invented receiver, distances in 5 cm steps',
@@ -161,5 +162,6 @@ export function attic2026(): Profile {
 		...parts(truth2026),
 		bassProcessor: structuredClone(bassProcessor),
 		...wholeRound(truth2026, found, 2026, '2026-04-18T18:10:00Z'),
+		wiring: wiring2026(),
 	};
 }
