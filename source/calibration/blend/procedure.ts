@@ -7,6 +7,7 @@ import {blendPaths} from './paths.ts';
 import {type SeparatingReading, separatingReading} from './separate.ts';
 import {addableDelays} from './setting.ts';
 import {type BlendStep, blendCautions, pairSteps, plannedPairs} from './steps.ts';
+import {tonesToRead} from './tonesToRead.ts';
 
 /** Delay for the block of readings with a known one: near a quarter of a period, as the boxes can make it. */
 function laterDelay(profile: Profile, groups: CollectedPair): number {
@@ -53,7 +54,13 @@ export function procedureSteps(profile: Profile, fits: readonly Fitted[]): Blend
 		const fitted = fits.find(({pair}) => pair.id === id);
 		const paths = fitted?.pair.paths ?? blendPaths(profile, standing, groups);
 		const pair: CollectedPair = fitted?.pair ?? {...groups, id, paths, tones: [], remarks: []};
-		const steps = pairSteps(profile, groups, paths.crossoverHertz, laterDelay(profile, pair), standing);
+		const steps = pairSteps(
+			profile,
+			groups,
+			tonesToRead(profile, groups, paths.crossoverHertz),
+			laterDelay(profile, pair),
+			standing,
+		);
 		if (!fitted || steps.some(({taken}) => taken === 0)) return steps;
 		const next = separatingReading(
 			fitted.usable,

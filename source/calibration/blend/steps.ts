@@ -68,13 +68,14 @@ const single = (ids: readonly string[]) => (ids.length === 1 ? ids[0]! : [...ids
 The readings of one pair in the order that needs the fewest hands on plugs: one group at all tones, the other at all
 tones, both at all tones, and both with a known delay added.
 
+@param tones - Hertz, from `tonesToRead`.
 @param laterMs - The known delay, ms; 0 where no box can add one, and then that block is left out.
 @param standing - Settings that stand now, where known.
 */
 export function pairSteps(
 	profile: Profile,
 	groups: BlendGroups,
-	crossoverHertz: number,
+	tones: readonly number[],
 	laterMs: number,
 	standing?: StandingSet,
 ): BlendStep[] {
@@ -114,7 +115,6 @@ export function pairSteps(
 		why,
 		taken: countTaken(profile, standing, seat, sides, hertz, addedDelayMs),
 	});
-	const tones = blendTones(crossoverHertz);
 	const sides = [still, moved];
 	const both = sides.flat();
 	return [

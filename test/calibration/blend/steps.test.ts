@@ -29,7 +29,7 @@ test('plannedPairs match the subs first, then all of them with the centre, or th
 
 test('pairSteps change plugs only between blocks and say what to switch off', () => {
 	const [, mains] = plannedPairs(profile);
-	const steps = pairSteps(profile, mains!, 80, 3);
+	const steps = pairSteps(profile, mains!, blendTones(80), 3);
 	expect(steps.map(({part}) => part)).toEqual([
 		...['still', 'still', 'still'],
 		...['moved', 'moved', 'moved'],
@@ -45,7 +45,7 @@ test('pairSteps change plugs only between blocks and say what to switch off', ()
 });
 
 test('pairSteps leave the delayed block out where nothing can delay', () => {
-	expect(pairSteps(profile, plannedPairs(profile)[0]!, 60, 0).length).toBe(9);
+	expect(pairSteps(profile, plannedPairs(profile)[0]!, blendTones(60), 0).length).toBe(9);
 });
 
 test('pairSteps count a reading taken, and not one taken with another crossover', () => {
@@ -62,7 +62,7 @@ test('pairSteps count a reading taken, and not one taken with another crossover'
 	const set = (crossoverHertz: number) => ({channels: {FC: {crossoverHertz}}});
 	const read = {...profile, meter: [reading], settings: [{id: 'old', origin: 'found' as const, ...set(80)}]};
 	const taken = (standing: ReturnType<typeof set>) =>
-		pairSteps(read, mains, 80, 3, standing)
+		pairSteps(read, mains, blendTones(80), 3, standing)
 			.filter(step => step.taken > 0)
 			.map(({id}) => id);
 	expect(taken(set(80))).toEqual(['FC|sub1+sub2 still 80']);
