@@ -1,3 +1,4 @@
+import {channelNames} from '../../profile/channels.ts';
 import type {MeterReading, Profile} from '../../profile/types.ts';
 import {referenceSeat} from '../observations.ts';
 import {subsOf} from '../subsOf.ts';
@@ -84,13 +85,16 @@ export function pairSteps(
 	const pair = pairId(groups);
 	const subs = subsOf(profile);
 	const playInto = kind === 'mains' ? still[0]! : subs.find(({id}) => id === moved[0])!.fedBy;
-	const names = (ids: readonly string[]) => listed(ids.map(id => nameOf(profile, id)));
+	const nameOne = (id: string) =>
+		(channelNames as Readonly<Record<string, string>>)[id] ?? nameOf(profile, id);
+	const names = (ids: readonly string[]) => listed(ids.map(nameOne));
+	const only = (ids: readonly string[]) => `Only ${names(ids)} ${ids.length === 1 ? 'plays' : 'play'}`;
 	const others = subs.map(({id}) => id).filter(id => ![...still, ...moved].includes(id));
-	const alsoOff = others.length > 0 ? ` ${names(others)} stay off.` : '';
+	const alsoOff = others.length > 0 ? ` ${names(others)} ${others.length === 1 ? 'stays' : 'stay'} off.` : '';
 	const [stillOff, movedOff] =
 		kind === 'mains'
 			? [
-					`Receiver off, unplug the lead of ${names(still)} and keep its ends apart, receiver on.`,
+					`Receiver off, unplug the ${still.length === 1 ? 'lead' : 'leads'} of ${names(still)} and keep the bare ends apart, receiver on.`,
 					`Switch off ${names(moved)}.`,
 				]
 			: [`Switch off ${names(still)}.`, `Switch off ${names(moved)}.`];
@@ -119,14 +123,7 @@ export function pairSteps(
 	const both = sides.flat();
 	return [
 		...tones.map(hertz =>
-			step(
-				'still',
-				[still],
-				hertz,
-				0,
-				`Only ${names(still)} plays. ${movedOff}`,
-				'How loud one side is alone.',
-			),
+			step('still', [still], hertz, 0, `${only(still)}. ${movedOff}`, 'How loud one side is alone.'),
 		),
 		...tones.map(hertz =>
 			step(
@@ -134,7 +131,7 @@ export function pairSteps(
 				[moved],
 				hertz,
 				0,
-				`Only ${names(moved)} plays; the tone still goes into ${playInto}. ${stillOff}`,
+				`${only(moved)}; the tone still goes into ${nameOne(playInto)}. ${stillOff}`,
 				'How loud the other side is alone.',
 			),
 		),
