@@ -1,6 +1,6 @@
 import type {Profile} from '../profile/types.ts';
 import {adjustNetwork} from './network/adjust.ts';
-import {expectationOf, type StateCovariance, withReading} from './network/expectation.ts';
+import {expectationOf, type StateCovariance, sigmaWithReading, withReading} from './network/expectation.ts';
 import {type Ends, isSamePair, possibleReading} from './network/missing.ts';
 import {type NetworkPoint, pointsOf} from './network/points.ts';
 import type {NetworkResult} from './network/result.ts';
@@ -73,10 +73,10 @@ const goodSigmaMetres = 0.01;
 const alikeShare = 0.8;
 
 /** Doubt that is left: standard uncertainties of all coordinates, each counted up to one metre and down to a centimetre. */
-function doubtOf({size, values}: StateCovariance, points: number): number {
+function doubtOf(points: number, sigmaAt: (offset: number) => number): number {
 	let doubt = 0;
 	for (let offset = 0; offset < points * 3; offset++) {
-		const sigma = Math.sqrt(Math.max(0, values[offset * size + offset]!));
+		const sigma = sigmaAt(offset);
 		doubt += Math.min(1, Math.max(goodSigmaMetres, sigma));
 	}
 
@@ -117,16 +117,14 @@ export function nextReadings(
 	const last = taken.at(-1);
 	let station = last?.from ?? '';
 	while (chosen.length < count) {
-		const before = doubtOf(covariance, points.length);
+		const now = covariance;
+		const before = doubtOf(points.length, at => Math.sqrt(Math.max(0, now.values[at * now.size + at]!)));
 		const tried = open
 			.filter(({planned}) => !chosen.includes(planned))
 			.map(one => {
-				const next = withReading(
-					one.observation,
-					covariance,
-					expectationOf(one.observation, state, covariance),
-				);
-				return {...one, next, gain: before - doubtOf(next, points.length)};
+				const expected = expectationOf(one.observation, state, now);
+				const after = doubtOf(points.length, at => sigmaWithReading(one.observation, now, expected, at));
+				return {...one, expected, gain: before - after};
 			});
 		if (tried.length === 0) break;
 		const best = Math.max(...tried.map(({gain}) => gain));
@@ -138,7 +136,7 @@ export function nextReadings(
 		const first = alike.find(({planned}) => planned.station === station) ?? alike[0]!;
 		chosen.push(first.planned);
 		station = first.planned.station;
-		covariance = first.next;
+		covariance = withReading(first.observation, now, first.expected);
 	}
 
 	return chosen;

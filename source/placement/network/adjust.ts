@@ -32,6 +32,9 @@ function undeterminedOf(
 	});
 }
 
+/** Causes are looked for in as many wrong readings; a file with more is of another room. */
+const mostExplained = 50;
+
 /**
 Adjusts all tape readings of a profile together: places of seats, speakers, subs and screen, the room's size, how well
 each is known, which readings cannot be right, and what is still to be measured.
@@ -70,18 +73,26 @@ export function adjustNetwork(profile: Profile): NetworkResult {
 			.map(observation => ({observation, standardisedResidual: Number.POSITIVE_INFINITY, alternatives: []})),
 		...snooped.removed,
 	];
-	const suspects = out.map(({observation, alternatives}): Suspect => {
+	const suspects = out.map(({observation, alternatives}, place): Suspect => {
 		const expected = expectationOf(observation, solved.state, covariance);
 		const {reading: index, metres, sigmaMetres} = observation;
 		const sigma = Math.hypot(sigmaMetres, expected.sigmaMetres);
-		const others = otherEnds(network, observation, solved, loose);
+		const isExplained = place < mostExplained;
 		return {
 			index,
 			expectedMetres: expected.metres,
 			expectedSigmaMetres: expected.sigmaMetres,
 			errorMetres: metres - expected.metres,
 			standardisedResidual: Math.abs(metres - expected.metres) / sigma,
-			causes: likelyCauses(profile, tape[index]!, expected.metres, sigma, others),
+			causes: isExplained
+				? likelyCauses(
+						profile,
+						tape[index]!,
+						expected.metres,
+						sigma,
+						otherEnds(network, observation, solved, loose),
+					)
+				: [],
 			alternatives,
 		};
 	});
@@ -112,5 +123,5 @@ export function adjustNetwork(profile: Profile): NetworkResult {
 		}),
 		covariance,
 	};
-	return {...result, remarks: networkRemarks(profile, result, unusable, snooped.settled)};
+	return {...result, remarks: networkRemarks(profile, result, unusable, snooped)};
 }

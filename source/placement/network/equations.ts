@@ -16,6 +16,8 @@ export type Convention = {
 const conventionSigmaMetres = 1e-4;
 /** Standard deviation of a coordinate of which nothing is known, metres. Any home room is small against it. */
 export const unknownSigmaMetres = 100;
+/** No room is narrower, metres. */
+const narrowestMetres = 0.1;
 /** Places in a row: two points of three coordinates, or three coordinates and a room dimension. */
 export const rowWidth = 6;
 
@@ -79,7 +81,8 @@ export function predict(observation: Observation, state: Float64Array, out: Floa
 		case 'slope': {
 			const {point, axis, dimension, heightsMetres} = observation;
 			const rise = heightsMetres[1] - heightsMetres[0];
-			const across = state[dimension]!;
+			// A span that readings have made nothing of is kept from dividing by it; no room is as narrow.
+			const across = Math.max(state[dimension]!, narrowestMetres);
 			const along = state[point + axis]!;
 			// Shortest way to the plane h(u) = h₁ + rise·u/S: the vertical gap times S/√(S² + rise²).
 			const slant = Math.hypot(across, rise);

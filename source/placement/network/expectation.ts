@@ -49,3 +49,14 @@ export function withReading(
 
 	return {size, values: next};
 }
+
+/** Standard uncertainty of one place of the state after one more reading, without making the whole covariance, metres. */
+export function sigmaWithReading(
+	observation: Observation,
+	{size, values}: StateCovariance,
+	expected: Expectation,
+	offset: number,
+): number {
+	const total = expected.sigmaMetres ** 2 + observation.sigmaMetres ** 2;
+	return Math.sqrt(Math.max(0, values[offset * size + offset]! - expected.reach[offset]! ** 2 / total));
+}

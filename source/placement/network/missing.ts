@@ -1,7 +1,7 @@
 import {symmetricEigen} from '../../numeric/symmetricEigen.ts';
 import type {Profile} from '../../profile/types.ts';
 import {predict, rowWidth} from './equations.ts';
-import {expectationOf, type StateCovariance, withReading} from './expectation.ts';
+import {expectationOf, type StateCovariance, sigmaWithReading, withReading} from './expectation.ts';
 import {isUsable, type Observation, observationOf} from './observations.ts';
 import {statusOf} from './placed.ts';
 import type {NetworkPoint} from './points.ts';
@@ -32,6 +32,8 @@ export function worstSigma({size, values}: StateCovariance, point: number): numb
 export const isSamePair = (a: Ends, b: Ends) =>
 	(a.from === b.from && a.to === b.to) || (a.from === b.to && a.to === b.from);
 
+/** Distances to more than a few things that stand fast offer nothing new. */
+const mostHelpers = 3;
 /** More readings than this are not needed for one point of three coordinates. */
 const mostReadings = 3;
 
@@ -57,7 +59,12 @@ export function missingReadings(
 	const isBehind = kind === 'seat' || /^(B|LS|RS|TpB|TpLS|TpRS)/.test(id);
 	const ahead = isBehind ? ['wall:back', 'wall:front'] : ['wall:front', 'wall:back'];
 	const taken = (profile.tape ?? []).filter(({setAside}) => !setAside);
-	const offers = [...heights, ...sides, ...ahead, ...helpers.filter(helper => helper !== id)]
+	const offers = [
+		...heights,
+		...sides,
+		...ahead,
+		...helpers.filter(helper => helper !== id).slice(0, mostHelpers),
+	]
 		.map(to => ({from: id, to}))
 		.filter(ends => !taken.some(reading => isSamePair(reading, ends)))
 		.flatMap(ends => {
@@ -70,19 +77,19 @@ export function missingReadings(
 		const tried = offers
 			.filter(({ends}) => !chosen.includes(ends))
 			.map(({ends, observation}) => {
-				const next = withReading(observation, current, expectationOf(observation, state, current));
+				const expected = expectationOf(observation, state, current);
 				// The sum over the axes falls with every reading; the worst axis alone only when the last one is tied.
-				const doubt = [0, 1, 2].reduce((sum, axis) => {
-					const place = point * 3 + axis;
-					return sum + Math.sqrt(Math.max(0, next.values[place * next.size + place]!));
-				}, 0);
-				return {ends, next, doubt: Math.max(doubt, 0.01)};
+				const doubt = [0, 1, 2].reduce(
+					(sum, axis) => sum + sigmaWithReading(observation, current, expected, point * 3 + axis),
+					0,
+				);
+				return {ends, observation, expected, doubt: Math.max(doubt, 0.01)};
 			});
 		const least = Math.min(...tried.map(({doubt}) => doubt));
 		const best = tried.find(({doubt}) => doubt <= least * 1.2);
 		if (!best) break;
 		chosen.push(best.ends);
-		current = best.next;
+		current = withReading(best.observation, current, best.expected);
 	}
 
 	return chosen;

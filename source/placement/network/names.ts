@@ -35,3 +35,7 @@ export function endsText(profile: Profile, {from, to}: {readonly from: string; r
 export function readingText(profile: Profile, reading: TapeReading): string {
 	return `${endsText(profile, reading)}, ${lengthText(profile, reading.metres)}`;
 }
+
+/** Words as a list: "a, b and c". */
+export const listText = (words: readonly string[]) =>
+	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

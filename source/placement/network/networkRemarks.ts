@@ -1,36 +1,11 @@
 import type {Remark} from '../../calibration/result.ts';
 import type {Profile} from '../../profile/types.ts';
-import {causesText} from './causes.ts';
-import {endName, endsText, lengthText, readingText} from './names.ts';
+import {endName, listText} from './names.ts';
 import type {Unusable} from './observations.ts';
-import type {NetworkResult, Suspect} from './result.ts';
+import {readingRemarks} from './readingRemarks.ts';
+import type {NetworkResult} from './result.ts';
 import type {Settled} from './settle.ts';
-
-const list = (words: readonly string[]) =>
-	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-
-/** Step that an uncertainty allows to be shown: whole centimetres or inches above a centimetre. */
-const shownStep = (profile: Profile, sigmaMetres: number) =>
-	sigmaMetres < 0.01 ? undefined : (profile.lengthUnit ?? 'm').startsWith('ft') ? 0.0254 : 0.01;
-
-/** What is wrong with a reading, the evidence, the likely cause and what to do, in one or two lines. */
-export function suspectText(profile: Profile, suspect: Suspect): string {
-	const reading = profile.tape![suspect.index]!;
-	const step = shownStep(profile, suspect.expectedSigmaMetres);
-	const expected = lengthText(profile, suspect.expectedMetres, step);
-	const sign = suspect.errorMetres > 0 ? 'longer' : 'shorter';
-	const difference = lengthText(profile, Math.abs(suspect.errorMetres), step);
-	const evidence = `${readingText(profile, reading)}: ${difference} ${sign} than the other readings allow, which give ${expected}.`;
-	const cause = suspect.causes.length > 0 ? ` Perhaps ${causesText(profile, suspect.causes)}.` : '';
-	const others = suspect.alternatives.map(index => endsText(profile, profile.tape![index]!));
-	const also = others.length > 0 ? ` It could also be ${list([...new Set(others)])}.` : '';
-	const again = others.length > 0 ? ` Retake ${endsText(profile, reading)} first.` : ` Retake it.`;
-	return evidence + cause + also + again;
-}
-
-function unusableText(profile: Profile, {reading, why}: Unusable): string {
-	return `${readingText(profile, profile.tape![reading]!)}: ${why}.`;
-}
+import type {Snooped} from './snooping.ts';
 
 function mirrorRemarks(result: Omit<NetworkResult, 'remarks'>, {mirrors}: Settled): Remark[] {
 	return mirrors.flatMap(({point, decidedBy}): Remark[] => {
@@ -81,7 +56,7 @@ function undeterminedRemarks(
 ): Remark[] {
 	const labelOf = (id: string) => points.find(point => point.id === id)!.label;
 	if (undetermined.length > mostSentences) {
-		const names = list(undetermined.map(({id}) => labelOf(id)));
+		const names = listText(undetermined.map(({id}) => labelOf(id)));
 		const text =
 			conventions.length > 0
 				? `The tape does not tell yet where these stand: ${names}. Begin with the seat to the left wall, the front wall and the floor.`
@@ -90,7 +65,7 @@ function undeterminedRemarks(
 	}
 
 	return undetermined.map(({id, status, missing}) => {
-		const ends = list(missing.map(({to}) => endName(profile, to)));
+		const ends = listText(missing.map(({to}) => endName(profile, to)));
 		const fix =
 			missing.length === 0
 				? 'Measure the reference seat and the room first.'
@@ -122,7 +97,7 @@ function apartRemarks(result: Omit<NetworkResult, 'remarks'>, {solved}: Settled)
 		.map(names => ({
 			kind: 'doubt',
 			code: 'tape-apart',
-			text: `${list(names)} are measured to each other, but nothing ties them to the rest. A distance from one of them to the seat, and one to a wall, does.`,
+			text: `${listText(names)} are measured to each other, but nothing ties them to the rest. A distance from one of them to the seat, and one to a wall, does.`,
 		}));
 }
 
@@ -134,7 +109,7 @@ export function networkRemarks(
 	profile: Profile,
 	result: Omit<NetworkResult, 'remarks'>,
 	unusable: readonly Unusable[],
-	settled: Settled,
+	{settled, isCutShort}: Snooped,
 ): Remark[] {
 	if ((profile.tape ?? []).every(({setAside}) => setAside)) {
 		return [
@@ -152,25 +127,18 @@ export function networkRemarks(
 		plane => used.length > 2 && used.every(({from, to}) => from === plane || to === plane),
 	);
 	const repeats = result.globalTest && result.globalTest.probability < globalLimit;
-	const beyond = result.suspects.filter(({index}) => result.readings[index]!.status === 'suspect');
 	return [
-		...beyond.map(
-			(suspect): Remark => ({
-				kind: 'problem',
-				code: 'tape-blunder',
-				about: profile.tape![suspect.index]!.from,
-				text: suspectText(profile, suspect),
-			}),
-		),
-		...unusable.map(
-			(one): Remark => ({
-				kind: 'problem',
-				code: one.code,
-				about: profile.tape![one.reading]!.from,
-				text: unusableText(profile, one),
-			}),
-		),
-		...(repeats
+		...readingRemarks(profile, result.suspects, unusable),
+		...(isCutShort
+			? [
+					{
+						kind: 'problem',
+						code: 'tape-many',
+						text: 'Still more readings contradict each other than could be sorted out. Check the unit, and that all were taken in this room.',
+					} as const,
+				]
+			: []),
+		...(repeats && !isCutShort
 			? [
 					{
 						kind: 'doubt',
@@ -196,7 +164,7 @@ export function networkRemarks(
 					{
 						kind: 'note',
 						code: 'tape-free',
-						text: `The walls do not hold the drawing: ${list(result.conventions)}. Distances between things are not touched by that; left and right follow the channels’ names.`,
+						text: `The walls do not hold the drawing: ${listText(result.conventions)}. Distances between things are not touched by that; left and right follow the channels’ names.`,
 					} as const,
 				]
 			: []),

@@ -99,6 +99,7 @@ export function observationOf(
 			return no('tape-slope-height', 'the ceiling slopes. State its height at the two walls instead');
 		}
 
+		if (metres === 0) return no('tape-zero', 'two walls, or floor and ceiling, cannot be in the same place');
 		return {reading, metres, sigmaMetres, kind: 'planes', dimension: dimensions + one.plane.axis};
 	}
 

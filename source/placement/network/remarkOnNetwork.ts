@@ -2,7 +2,7 @@ import type {Remark} from '../../calibration/result.ts';
 import type {Profile, TapeReading} from '../../profile/types.ts';
 import {adjustNetwork} from './adjust.ts';
 import {lengthText, readingText} from './names.ts';
-import {suspectText} from './networkRemarks.ts';
+import {suspectText} from './readingRemarks.ts';
 import type {NetworkResult} from './result.ts';
 
 /** No wall-to-wall or seat-to-speaker reading in a home is longer, metres. */

@@ -11,6 +11,10 @@ import {nominalDirection} from './starts.ts';
 const alikeCost = 3;
 /** A suspect that a usual slip explains this well, with everything on its own side, needs no rival. */
 const explained = 0.5;
+/** A point has hardly more readings that differ in kind; with many repeats the look would take long. */
+const mostRivals = 16;
+/** With more suspects than this, one explanation proves nothing. */
+const mostSuspects = 3;
 /** A cause must explain the rival better by this to take the place of what the test found. */
 const lead = 0.1;
 
@@ -60,12 +64,14 @@ export function withRivals(
 	plausibility: Plausibility,
 ): Snooped {
 	let best = snooped;
+	if (snooped.removed.length > mostSuspects) return snooped;
 	for (const removed of snooped.removed) {
 		const own = plausibilityOf(network, removed.observation, best.settled, plausibility);
 		if (Math.abs(own.error) < jumpMetres || own.score > explained || !best.removed.includes(removed))
 			continue;
 		const rivals = best.used
 			.filter(one => offsetsTouch(one, removed.observation))
+			.slice(0, mostRivals)
 			.flatMap(rival => {
 				const used = [...best.used.filter(one => one !== rival), removed.observation];
 				const start = startFor(used);
@@ -93,6 +99,7 @@ export function withRivals(
 
 		const redundancy = redundancyNumbers(first.settled.solved.rows, first.used.length);
 		best = {
+			...best,
 			settled: first.settled,
 			used: first.used,
 			removed: list,

@@ -12,6 +12,8 @@ export type Settled = {
 	readonly mirrors: readonly MirrorDecision[];
 };
 
+/** While blunders pull things about, images tell nothing; half a sum of squares for each reading. */
+const contradictedCost = 50;
 /** A dimension that the network knows worse than this is as good as unknown, metres. */
 const usableSigmaMetres = 0.3;
 
@@ -48,7 +50,10 @@ function sizeOf(network: Network, solved: SolvedNetwork): RoomSize {
 export function settle(network: Network, observations: readonly Observation[], start: Float64Array): Settled {
 	let solved = solveNetwork(network, observations, start);
 	let loose = looseness(network, solved);
-	const mirrors = mirrorDecisions(network, observations, solved, sizeOf(network, solved), loose);
+	const isContradicted = solved.cost > contradictedCost * observations.length;
+	const mirrors = isContradicted
+		? []
+		: mirrorDecisions(network, observations, solved, sizeOf(network, solved), loose);
 	if (mirrors.some(({isSwap}) => isSwap)) {
 		solved = solveNetwork(network, observations, solved.state);
 		loose = looseness(network, solved);

@@ -27,6 +27,8 @@ export type Snooped = {
 	readonly removed: readonly Removed[];
 	readonly redundancy: Float64Array;
 	readonly standardised: Float64Array;
+	/** Whether more readings disagree than were taken out. */
+	readonly isCutShort: boolean;
 };
 
 /**
@@ -76,6 +78,11 @@ function worstOf(
 	return {row: first.row, group: explained.map(({row}) => row).filter(row => row !== first.row)};
 }
 
+/**
+More wrong readings than this, or than a third of all: the readings are not of one room, and taking out more proves
+nothing.
+*/
+const mostRemoved = 8;
 /** Lower by more than this, half a sum of squares, is a better solution and not the same one again. */
 const betterCost = 1;
 
@@ -122,14 +129,13 @@ export function snoop(
 	let removed: Removed[] = [];
 	let settled = settle(network, used, startFor(used));
 	let isReviewed = false;
-	// More wrong readings than a third of all: the profile is not one of this room, and taking out more proves nothing.
-	const limit = Math.max(1, Math.floor(observations.length / 3));
+	const limit = Math.min(mostRemoved, Math.max(1, Math.floor(observations.length / 3)));
 	for (;;) {
 		const {solved} = settled;
 		const redundancy = redundancyNumbers(solved.rows, used.length);
 		const standardised = standardisedResiduals(solved.rows, redundancy);
-		const worst =
-			removed.length >= limit ? undefined : worstOf(used, solved, redundancy, standardised, plausibility);
+		const found = worstOf(used, solved, redundancy, standardised, plausibility);
+		const worst = removed.length >= limit ? undefined : found;
 		if (worst) {
 			const observation = used[worst.row]!;
 			removed = [
@@ -149,7 +155,10 @@ export function snoop(
 		}
 
 		const sound = isReviewed ? [] : soundOnes(network, removed, settled);
-		if (sound.length === 0) return {settled, used, removed, redundancy, standardised};
+		if (sound.length === 0) {
+			return {settled, used, removed, redundancy, standardised, isCutShort: found !== undefined};
+		}
+
 		isReviewed = true;
 		removed = removed.filter(one => !sound.includes(one));
 		const out = removed.map(({observation}) => observation);

@@ -89,6 +89,7 @@ export function solveNetwork(
 			step: 1e-9,
 			gradient: 1e-11,
 			cost: 1e-13,
+			iterations: 40,
 		},
 	);
 	const state = Float64Array.from(start);
