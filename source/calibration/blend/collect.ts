@@ -12,9 +12,12 @@ import type {BlendTone} from './tones.ts';
 /** Spread of two readings of one thing where the kit does not say, dB. */
 const usualMeterSigmaDb = 0.5;
 
+/** No meter repeats itself better than this at a seat, dB. */
+const leastMeterSigmaDb = 0.02;
+
 /** Standard deviation of one reading of the meter, dB. */
 export function meterSigmaDb(profile: Profile): number {
-	return profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
+	return Math.max(leastMeterSigmaDb, profile.kit?.meterSigmaDb ?? usualMeterSigmaDb);
 }
 
 export type CollectedPair = BlendGroups & {

@@ -167,6 +167,7 @@ export function fitBlend(tones: readonly BlendTone[]): BlendFit {
 	found.sort(
 		(one, other) => one.chiSquare - other.chiSquare || Math.abs(one.arrivalMs) - Math.abs(other.arrivalMs),
 	);
+	if (found.length === 0) return {minima: [], degreesOfFreedom: readings - 1, probability: 0, scale: 1};
 	const smallest = found[0]!.chiSquare;
 	const degreesOfFreedom = readings - 1;
 	const probability = degreesOfFreedom > 0 ? chiSquareUpperTail(smallest, degreesOfFreedom) : 1;

@@ -12,6 +12,7 @@ export const sampleRateHz = 48_000;
 export const noiseLength = 2 ** 18;
 /** One loop of a tone, samples: 5 s, in which every multiple of 0.2 Hz has whole periods. */
 export const toneLength = 5 * sampleRateHz;
+const highestToneHertz = 1000;
 /** The LFE channel is recorded 10 dB low and restored on playback, dB. @see ITU-R BS.775-3, Annex 7. */
 export const lfeOffsetDb = -10;
 
@@ -57,10 +58,12 @@ function toneGroups(
 ): ReadonlyArray<{playInto: string; hertz: readonly number[]}> {
 	const pairs = profile ? plannedPairs(profile) : [];
 	if (!profile || pairs.length === 0) return [{playInto: 'FC', hertz: blendTones(80)}];
+	// No room crosses over up there, but a profile may say so, and a file cannot hold it.
+	const canPlay = (hertz: number) => hertz < highestToneHertz;
 	return pairs.map(pair => ({
 		playInto:
 			pair.kind === 'mains' ? pair.still[0]! : subsOf(profile).find(({id}) => id === pair.moved[0])!.fedBy,
-		hertz: blendTones(blendPaths(profile, undefined, pair).crossoverHertz),
+		hertz: blendTones(blendPaths(profile, undefined, pair).crossoverHertz).filter(canPlay),
 	}));
 }
 
@@ -92,7 +95,11 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 	};
 	const mono = [
 		noise('mains-noise.wav', mainsBand, 'Level of each speaker: play it into one channel at a time.'),
-		noise('sub-noise.wav', subBand, 'Level of each sub, singly and together.'),
+		noise(
+			'sub-noise.wav',
+			subBand,
+			'Level of each sub, singly and together; an LFE input plays it 10 dB louder.',
+		),
 		...tones.map(hertz =>
 			toneFile(`tone-${hertz}-hz.wav`, hertz, 'Blend: one side alone, the other, then both.'),
 		),

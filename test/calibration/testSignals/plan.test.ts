@@ -33,6 +33,12 @@ test('planSignals puts tones about the crossover that is set', () => {
 	]);
 });
 
+test('planSignals plans no tone that a file cannot hold', () => {
+	const settings = [{id: 'now', origin: 'entered' as const, channels: {FC: {crossoverHertz: 100_000}}}];
+	const {files} = planSignals({...profile, settings}, -30);
+	expect(files.filter(({what}) => what === 'tone')).toEqual([]);
+});
+
 test('planSignals plans noise for each channel in the order of the file, LFE 10 dB lower and in the sub band', () => {
 	const {files, order} = planSignals(profile, -30);
 	expect(order).toMatchObject({
