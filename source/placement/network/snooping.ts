@@ -89,14 +89,21 @@ const betterCost = 1;
 /** A blunder as large may have pulled a point over to another side, metres. */
 export const jumpMetres = 0.2;
 
-/** Adjusts from a fresh start and from where the last adjustment ended, and keeps the better. */
+/** Adjusts from where the last adjustment ended and, if that fits badly, from a fresh start; keeps the better. */
 function settleBoth(
 	network: Network,
 	used: readonly Observation[],
 	starts: readonly Float64Array[],
 ): Settled {
-	const all = starts.map(start => settle(network, used, start));
-	return all.reduce((best, next) => (next.solved.cost < best.solved.cost - betterCost ? next : best));
+	let best = settle(network, used, starts[0]!);
+	for (const start of starts.slice(1)) {
+		// What fits all its readings cannot be bettered.
+		if (best.solved.cost <= used.length) break;
+		const next = settle(network, used, start);
+		if (next.solved.cost < best.solved.cost - betterCost) best = next;
+	}
+
+	return best;
 }
 
 /** Readings within this many sigmas of what the network without them expects are put back. */
