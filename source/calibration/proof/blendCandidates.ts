@@ -16,7 +16,7 @@ const shareOf = {polarity: 0.02, 'sub delay forgotten': 0.02, 'sub delay': 0.01,
 
 /** Delays tried for an entry that is off by an unknown amount: within half a period of 33 Hz. */
 const searchMs = 15;
-const searchStepMs = 0.5;
+const searchStepMs = 1;
 
 function lineName(profile: Profile, {channel, output}: Line): string {
 	return output === undefined ? nameOf(profile, channel) : `output ${output}`;

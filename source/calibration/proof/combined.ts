@@ -53,14 +53,19 @@ export type PhaseReading = {
 	readonly addedPhase: number;
 };
 
-const phaseSteps = 180;
+const phaseSteps = 120;
+/** Phases of less weight change no level by a hundredth of a decibel. */
+const leastWeight = 1e-5;
+
+/** A phase between two sources, radians, and how probable it is. */
+export type WeighedPhase = {readonly phase: number; readonly weight: number};
 
 /**
 Probability of each phase between two sources under the settings asked about, from levels taken under others.
 
-@returns Shape (180), weights of the phases 2π·k/180, with a sum of 1. Without readings all are alike.
+@returns The phases that count, radians, with weights whose sum is 1. Without readings all are alike.
 */
-export function phaseWeights(readings: readonly PhaseReading[]): Float64Array {
+export function phaseWeights(readings: readonly PhaseReading[]): readonly WeighedPhase[] {
 	const chiSquares = Float64Array.from({length: phaseSteps}, (_, step) => {
 		const phase = (2 * Math.PI * step) / phaseSteps;
 		return readings.reduce((sum, {levelDb, sigmaDb, firstDb, secondDb, addedPhase}) => {
@@ -71,31 +76,28 @@ export function phaseWeights(readings: readonly PhaseReading[]): Float64Array {
 	const smallest = chiSquares.reduce((low, value) => Math.min(low, value));
 	const weights = chiSquares.map(value => Math.exp((smallest - value) / 2));
 	const total = weights.reduce((sum, value) => sum + value, 0);
-	return weights.map(value => value / total);
+	return [...weights].flatMap((value, step) =>
+		value / total < leastWeight ? [] : [{phase: (2 * Math.PI * step) / phaseSteps, weight: value / total}],
+	);
 }
 
 /**
 Level of two sources together, averaged over what is known of their phase.
 
-@param weights - From `phaseWeights`.
+@param phases - From `phaseWeights`.
 @param addedPhase - Radians, on top.
 @returns Mean and standard deviation, dB.
 */
 export function levelOverPhases(
-	weights: Float64Array,
+	phases: readonly WeighedPhase[],
 	firstDb: number,
 	secondDb: number,
 	addedPhase: number,
 ): {readonly value: number; readonly sigma: number} {
 	let mean = 0;
 	let square = 0;
-	for (const [step, weight] of weights.entries()) {
-		if (weight < 1e-9) continue;
-		const level = bothLevelDb(
-			firstDb,
-			secondDb,
-			Math.cos((2 * Math.PI * step) / weights.length + addedPhase),
-		);
+	for (const {phase, weight} of phases) {
+		const level = bothLevelDb(firstDb, secondDb, Math.cos(phase + addedPhase));
 		mean += weight * level;
 		square += weight * level * level;
 	}

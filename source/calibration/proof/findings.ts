@@ -6,6 +6,8 @@ import {type Evidence, type Scenario, touches} from './scenarios.ts';
 const leastShare = 0.02;
 /** χ² this close to the best fits alike. */
 const alikeWithin = 1;
+/** Within this of χ², readings do not decide between two explanations: 95 % for one degree of freedom. */
+const rivalWithin = 3.84;
 const shownAtMost = 6;
 
 /** The evidence, with the residual beyond which each reading is missed, dB. */
@@ -103,9 +105,21 @@ export function findingsOf(
 				const size = Math.abs(evidence.residuals[index]! - shiftDb);
 				return touches(evidence.effects[mistake]!, index) && size >= Math.max(1, 3 * evidence.sigmas[index]!);
 			});
-		const trustOf = ({mistakes, share}: (typeof named)[number]): Explanation['trust'] => {
-			const isKnown = mistakes.every(mistake => all[mistake]!.mistake.kind !== 'something else');
-			if (share >= 0.95 && isKnown && mistakes.every(isFarAbove)) return 'certain';
+		const isKnown = (mistakes: readonly number[]) =>
+			mistakes.every(mistake => all[mistake]!.mistake.kind !== 'something else');
+		// How often a mistake happens may choose between two that fit alike, but makes neither certain.
+		const hasRival = (own: (typeof named)[number]) =>
+			claims.some(
+				other =>
+					other !== own &&
+					isKnown(other.mistakes) &&
+					other.mistakes.length <= own.mistakes.length &&
+					other.chiSquare <= own.chiSquare + rivalWithin,
+			);
+		const trustOf = (own: (typeof named)[number]): Explanation['trust'] => {
+			const {mistakes, share} = own;
+			if (share >= 0.95 && isKnown(mistakes) && mistakes.every(isFarAbove) && !hasRival(own))
+				return 'certain';
 			return share >= 0.5 ? 'likely' : 'possible';
 		};
 

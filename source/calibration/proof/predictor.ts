@@ -18,6 +18,8 @@ export type Predictor = {
 	readonly assumption?: string;
 	/** Standard uncertainty of the forecast, dB. */
 	readonly sigmaDb: number;
+	/** Of sources together: level below which a cancellation is not told by its depth, dB. */
+	readonly floorDb?: number;
 	/** Level as the meter shows it, dB. */
 	readonly level: (state: BoxState, addedDelayMs?: number) => number;
 };

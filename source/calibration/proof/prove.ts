@@ -61,6 +61,15 @@ function heldAgainst(profile: Profile, {predictors, taken, intended}: Prepared):
 
 type Diagnosis = {readonly best: Scenario; readonly findings: (shiftDb: number) => Finding[]};
 
+/**
+Levels near a cancellation, pressed together: how deep it is hangs on a few degrees of phase that nobody knows, so that
+a sum far below its parts says that they cancel, and not how well.
+*/
+function belowFloor({floorDb}: Predictor): (levelDb: number) => number {
+	if (floorDb === undefined) return levelDb => levelDb;
+	return levelDb => 10 * Math.log10(10 ** (levelDb / 10) + 10 ** (floorDb / 10));
+}
+
 function diagnose(
 	profile: Profile,
 	prepared: Prepared,
@@ -70,13 +79,19 @@ function diagnose(
 ): Diagnosis {
 	const {intended, former} = prepared;
 	const used = held.map(({predictor}) => predictor);
-	const residuals = held.map(({residual}) => residual);
+	const residuals = held.map(({predictor, readDb, predictedDb}) => {
+		const seen = belowFloor(predictor);
+		return seen(readDb) - seen(predictedDb);
+	});
 	const sigmas = held.map(({sigma}) => sigma);
 	const settled = residuals.map(residual => residual - shiftDb);
-	const levels = used.map(predictor => predictor.level(intended));
+	const levels = used.map(predictor => belowFloor(predictor)(predictor.level(intended)));
 	const effectOf = (change: (state: typeof intended) => typeof intended) => {
 		const state = change(intended);
-		return Float64Array.from(used, (predictor, index) => predictor.level(state) - levels[index]!);
+		return Float64Array.from(
+			used,
+			(predictor, index) => belowFloor(predictor)(predictor.level(state)) - levels[index]!,
+		);
 	};
 
 	const all = [
@@ -97,6 +112,9 @@ function diagnose(
 		residuals,
 		sigmas,
 		limits,
+		entries: list.map(({mistake: {kind, about}}, index) =>
+			kind.startsWith('sub delay') ? `delay of ${about.join()}` : `${index}`,
+		),
 		isSingle: used.map(({atoms}) => atoms.length === 1),
 		effects: all.map(({effect}) => effect),
 		logPriors: list.map(({logPrior}) => logPrior),

@@ -8,6 +8,8 @@ export type Evidence = {
 	readonly effects: readonly Float64Array[];
 	/** Shape (m): natural logarithm of how often each mistake happens. */
 	readonly logPriors: readonly number[];
+	/** Shape (m): two mistakes of one name exclude each other, being two values of one entry. */
+	readonly entries: readonly string[];
 	/** Shape (n): whether one source sounded alone, so that two mistakes that change it would be two in one entry. */
 	readonly isSingle: readonly boolean[];
 	/** Change of each reading by several mistakes at once, shape (n), where it is not the sum of the single ones. */
@@ -116,7 +118,7 @@ export function scenarios(evidence: Evidence): Scenario[] {
 		const next = new Map<string, Branch>();
 		for (const {mistakes, effect} of beam) {
 			for (const [candidate, added] of evidence.effects.entries()) {
-				if (mistakes.includes(candidate)) continue;
+				if (mistakes.some(mistake => evidence.entries[mistake] === evidence.entries[candidate])) continue;
 				const meeting = overlap(effect, added, evidence.isSingle);
 				if (meeting === 'barred') continue;
 				const all = [...mistakes, candidate].sort((a, b) => a - b);

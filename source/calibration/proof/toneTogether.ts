@@ -13,6 +13,9 @@ import {
 import type {Predictor} from './predictor.ts';
 import {isSub, readingKey, type Taken} from './rounds.ts';
 
+/** A cancellation deeper than this below the energy sum is not told by its depth, dB. Common practice, no source. */
+const deepestDb = 10;
+
 /** Gain that several lines have in common, as their mean, dB. */
 function groupGain(state: BoxState, lines: readonly Line[]): number {
 	return lines.reduce((sum, line) => sum + gainOf(state, line), 0) / lines.length;
@@ -152,6 +155,7 @@ export function blendPredictor(
 	);
 	const together = (state: BoxState, addedDelayMs: number) =>
 		levelOverPhases(weights, mainIn(state), subsIn(state), addedPhase(state, addedDelayMs));
+	const apart = 10 * Math.log10(10 ** (mainIn(intended) / 10) + 10 ** (subsIn(intended) / 10));
 	return {
 		key: readingKey(atoms, seat, signal),
 		atoms,
@@ -159,6 +163,7 @@ export function blendPredictor(
 		weighting,
 		signal,
 		shows: 'blend',
+		floorDb: shown(apart - deepestDb),
 		...(subs.length > 1 && {assumption: 'The subs count as one source at this tone, changed alike.'}),
 		sigmaDb: Math.hypot(
 			together(intended, 0).sigma,

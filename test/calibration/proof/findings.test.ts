@@ -14,6 +14,7 @@ function judge(residual: number, effects: readonly number[]) {
 		residuals: [residual, 0, 0],
 		sigmas: [0.7, 0.7, 0.7],
 		limits: [1, 1, 1],
+		entries: effects.map((_, index) => `${index}`),
 		isSingle: [true, true, true],
 		effects: effects.map(effect => Float64Array.of(effect, 0, 0)),
 		logPriors: effects.map(() => Math.log(0.9)),
@@ -47,6 +48,7 @@ test('`scenarios` gives the share that Bayes’ rule gives for one mistake again
 	const sorted = scenarios({
 		residuals: [3],
 		sigmas: [1],
+		entries: ['0'],
 		isSingle: [true],
 		effects: [Float64Array.of(3)],
 		logPriors: [Math.log(0.9)],
