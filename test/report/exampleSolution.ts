@@ -30,6 +30,7 @@ export function exampleChannel(
 export function exampleSolution(changes: Partial<Solution> = {}): Solution {
 	return {
 		seat: 'sofa',
+		levelSeats: ['sofa'],
 		speedOfSound: {metresPerSecond: 343.6, formula: 'Cramer 1993'},
 		channels: [
 			exampleChannel('FL', 2.87, 3.2, 75.4, -0.5),
