@@ -1,5 +1,4 @@
 import type {Profile} from '../profile/types.ts';
-import {isForLevels} from './observations.ts';
 
 /** What people write for themselves, and what changes no result. */
 const ignoredKeys = new Set([
@@ -25,8 +24,8 @@ refers to do not count.
 */
 export function inputsHash(profile: Profile): string {
 	const referred = new Set<string>();
-	// Readings of the proof, tones for the blend and those set aside enter no setting.
-	const meter = (profile.meter ?? []).filter(isForLevels);
+	// Readings of the proof and those set aside enter no setting.
+	const meter = (profile.meter ?? []).filter(({round, setAside}) => round === 'first' && !setAside);
 	for (const {inForce} of meter) if (typeof inForce === 'string') referred.add(inForce);
 	const {room, air, screen, lengthUnit, seats, channels, subs, receiver, bassProcessor} = profile;
 	const {kit, target} = profile;

@@ -24,7 +24,7 @@ What strikes at once about a meter reading that was just typed, before it is com
 */
 export function remarkOnMeter(profile: Profile, reading: MeterReading): Remark[] {
 	const source = sourceNames(profile)(reading.source);
-	const name = displayName(profile, source);
+	const name = nameOf(profile, source);
 	if (source === 'background') return backgroundRemarks(profile, reading);
 	const slip = misplacedPoint(source, name, reading.decibels);
 	if (slip) return [slip];
@@ -45,13 +45,6 @@ export function remarkOnMeter(profile: Profile, reading: MeterReading): Remark[]
 	}
 
 	return remarks;
-}
-
-function displayName(profile: Profile, source: string): string {
-	return source
-		.split('+')
-		.map(id => nameOf(profile, id))
-		.join(' and ');
 }
 
 function misplacedPoint(source: string, name: string, decibels: number): Remark | undefined {

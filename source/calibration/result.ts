@@ -84,7 +84,7 @@ export type Solution = {
 		readonly metresPerSecond: number;
 		readonly formula: string;
 		/** Standard uncertainty that the temperature causes, m/s. */
-		readonly sigma: number;
+		readonly sigma?: number;
 	};
 	readonly channels: readonly ChannelSolution[];
 	readonly subs: readonly SubSolution[];

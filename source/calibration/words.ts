@@ -35,8 +35,9 @@ export function listed(names: readonly string[]): string {
 	return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
-/** How a sentence calls a channel, sub or seat: channels by their abbreviation, the others by their name. */
+/** How a sentence calls a channel, sub, seat or several sources at once: channels by their abbreviation, the others by name. */
 export function nameOf(profile: Profile, id: string): string {
+	if (id.includes('+')) return listed(id.split('+').map(part => nameOf(profile, part)));
 	const named = profile.subs?.find(sub => sub.id === id) ?? profile.seats.find(seat => seat.id === id);
 	return named?.name ?? id;
 }

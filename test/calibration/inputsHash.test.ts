@@ -33,6 +33,7 @@ test('inputsHash changes with whatever a setting is computed from', () => {
 		{...measured, meter: [level('FL', 75.1)]},
 		{...measured, meter: [level('FL', 75, {weighting: 'C'})]},
 		{...measured, meter: [level('FL', 75), level('FL', 75)]},
+		{...measured, meter: [level('FL', 75), level('FL', 75, {signal: {kind: 'tone', hertz: 80}})]},
 		{...measured, air: {temperatureCelsius: 21}},
 		{...measured, target: {levelDb: 76}},
 		{...measured, channels: [{id: 'FR'}, {id: 'FL'}]},
