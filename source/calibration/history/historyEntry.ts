@@ -47,6 +47,8 @@ export type ChannelHistory = {
 	readonly drift?: {
 		readonly fromDate: string;
 		readonly toDate: string;
+		/** Between the two dates. */
+		readonly years: number;
 		readonly value: number;
 		readonly sigma: number;
 		/** More than 1 dB and more than three standard uncertainties. */

@@ -132,13 +132,8 @@ export function roomHistory(entries: readonly HistoryEntry[]): RoomHistory {
 		if (drifts.length < 2) return {id, name, points};
 		const {value, sigma} = trendOf(drifts, dates);
 		const isReal = Math.abs(value) > Math.max(leastDriftDb, 3 * sigma);
-		const drift = {
-			fromDate: dates[drifts[0]!.index]!,
-			toDate: dates[drifts.at(-1)!.index]!,
-			value,
-			sigma,
-			isReal,
-		};
+		const [fromDate, toDate] = [dates[drifts[0]!.index]!, dates[drifts.at(-1)!.index]!];
+		const drift = {fromDate, toDate, years: yearsBetween(fromDate, toDate), value, sigma, isReal};
 		return {id, name, points, drift};
 	});
 	return {

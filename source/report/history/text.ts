@@ -1,5 +1,4 @@
 import type {ChannelHistory, HistoryPoint, RoomHistory} from '../../calibration/history/historyEntry.ts';
-import {yearsBetween} from '../../calibration/history/roomHistory.ts';
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import {formatNumber, formatSigned, formatTrim} from '../settingText.ts';
@@ -22,8 +21,7 @@ function firstAndLast(
 	return first === last ? last : `${first} → ${last}`;
 }
 
-function years(fromDate: string, toDate: string): string {
-	const span = yearsBetween(fromDate, toDate);
+function yearsText(span: number): string {
 	if (span < 0.9) {
 		const months = Math.max(1, Math.round(span * 12));
 		return months === 1 ? 'one month' : `${months} months`;
@@ -37,12 +35,12 @@ function years(fromDate: string, toDate: string): string {
 /** A drift that is more than chance, as a sentence with what may lie behind it. */
 export function driftText({name, drift}: ChannelHistory): string | undefined {
 	if (!drift?.isReal) return undefined;
-	const {value, sigma, fromDate, toDate} = drift;
+	const {value, sigma} = drift;
 	const cause =
 		value < 0
 			? 'a failing driver, a turned knob, or a sofa moved'
 			: 'a turned knob, a new part, or a sofa moved';
-	return `${name}: a drift of ${formatSigned(value, 1)} dB (± ${formatNumber(Math.max(0.1, sigma), 1)} dB) over ${years(fromDate, toDate)} against the other channels, distances taken into account: ${cause}. Read it once more, then from close by.`;
+	return `${name}: a drift of ${formatSigned(value, 1)} dB (± ${formatNumber(Math.max(0.1, sigma), 1)} dB) over ${yearsText(drift.years)} against the other channels, distances taken into account: ${cause}. Read it once more, then from close by.`;
 }
 
 /** The history of one room as text: its profiles, each channel's figures from first to last, and drifts worth a word. */

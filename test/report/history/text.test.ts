@@ -16,7 +16,7 @@ const history: RoomHistory = {
 				{date: '2023-04-01', distanceMetres: 2.9, levelDb: 75, trimDb: 0, driftDb: 0, sigmaDb: 0},
 				{date: '2026-04-01', distanceMetres: 2.9, levelDb: 73.8, trimDb: 1, driftDb: -1.2, sigmaDb: 0.3},
 			],
-			drift: {fromDate: '2023-04-01', toDate: '2026-04-01', value: -1.2, sigma: 0.3, isReal: true},
+			drift: {fromDate: '2023-04-01', toDate: '2026-04-01', years: 3, value: -1.2, sigma: 0.3, isReal: true},
 		},
 	],
 };
