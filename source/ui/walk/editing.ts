@@ -1,0 +1,46 @@
+import type {Prompt} from './prompt/prompt.ts';
+import {calm, currentPrompt, type Round, type RoundState, remember, say} from './roundState.ts';
+
+/** The next answer replaces a value: the last, and asked for again the one before. */
+export function correct<Subject>(state: RoundState<Subject>, prompt: Prompt<Subject>): RoundState<Subject> {
+	if (prompt.values.length === 0)
+		return say(state, 'note', 'There is no value here yet that could be corrected.');
+	const last = prompt.values.length - 1;
+	const correcting =
+		state.correcting === undefined ? last : (state.correcting + prompt.values.length - 1) % (last + 1);
+	const more = last > 0 ? ' e again picks the one before.' : '';
+	return say(
+		{...state, correcting},
+		'note',
+		`The next value replaces ${prompt.values[correcting]}.${more} Enter alone leaves it.`,
+	);
+}
+
+/** Sets a reading aside, or takes it back in. */
+export function setAside<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+): RoundState<Subject> {
+	if (!prompt.setAside || prompt.values.length === 0)
+		return say(state, 'note', 'There is no reading here that could be set aside.');
+	const index = state.correcting ?? prompt.values.length - 1;
+	const subject = prompt.setAside(state.subject, index);
+	const after = {...calm(state), subject, past: remember(state, prompt.id)};
+	const now = currentPrompt(round, after).values[index];
+	return say(after, 'note', `Now ${now}. What is set aside stays in the file, without a say; u undoes this.`);
+}
+
+/** Clears what is half done, else takes the last answer back. */
+export function undo<Subject>(round: Round<Subject>, state: RoundState<Subject>): RoundState<Subject> {
+	if (state.typed !== '' || state.asked || state.correcting !== undefined) return calm(state);
+	const before = state.past.at(-1);
+	if (!before) return say(state, 'note', 'There is nothing to undo in this sitting. e corrects a value.');
+	const after = {
+		...calm(state),
+		subject: before.subject,
+		promptId: before.promptId,
+		past: state.past.slice(0, -1),
+	};
+	return say(after, 'note', `Undone. ${currentPrompt(round, after).question}: as before.`);
+}

@@ -1,0 +1,73 @@
+import type {AskedChoice, Prompt} from './prompt/prompt.ts';
+
+export type Note = {readonly kind: 'said' | 'doubt' | 'no' | 'note'; readonly text: string};
+
+/** What a round of questions is about, as functions of its subject. */
+export type Round<Subject> = {
+	readonly prompts: (subject: Subject) => readonly Prompt<Subject>[];
+	/** Ids of prompts that the user put off. */
+	readonly skipped: (subject: Subject) => readonly string[];
+	readonly withSkipped: (subject: Subject, ids: readonly string[]) => Subject;
+	/** Prompt to go to when every required one is answered. */
+	readonly whenComplete: string | undefined;
+};
+
+/** The state of a round of questions; nothing in it is lost by a kill but `typed`. */
+export type RoundState<Subject> = {
+	readonly subject: Subject;
+	readonly promptId: string;
+	readonly typed: string;
+	/** Index of the value that the next answer corrects. */
+	readonly correcting?: number;
+	/** A question back: what was meant. */
+	readonly asked?: {readonly question: string; readonly choices: readonly AskedChoice<Subject>[]};
+	/** A typed text that was doubted; Enter on the same text again takes it all the same. */
+	readonly doubted?: string;
+	readonly notes: readonly Note[];
+	readonly isHelpShown: boolean;
+	readonly isTableShown: boolean;
+	/** The floor plan stands in the place of the question until a key types or moves. */
+	readonly isPlanShown: boolean;
+	/** On prompts for text: the next letter is a command. */
+	readonly isArmed: boolean;
+	/** Where the latest answer went, for "again". */
+	readonly latest?: string;
+	readonly past: ReadonlyArray<{readonly subject: Subject; readonly promptId: string}>;
+};
+
+const mostUndone = 200;
+
+/** The prompt that the state stands at; the nearest left where an answer made it disappear. */
+export function currentPrompt<Subject>(round: Round<Subject>, state: RoundState<Subject>): Prompt<Subject> {
+	const prompts = round.prompts(state.subject);
+	return prompts.find(({id}) => id === state.promptId) ?? prompts[0]!;
+}
+
+/** The state with one note, in place of what was said before. */
+export function say<Subject>(
+	state: RoundState<Subject>,
+	kind: Note['kind'],
+	text: string,
+): RoundState<Subject> {
+	return {...state, notes: [{kind, text}], isArmed: false};
+}
+
+/** The state without anything half done. */
+export function calm<Subject>(state: RoundState<Subject>): RoundState<Subject> {
+	return {
+		...state,
+		typed: '',
+		correcting: undefined,
+		asked: undefined,
+		doubted: undefined,
+		notes: [],
+		isArmed: false,
+		isHelpShown: false,
+		isPlanShown: false,
+	};
+}
+
+/** What undo goes back through, with the state as it is. */
+export function remember<Subject>(state: RoundState<Subject>, promptId: string): RoundState<Subject>['past'] {
+	return [...state.past, {subject: state.subject, promptId}].slice(-mostUndone);
+}

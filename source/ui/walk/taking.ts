@@ -1,0 +1,81 @@
+import {goOn, skip} from './moving.ts';
+import type {Prompt} from './prompt/prompt.ts';
+import {calm, type Round, type RoundState, remember, say} from './roundState.ts';
+
+/** Enter: what was typed is read, refused, doubted, asked about, or taken. */
+export function take<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+	takenAt: string,
+): RoundState<Subject> {
+	const typed = state.typed.trim();
+	if (state.asked) return answer(round, state, prompt, typed);
+	if (typed === '') return takeNothing(round, state, prompt, takenAt);
+	const taken = prompt.take(state.subject, typed, {takenAt, correcting: state.correcting});
+	if (taken.kind === 'no') return say(state, 'no', taken.why);
+	if (taken.kind === 'ask') {
+		return {...state, typed: '', asked: {question: taken.question, choices: taken.choices}, notes: []};
+	}
+
+	if (taken.doubt && state.doubted !== typed) {
+		return {
+			...state,
+			doubted: typed,
+			notes: [{kind: 'doubt', text: `${taken.doubt} Enter again takes it all the same.`}],
+		};
+	}
+
+	const after = accept(round, state, prompt, taken.next, taken.readAs);
+	return taken.hint ? {...after, notes: [...after.notes, {kind: 'note', text: taken.hint}]} : after;
+}
+
+function takeNothing<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+	takenAt: string,
+): RoundState<Subject> {
+	if (state.correcting !== undefined)
+		return say({...state, correcting: undefined}, 'note', 'Left as it was.');
+	if (prompt.kind === 'choice' && prompt.usual !== undefined && !prompt.isAnswered) {
+		const taken = prompt.take(state.subject, String(prompt.usual + 1), {takenAt});
+		if (taken.kind === 'taken') return accept(round, state, prompt, taken.next, taken.readAs);
+	}
+
+	if (prompt.isAnswered || prompt.kind === 'page') return goOn(round, calm(state), prompt);
+	if (!prompt.isRequired) return skip(round, state, prompt);
+	return say(state, 'no', 'This one is needed. Type it, or s asks it later.');
+}
+
+function answer<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+	typed: string,
+): RoundState<Subject> {
+	const choices = state.asked!.choices;
+	const only = choices.length === 1 && typed === '' ? choices[0] : undefined;
+	const chosen = only ?? (/^\d+$/.test(typed) ? choices[Number(typed) - 1] : undefined);
+	if (chosen) return accept(round, state, prompt, chosen.next, chosen.label);
+	return say(
+		{...state, typed: ''},
+		'no',
+		`Type ${choices.map((_, index) => index + 1).join(' or ')}, then Enter. Esc drops the value.`,
+	);
+}
+
+function accept<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+	next: Subject,
+	readAs: string,
+): RoundState<Subject> {
+	const subject = round.withSkipped(
+		next,
+		round.skipped(next).filter(id => id !== prompt.id),
+	);
+	const after = {...calm(state), subject, past: remember(state, prompt.id), latest: prompt.id};
+	return say(goOn(round, after, prompt), 'said', `${prompt.question}: ${readAs}`);
+}
