@@ -19,6 +19,17 @@ What sounded in a reading. An LFE channel stands for every sub that it feeds.
 @returns `undefined` where something is named that the profile does not hold.
 */
 export function sounding(profile: Profile, source: MeterReading['source']): Sounding | undefined {
+	const known = remembered.get(profile) ?? new Map<string, Sounding | undefined>();
+	remembered.set(profile, known);
+	const key = typeof source === 'string' ? source : source.join('+');
+	if (!known.has(key)) known.set(key, lookUp(profile, source));
+	return known.get(key);
+}
+
+/** There may be a hundred thousand readings, but only so many sources. */
+const remembered = new WeakMap<Profile, Map<string, Sounding | undefined>>();
+
+function lookUp(profile: Profile, source: MeterReading['source']): Sounding | undefined {
 	const subs = subsOf(profile);
 	const names = new Set(typeof source === 'string' ? [source] : source);
 	const isSounding = (id: string, fedBy?: string) =>

@@ -44,6 +44,20 @@ function memberStanding(profile: Profile, set: StandingSet, id: string) {
 
 /** What a set of settings does to a group of speakers. */
 export function groupStanding(profile: Profile, set: StandingSet, ids: readonly string[]): GroupStanding {
+	const sets = remembered.get(profile) ?? new WeakMap<StandingSet, Map<string, GroupStanding>>();
+	remembered.set(profile, sets);
+	const groups = sets.get(set) ?? new Map<string, GroupStanding>();
+	sets.set(set, groups);
+	const key = ids.join('+');
+	const known = groups.get(key) ?? standingOf(profile, set, ids);
+	groups.set(key, known);
+	return known;
+}
+
+/** Asked for at every reading; many readings share a set. */
+const remembered = new WeakMap<Profile, WeakMap<StandingSet, Map<string, GroupStanding>>>();
+
+function standingOf(profile: Profile, set: StandingSet, ids: readonly string[]): GroupStanding {
 	const members = ids.map(id => memberStanding(profile, set, id));
 	const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 	const delays = members.flatMap(({delayMs}) => (delayMs === undefined ? [] : [delayMs]));

@@ -21,7 +21,9 @@ export function tapeMeans(
 	for (const reading of profile.tape ?? []) {
 		if (reading.setAside) continue;
 		const key = pairKey(rename(reading.from), rename(reading.to));
-		groups.set(key, [...(groups.get(key) ?? []), reading]);
+		const group = groups.get(key);
+		if (group) group.push(reading);
+		else groups.set(key, [reading]);
 	}
 
 	const mean = (readings: readonly TapeReading[]) => {

@@ -32,6 +32,9 @@ function undeterminedOf(
 	});
 }
 
+/** Several parts of one report ask for the same profile; it is held only as long as the profile itself. */
+const remembered = new WeakMap<Profile, NetworkResult>();
+
 /** Causes are looked for in as many wrong readings; a file with more is of another room. */
 const mostExplained = 50;
 
@@ -48,6 +51,12 @@ network, conventions do: the reference seat, the direction of the screen, the le
 @see Ghilani and Wolf, Adjustment Computations, chapters 14 (trilateration), 19 (error ellipses), 21 (blunders).
 */
 export function adjustNetwork(profile: Profile): NetworkResult {
+	const known = remembered.get(profile) ?? adjusted(profile);
+	remembered.set(profile, known);
+	return known;
+}
+
+function adjusted(profile: Profile): NetworkResult {
 	const points = pointsOf(profile);
 	const network: Network = {profile, points, exactDimensions: exactDimensionsOf(profile, points.length)};
 	const tape = profile.tape ?? [];

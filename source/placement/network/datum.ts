@@ -34,23 +34,28 @@ export function rigidMotions(state: Float64Array, members: readonly number[]): D
 	return motions;
 }
 
-/** Change of every reading, in its sigmas, when the state is displaced. */
-function response(
-	offsets: ReadonlyArray<readonly number[]>,
+/** Change of every reading, in its sigmas, at each displacement of the state. */
+function responsesTo(
 	observations: readonly Observation[],
 	state: Float64Array,
-	motion: Float64Array,
-): Float64Array {
+	motions: Displacements,
+): Displacements {
 	const slopes = new Float64Array(rowWidth);
-	const changes = new Float64Array(observations.length);
-	for (const [row, observation] of observations.entries()) {
+	const responses = motions.map(() => new Float64Array(observations.length));
+	for (let row = 0; row < observations.length; row++) {
+		const observation = observations[row]!;
+		const offsets = offsetsOf(observation);
 		predict(observation, state, slopes);
-		let change = 0;
-		for (const [place, offset] of offsets[row]!.entries()) change += slopes[place]! * motion[offset]!;
-		changes[row] = change / observation.sigmaMetres;
+		for (let index = 0; index < motions.length; index++) {
+			const motion = motions[index]!;
+			let change = 0;
+			for (let place = 0; place < offsets.length; place++)
+				change += slopes[place]! * motion[offsets[place]!]!;
+			responses[index]![row] = change / observation.sigmaMetres;
+		}
 	}
 
-	return changes;
+	return responses;
 }
 
 const inner = (a: Float64Array, b: Float64Array) => {
@@ -58,6 +63,19 @@ const inner = (a: Float64Array, b: Float64Array) => {
 	for (let index = 0; index < a.length; index++) sum += a[index]! * b[index]!;
 	return sum;
 };
+
+/** Inner products of each with each. */
+function gramOf(vectors: Displacements): number[][] {
+	const gram: number[][] = vectors.map(() => []);
+	for (const [row, a] of vectors.entries()) {
+		for (let column = 0; column <= row; column++) {
+			gram[row]![column] = inner(a, vectors[column]!);
+			gram[column]![row] = gram[row]![column]!;
+		}
+	}
+
+	return gram;
+}
 
 const combine = (motions: Displacements, factors: readonly number[]) =>
 	motions[0]!.map((_, at) => factors.reduce((sum, factor, index) => sum + factor * motions[index]![at]!, 0));
@@ -77,16 +95,14 @@ export function unseenMotions(
 		.filter(({size}) => size > 1e-9)
 		.map(({motion, size}) => motion.map(value => value / size));
 	if (units.length === 0) return [];
-	const offsets = observations.map(offsetsOf);
-	const responses = units.map(motion => response(offsets, observations, state, motion));
-	const seen = symmetricEigen(responses.map(a => responses.map(b => inner(a, b))));
+	const seen = symmetricEigen(gramOf(responsesTo(observations, state, units)));
 	const limit = Math.max(seen.values.at(-1)!, 1) * 1e-10;
 	const unseen = seen.vectors
 		.filter((_, index) => seen.values[index]! < limit)
 		.map(vector => combine(units, vector));
 	if (unseen.length === 0) return [];
 	// Turning two points about their own line moves nothing: such combinations have no length and are dropped.
-	const gram = symmetricEigen(unseen.map(a => unseen.map(b => inner(a, b))));
+	const gram = symmetricEigen(gramOf(unseen));
 	return gram.vectors
 		.map((vector, index) => ({vector, size: gram.values[index]!}))
 		.filter(({size}) => size > 1e-6)

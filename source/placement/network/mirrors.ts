@@ -43,6 +43,21 @@ function mirrorNormal(ends: readonly Vector[], open: readonly number[]): Vector 
 	return normal;
 }
 
+/** The observations that each point takes part in, in their order. */
+function touchingByPoint(points: number, observations: readonly Observation[]): Observation[][] {
+	const touching = Array.from({length: points}, (): Observation[] => []);
+	for (const observation of observations) {
+		if (observation.kind === 'points') {
+			touching[observation.from / 3]!.push(observation);
+			if (observation.to !== observation.from) touching[observation.to / 3]!.push(observation);
+		} else if (observation.kind !== 'planes') {
+			touching[observation.point / 3]!.push(observation);
+		}
+	}
+
+	return touching;
+}
+
 /**
 Looks, point by point, for a second place that fits the readings as well, as mirror images do, and decides.
 
@@ -60,13 +75,10 @@ export function mirrorDecisions(
 ): MirrorDecision[] {
 	const {state} = solved;
 	const decisions: MirrorDecision[] = [];
+	const byPoint = touchingByPoint(network.points.length, observations);
 	for (const [point, {id}] of network.points.entries()) {
 		if (solved.components[point]! < 0 || looseMetres[point]! > 0.3) continue;
-		const touching = observations.filter(o =>
-			o.kind === 'points'
-				? o.from / 3 === point || o.to / 3 === point
-				: o.kind !== 'planes' && o.point / 3 === point,
-		);
+		const touching = byPoint[point]!;
 		const open = [0, 1, 2].filter(axis => !touching.some(o => o.kind === 'plane' && o.axis === axis));
 		const ends = touching.flatMap(o =>
 			o.kind === 'points' ? [at(state, (o.from / 3 === point ? o.to : o.from) / 3)] : [],
