@@ -9,8 +9,8 @@ import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
 import {leanMeow} from './build/leanMeow.js';
 import {thirdPartyNotices} from './build/notices.js';
-import {quickFrames} from './build/quick/plugin.js';
 import {lateSchema, lateSegmenters, noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
+import {quickFrames} from './build/quick/plugin.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 const {version} = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));

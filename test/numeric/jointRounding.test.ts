@@ -103,16 +103,14 @@ describe('laws', () => {
 		minimum: fc.integer({min: -3, max: 1}),
 		points: fc.integer({min: 0, max: 5}),
 	});
-	const items = fc
-		.array(limited, {minLength: 1, maxLength: 4})
-		.map(list =>
-			list.map(({exact, step, minimum, points}) => ({
-				exact,
-				step,
-				minimum,
-				maximum: minimum + points * step,
-			})),
-		);
+	const items = fc.array(limited, {minLength: 1, maxLength: 4}).map(list =>
+		list.map(({exact, step, minimum, points}) => ({
+			exact,
+			step,
+			minimum,
+			maximum: minimum + points * step,
+		})),
+	);
 
 	test('jointRounding equals brute force for unequal steps and limits', () => {
 		fc.assert(

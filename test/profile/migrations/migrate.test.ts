@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
+import {currentFormat} from '../../../source/profile/format.ts';
 import {migrations} from '../../../source/profile/migrations/index.ts';
 import {type Migration, migrate} from '../../../source/profile/migrations/migrate.ts';
-import {currentFormat} from '../../../source/profile/format.ts';
 
 // An artificial chain: centimetres became metres in 2, `title` became `name` in 3.
 const chain: readonly Migration[] = [
