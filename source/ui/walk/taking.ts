@@ -1,5 +1,5 @@
 import {goOn, skip} from './moving.ts';
-import type {Prompt} from './prompt/prompt.ts';
+import type {AskedChoice, Prompt} from './prompt/prompt.ts';
 import {calm, type Round, type RoundState, remember, say} from './roundState.ts';
 
 /** Enter: what was typed is read, refused, doubted, asked about, or taken. */
@@ -18,16 +18,27 @@ export function take<Subject>(
 		return {...state, typed: '', asked: {question: taken.question, choices: taken.choices}, notes: []};
 	}
 
-	if (taken.doubt && state.doubted !== typed) {
+	return weigh(round, state, prompt, typed, {...taken, label: taken.readAs});
+}
+
+/** Takes a value, but for one that strikes: that is asked about once. */
+function weigh<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+	typed: string,
+	{next, label, doubt, hint}: AskedChoice<Subject>,
+): RoundState<Subject> {
+	if (doubt && state.doubted !== typed) {
 		return {
 			...state,
 			doubted: typed,
-			notes: [{kind: 'doubt', text: `${taken.doubt} Enter again takes it all the same.`}],
+			notes: [{kind: 'doubt', text: `${doubt} Enter again takes it all the same.`}],
 		};
 	}
 
-	const after = accept(round, state, prompt, taken.next, taken.readAs);
-	return taken.hint ? {...after, notes: [...after.notes, {kind: 'note', text: taken.hint}]} : after;
+	const after = accept(round, state, prompt, next, label);
+	return hint ? {...after, notes: [...after.notes, {kind: 'note', text: hint}]} : after;
 }
 
 function takeNothing<Subject>(
@@ -57,7 +68,7 @@ function answer<Subject>(
 	const choices = state.asked!.choices;
 	const only = choices.length === 1 && typed === '' ? choices[0] : undefined;
 	const chosen = only ?? (/^\d+$/.test(typed) ? choices[Number(typed) - 1] : undefined);
-	if (chosen) return accept(round, state, prompt, chosen.next, chosen.label);
+	if (chosen) return weigh(round, state, prompt, typed, chosen);
 	return say(
 		{...state, typed: ''},
 		'no',

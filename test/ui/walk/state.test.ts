@@ -17,7 +17,7 @@ type Notes = {
 	readonly skipped: readonly string[];
 };
 
-/** A list of figures: every answer is a repeat, unless it corrects one. 13 is doubted, 99 refused, 50 asked about. */
+/** A list of figures: every answer is a repeat, unless it corrects one. 13 is doubted, 99 refused, 50 asked about, 51 too, with a doubtful answer. */
 function figures(notes: Notes, id: string, stop: string, isRequired: boolean): Prompt<Notes> {
 	const values = notes.values[id] ?? [];
 	const put = (subject: Notes, value: number, correcting?: number): Notes => {
@@ -47,6 +47,11 @@ function figures(notes: Notes, id: string, stop: string, isRequired: boolean): P
 					next: put(subject, choice, correcting),
 				}));
 				return {kind: 'ask', question: 'Five or fifty?', choices};
+			}
+
+			if (value === 51) {
+				const next = put(subject, 13, correcting);
+				return {kind: 'ask', question: 'Thirteen?', choices: [{label: '13', next, doubt: 'So few?'}]};
 			}
 
 			const doubt = value === 13 ? 'Thirteen?' : undefined;
@@ -205,6 +210,13 @@ describe('refusals, doubts and questions back', () => {
 		const asked = run(start(), type('50'), enter);
 		expect(asked.asked?.choices.map(({label}) => label)).toEqual(['5', '50']);
 		expect(run(asked, type('2'), enter).subject.values).toEqual({a: [50]});
+	});
+
+	test('a doubtful answer to a question back is asked about once, then taken', () => {
+		const doubted = run(start(), type('51'), enter, type('1'), enter);
+		expect(doubted.subject).toBe(empty);
+		expect(doubted.notes).toEqual([{kind: 'doubt', text: 'So few? Enter again takes it all the same.'}]);
+		expect(run(doubted, enter).subject.values).toEqual({a: [13]});
 	});
 
 	test('Enter alone answers no question back that has several answers', () => {

@@ -21,7 +21,13 @@ export type Taken<Subject> =
 	| {readonly kind: 'ask'; readonly question: string; readonly choices: readonly AskedChoice<Subject>[]}
 	| {readonly kind: 'no'; readonly why: string};
 
-export type AskedChoice<Subject> = {readonly label: string; readonly next: Subject};
+export type AskedChoice<Subject> = {
+	readonly label: string;
+	readonly next: Subject;
+	/** A reason to doubt this choice; it is asked about once. */
+	readonly doubt?: string;
+	readonly hint?: string;
+};
 
 export type Choice = {readonly label: string; readonly hint?: string};
 

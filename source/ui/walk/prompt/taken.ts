@@ -15,7 +15,11 @@ export function takenFrom<Subject, Value extends {readonly readAs: string}>(
 ): Taken<Subject> {
 	if (reading.kind === 'no') return reading;
 	if (reading.kind === 'ask') {
-		const choices = reading.choices.map(choice => ({label: choice.readAs, next: put(choice)}));
+		const choices = reading.choices.map(choice => ({
+			label: choice.readAs,
+			next: put(choice),
+			...sanity?.(choice),
+		}));
 		return {kind: 'ask', question: reading.question, choices};
 	}
 
