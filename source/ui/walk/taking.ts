@@ -10,7 +10,7 @@ export function take<Subject>(
 	takenAt: string,
 ): RoundState<Subject> {
 	const typed = state.typed.trim();
-	if (state.asked) return answer(round, state, prompt, typed);
+	if (state.asked) return answer(round, state, prompt, typed, takenAt);
 	if (typed === '') return takeNothing(round, state, prompt, takenAt);
 	const taken = prompt.take(state.subject, typed, {takenAt, correcting: state.correcting});
 	if (taken.kind === 'no') return say(state, 'no', taken.why);
@@ -64,11 +64,15 @@ function answer<Subject>(
 	state: RoundState<Subject>,
 	prompt: Prompt<Subject>,
 	typed: string,
+	takenAt: string,
 ): RoundState<Subject> {
 	const choices = state.asked!.choices;
 	const only = choices.length === 1 && typed === '' ? choices[0] : undefined;
 	const chosen = only ?? (/^\d+$/.test(typed) ? choices[Number(typed) - 1] : undefined);
 	if (chosen) return weigh(round, state, prompt, typed, chosen);
+	// Who types the value anew has answered, too.
+	if (typed !== '')
+		return take(round, {...state, asked: undefined, doubted: undefined, notes: []}, prompt, takenAt);
 	return say(
 		{...state, typed: ''},
 		'no',

@@ -219,6 +219,12 @@ describe('refusals, doubts and questions back', () => {
 		expect(run(doubted, enter).subject.values).toEqual({a: [13]});
 	});
 
+	test('a value typed anew answers a question back', () => {
+		const asked = run(start(), type('50'), enter);
+		expect(run(asked, type('7'), enter)).toMatchObject({asked: undefined, subject: {values: {a: [7]}}});
+		expect(run(asked, type('51'), enter).asked?.question).toBe('Thirteen?');
+	});
+
 	test('Enter alone answers no question back that has several answers', () => {
 		const state = run(start(), type('50'), enter, enter);
 		expect(state.asked).toBeDefined();
