@@ -6,7 +6,7 @@ import {collectPairs, meterSigmaDb} from './collect.ts';
 import {bothLevelDb} from './cosine.ts';
 import type {BlendMinimum} from './fit.ts';
 import {type BlendToneResult, type Fitted, fitPair} from './fitPair.ts';
-import {type Alignment, alignmentLoss, bestAlignment} from './optimum.ts';
+import {type Alignment, alignmentLoss, bestAlignment, type Loss} from './optimum.ts';
 import {procedureSteps} from './procedure.ts';
 import {fitRemarks, settingRemarks} from './remarks.ts';
 import {type SeparatingReading, separatingReading} from './separate.ts';
@@ -59,11 +59,17 @@ function alignTogether(fits: readonly Fitted[]): Alignment | undefined {
 		return minimum ? [{minimum, loss: alignmentLoss(pair.paths), hertz: pair.paths.crossoverHertz}] : [];
 	});
 	if (answered.length === 0) return undefined;
-	const loss = (addedMs: number, flip: boolean) =>
-		answered.reduce(
-			(sum, {minimum, loss: of}) => sum + of(minimum.arrivalMs + addedMs, minimum.inverted !== flip),
-			0,
-		) / answered.length;
+	const loss: Loss = (addedMs, flip, enoughDb = Number.POSITIVE_INFINITY) => {
+		const most = enoughDb * answered.length;
+		let sum = 0;
+		for (const {minimum, loss: of} of answered) {
+			sum += of(minimum.arrivalMs + addedMs, minimum.inverted !== flip, most);
+			if (sum > most * (1 + 1e-9)) return Number.POSITIVE_INFINITY;
+		}
+
+		return sum / answered.length;
+	};
+
 	return bestAlignment(loss, answered[0]!.hertz, -answered[0]!.minimum.arrivalMs);
 }
 

@@ -13,21 +13,24 @@ const strides = [20, 4, 1] as const;
 
 /**
 Cosine and sine of the turn that each delay makes at each grid frequency. As delays are counted in periods of the
-crossover and frequencies relative to it, one table serves every crossover. Shape (481 × 49), row by row.
+crossover and frequencies relative to it, one table serves every crossover. Shape (481 × 49), row by row; a row is made
+when it is first wanted, as a search meets few of them.
 */
-const turns = (() => {
-	const cosine = new Float64Array((fineSteps + 1) * gridPoints);
-	const sine = new Float64Array((fineSteps + 1) * gridPoints);
-	for (let step = 0; step <= fineSteps; step += 1) {
-		for (let point = 0; point < gridPoints; point += 1) {
-			const angle = 2 * Math.PI * relativeGrid[point]! * (step / fineSteps - 0.5);
-			cosine[step * gridPoints + point] = Math.cos(angle);
-			sine[step * gridPoints + point] = Math.sin(angle);
-		}
+const turns = {
+	cosine: new Float64Array((fineSteps + 1) * gridPoints),
+	sine: new Float64Array((fineSteps + 1) * gridPoints),
+	isMade: new Uint8Array(fineSteps + 1),
+};
+
+function makeRow(step: number): void {
+	for (let point = 0; point < gridPoints; point += 1) {
+		const angle = 2 * Math.PI * relativeGrid[point]! * (step / fineSteps - 0.5);
+		turns.cosine[step * gridPoints + point] = Math.cos(angle);
+		turns.sine[step * gridPoints + point] = Math.sin(angle);
 	}
 
-	return {cosine, sine};
-})();
+	turns.isMade[step] = 1;
+}
 
 export type Pairing = {
 	/** Largest minus smallest level of the sum over the grid at the best alignment, dB. */
@@ -91,6 +94,7 @@ function rangeAtStep(step: number, sign: number, giveUpAbove: number): number {
 	let low = Number.POSITIVE_INFINITY;
 	let high = 0;
 	const row = step * gridPoints;
+	if (turns.isMade[step] === 0) makeRow(step);
 	for (let point = 0; point < gridPoints; point += 1) {
 		const cross =
 			inPhase[point]! * turns.cosine[row + point]! + quadrature[point]! * turns.sine[row + point]!;

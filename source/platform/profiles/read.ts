@@ -1,5 +1,5 @@
-import {createHash} from 'node:crypto';
 import fs from 'node:fs';
+import {createRequire} from 'node:module';
 import {largestBytes} from '../../profile/json/decode.ts';
 import {fileTrouble, withTrouble} from '../fileTrouble.ts';
 import {Trouble} from '../trouble.ts';
@@ -7,8 +7,12 @@ import {Trouble} from '../trouble.ts';
 /** Bytes of a file and a mark of this very content. */
 export type FileContent = {readonly bytes: Uint8Array; readonly mark: string};
 
+/** Loading it takes milliseconds, and only what saves asks for a mark. */
+const load = createRequire(import.meta.url);
+
 /** The mark of some content: equal marks, equal bytes. */
 export function markOf(bytes: Uint8Array): string {
+	const {createHash} = load('node:crypto') as typeof import('node:crypto');
 	return createHash('sha256').update(bytes).digest('hex');
 }
 
@@ -23,5 +27,10 @@ export function readProfileFile(path: string): FileContent {
 	if (stats.size > largestBytes)
 		throw new Trouble(`${path} has more than 64 MiB. This can be no profile. Check the file name.`);
 	const bytes = withTrouble(path, () => fs.readFileSync(path));
-	return {bytes, mark: markOf(bytes)};
+	return {
+		bytes,
+		get mark() {
+			return markOf(bytes);
+		},
+	};
 }
