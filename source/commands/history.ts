@@ -14,14 +14,15 @@ const toldAtMost = 5;
 /** The profiles of the first folder that holds any: the user's own, else those that come with the program. */
 function readEntries(context: CommandContext): HistoryEntry[] {
 	for (const folder of profileFolders(context)) {
-		const files = readAllFiles(folder);
-		if (files.length === 0) continue;
 		const bad: string[] = [];
-		const entries = files.flatMap(({id, value, problem}) => {
+		const entries: HistoryEntry[] = [];
+		for (const {id, value, problem} of readAllFiles(folder)) {
 			const entry = problem === undefined ? readEntry(value, id) : undefined;
-			if (!entry) bad.push(`${id}: ${problem ?? 'not a profile'}. Left out.`);
-			return entry ? [entry] : [];
-		});
+			if (entry) entries.push(entry);
+			else bad.push(`${id}: ${problem ?? 'not a profile'}. Left out.`);
+		}
+
+		if (entries.length + bad.length === 0) continue;
 		for (const sentence of bad.slice(0, toldAtMost)) context.say(sentence);
 		if (bad.length > toldAtMost)
 			context.say(`And ${bad.length - toldAtMost} more files that are no profiles.`);

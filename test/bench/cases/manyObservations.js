@@ -40,4 +40,7 @@ const timed = (name, args, most) => ({
 	},
 });
 
-export default timed('200,000 observations, solve --json', ['solve', '--json'], 3);
+export default [
+	timed('200,000 observations, solve --json', ['solve', '--json'], 3),
+	timed('200,000 observations, check', ['check'], 3),
+];
