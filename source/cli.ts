@@ -28,6 +28,11 @@ async function main(argv: readonly string[]): Promise<ExitCode> {
 			return exitCode.fine;
 		}
 
+		if (argv.length === 1 && (argv[0] === '--help' || argv[0] === '-h')) {
+			terminal.out(programHelp(registry));
+			return exitCode.fine;
+		}
+
 		const {command, input, flags} = await readCall(argv);
 		if (flags.version || flags.help) {
 			terminal.out(flags.version ? version : command ? commandHelp(command) : programHelp(registry));
