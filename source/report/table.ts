@@ -1,11 +1,12 @@
 import {cellWidth, fitCells} from './fitCells.ts';
+import {wrap} from './wrap.ts';
 
 export type TableColumn = {
 	readonly title: string;
 	readonly align?: 'left' | 'right';
 	/** Where the width is short, the least important column goes first. The most important one always stays. */
 	readonly importance: number;
-	/** Least width to which the column may be cut before any column is left out; not cut where not given. */
+	/** Least width to which the column may be narrowed, its cells then wrapped, before any column is left out; kept whole where not given. */
 	readonly leastCells?: number;
 };
 
@@ -14,8 +15,8 @@ const gap = 2;
 /**
 A table as lines of text, no wider than asked for.
 
-Columns without any value are left out silently. Where the rest is too wide, columns that may be cut are cut; then the
-least important ones are left out, and a last line says which.
+Columns without any value are left out silently. Where the rest is too wide, columns that may be narrowed are, and what
+is longer goes on in the next line; then the least important ones are left out, and a last line says which.
 
 @param columns - Shape (n).
 @param rows - Shape (m, n); one line of text a cell.
@@ -44,24 +45,34 @@ export function tableLines(
 	}
 
 	const widths = shareOut(kept, width);
-	const line = (cellOf: (column: (typeof kept)[number]) => string) =>
-		kept
-			.map((each, index) => fitCells(cellOf(each), widths[index]!, each.column.align ?? 'left'))
-			.join(' '.repeat(gap))
-			.trimEnd();
+	const lines = (cellOf: (column: (typeof kept)[number]) => string): string[] => {
+		const wrapped = kept.map((each, index) => inLines(cellOf(each), widths[index]!));
+		const height = Math.max(...wrapped.map(({length}) => length));
+		return Array.from({length: height}, (_, at) =>
+			kept
+				.map(({column}, index) => fitCells(wrapped[index]![at] ?? '', widths[index]!, column.align ?? 'left'))
+				.join(' '.repeat(gap))
+				.trimEnd(),
+		);
+	};
 	const dropped = all.filter(each => !kept.includes(each)).map(({column}) => column.title);
 	return [
-		line(({column}) => column.title),
-		...rows.map((_, row) => line(({cells}) => cells[row]!)),
+		...lines(({column}) => column.title),
+		...rows.flatMap((_, row) => lines(({cells}) => cells[row]!)),
 		...(dropped.length > 0 ? [`Not shown in ${width} columns: ${dropped.join(', ')}.`] : []),
 	];
+}
+
+/** A cell in as many lines as its column's width asks for; most take one. */
+function inLines(text: string, width: number): string[] {
+	return cellWidth(text) <= width ? [text] : wrap(text, width);
 }
 
 function total(widths: readonly number[]): number {
 	return widths.reduce((sum, width) => sum + width, 0) + gap * (widths.length - 1);
 }
 
-/** Natural widths where they fit; else the columns that may be cut give way, the widest first. */
+/** Natural widths where they fit; else the columns that may be narrowed give way, the widest first. */
 function shareOut(kept: ReadonlyArray<{natural: number; least: number}>, width: number): number[] {
 	const widths = kept.map(({natural}) => natural);
 	for (let excess = total(widths) - width; excess > 0; ) {

@@ -27,9 +27,13 @@ test('`tableLines` aligns its columns and leaves out an empty one without a word
 	]);
 });
 
-test('`tableLines` cuts a column that may be cut before it leaves one out', () => {
+test('`tableLines` goes on in the next line of a column that may be narrowed before it leaves one out', () => {
 	const rows = [['Front left', '−0.5', 'Take it once more']];
-	expect(tableLines(columns, rows, 28)).toEqual(['channel     trim  remark', 'Front left  −0.5  Take it o…']);
+	expect(tableLines(columns, rows, 28)).toEqual([
+		'channel     trim  remark',
+		'Front left  −0.5  Take it',
+		'                  once more',
+	]);
 });
 
 test('`tableLines` leaves out the least important column and says which', () => {
@@ -42,7 +46,8 @@ test('`tableLines` leaves out the least important column and says which', () => 
 });
 
 test('`tableLines` keeps the most important column in however little width', () => {
-	expect(tableLines(columns, [['Front left', '−0.5', 'x']], 6).slice(0, 2)).toEqual(['chann…', 'Front…']);
+	const lines = tableLines(columns, [['Front left', '−0.5', 'x']], 6);
+	expect(lines.slice(0, 3)).toEqual(['chann…', 'Front', 'left']);
 });
 
 test('`tableLines` counts wide characters as two cells', () => {
