@@ -4,6 +4,7 @@ import {listProfiles} from '../platform/profiles/list.ts';
 import {readProfileFile} from '../platform/profiles/read.ts';
 import {createProfileFile, saveProfile} from '../platform/profiles/save.ts';
 import {shippedFolder} from '../platform/profiles/shipped.ts';
+import {writeBeside} from '../platform/profiles/writeBeside.ts';
 import {Trouble} from '../platform/trouble.ts';
 import {parseProfile, problemLines} from '../profile/parse.ts';
 import type {Files, Listed} from '../ui/files.ts';
@@ -34,6 +35,7 @@ export function appFiles(folder: string): Files {
 				const file = freePath(folder, name);
 				return {ok: true, file, ...createProfileFile(file, profile)};
 			}),
+		writeBeside: (file, ending, text) => inWords(() => ({ok: true, path: writeBeside(file, ending, text)})),
 		copy: file =>
 			inWords(() => {
 				const {path, mark} = copyProfileFile(file, folder);

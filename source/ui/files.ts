@@ -29,6 +29,10 @@ export type Created =
 	| {readonly ok: true; readonly file: string; readonly mark: string}
 	| {readonly ok: false; readonly text: string};
 
+export type Written =
+	| {readonly ok: true; readonly path: string}
+	| {readonly ok: false; readonly text: string};
+
 /** The user's files as the interface sees them. Every call is synchronous and done when it returns. */
 export type Files = {
 	readonly list: () => readonly Listed[];
@@ -37,6 +41,8 @@ export type Files = {
 	readonly save: (file: string, profile: Profile, mark: string | undefined) => Saved;
 	/** Writes a new file whose name is made from the profile's name and date; never over another. */
 	readonly create: (profile: Profile) => Created;
+	/** Writes a text beside the profile's file, named after it with this ending; never over another file. */
+	readonly writeBeside: (file: string, ending: string, text: string) => Written;
 	/** Copies a profile, byte for byte, to a new file in the user's folder. */
 	readonly copy: (file: string) => Created;
 };

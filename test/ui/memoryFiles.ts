@@ -4,6 +4,8 @@ import type {Created, Files, Listed, Saved} from '../../source/ui/files.ts';
 /** Files in memory, with the refusals that a disk can give. */
 export type MemoryFiles = Files & {
 	readonly kept: Map<string, Profile>;
+	/** Texts written beside profiles, by their path. */
+	readonly written: Map<string, string>;
 	/** What the next saves answer; empty: they succeed. */
 	readonly refusals: Array<{readonly why: 'changed' | 'failed'; readonly text: string}>;
 	/** Number of saves that succeeded. */
@@ -19,6 +21,7 @@ export function memoryFiles(
 ): MemoryFiles {
 	const kept = new Map(Object.entries(profiles).map(([file, profile]) => [file, structuredClone(profile)]));
 	const marks = new Map([...kept.keys()].map(file => [file, 1]));
+	const written = new Map<string, string>();
 	const refusals: MemoryFiles['refusals'] = [];
 	const put = (file: string, profile: Profile) => {
 		kept.set(file, structuredClone(profile));
@@ -34,6 +37,7 @@ export function memoryFiles(
 
 	const files: MemoryFiles = {
 		kept,
+		written,
 		refusals,
 		saves: 0,
 		writeElsewhere: put,
@@ -59,6 +63,13 @@ export function memoryFiles(
 		create(profile): Created {
 			const file = free(profile.name.toLowerCase().replaceAll(' ', '-'));
 			return {...put(file, profile), file};
+		},
+		writeBeside(file, ending, text) {
+			const refusal = refusals.shift();
+			if (refusal) return {ok: false, text: refusal.text};
+			const path = `/memory/${file}${ending}`;
+			written.set(path, text);
+			return {ok: true, path};
 		},
 		copy(file): Created {
 			const profile = kept.get(file);

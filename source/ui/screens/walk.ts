@@ -15,7 +15,7 @@ export function pressWalk(screen: WalkScreen, press: Press, world: World): Scree
 	const at = world.now().toISOString();
 	if (screen.state.isPlanShown && (press.key === 'enter' || press.key === 'escape'))
 		return {...screen, state: reduceRound(walkRound, screen.state, {kind: 'plan'})};
-	const onPage = pressPage(screen, press, at);
+	const onPage = pressPage(screen, press, at, world);
 	if (onPage) return kept(screen, onPage, world);
 	const {state, isLeaving} = pressRound(walkRound, screen.state, press, at);
 	if (isLeaving) return leave(screen, world);
@@ -57,7 +57,12 @@ export function withPage(screen: WalkScreen): WalkScreen {
 	return {...screen, page: {id, state: page.start(screen.state.subject)}};
 }
 
-function pressPage(screen: WalkScreen, press: Press, decidedAt: string): WalkScreen | undefined {
+function pressPage(
+	screen: WalkScreen,
+	press: Press,
+	decidedAt: string,
+	{files}: World,
+): WalkScreen | undefined {
 	const prompt = currentPrompt(walkRound, screen.state);
 	const page = prompt.kind === 'page' ? pageOf(prompt.id) : undefined;
 	// Keys for a page that the plan hides would act unseen.
@@ -72,6 +77,11 @@ function pressPage(screen: WalkScreen, press: Press, decidedAt: string): WalkScr
 		case 'profile': {
 			const state = reduceRound(walkRound, there.state, {kind: 'change', subject: pressed.profile});
 			return {...there, state, page: {id: prompt.id, state: pressed.state}};
+		}
+
+		case 'write': {
+			const written = pressed.documents.map(({ending, text}) => files.writeBeside(there.file, ending, text));
+			return {...there, page: {id: prompt.id, state: pressed.after(written)}};
 		}
 
 		case 'go':

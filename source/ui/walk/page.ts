@@ -1,5 +1,6 @@
 import type {ReactNode} from 'react';
 import type {Profile} from '../../profile/types.ts';
+import type {Written} from '../files.ts';
 import type {Press} from '../keys/press.ts';
 
 /** What the walk brings to a page: the clock is the interface's. */
@@ -13,6 +14,12 @@ export type PagePress<State> =
 	| {readonly kind: 'profile'; readonly profile: Profile; readonly state: State}
 	/** To a prompt of the walk, such as the first open question of the page's own stop. */
 	| {readonly kind: 'go'; readonly promptId: string}
+	/** Texts to write beside the profile; the page hears what became of them. */
+	| {
+			readonly kind: 'write';
+			readonly documents: ReadonlyArray<{readonly ending: string; readonly text: string}>;
+			readonly after: (written: readonly Written[]) => State;
+	  }
 	| {readonly kind: 'next'}
 	| {readonly kind: 'previous'};
 

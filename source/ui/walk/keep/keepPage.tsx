@@ -1,19 +1,32 @@
 import type {Profile} from '../../../profile/types.ts';
 import {wrap} from '../../../report/wrap.ts';
+import {footerOf} from '../../keys/binding.ts';
 import {type Line, Lines} from '../../parts/lines.tsx';
+import {scrolled} from '../../parts/scrolled.ts';
 import type {Page} from '../page.ts';
 import {solutionOf} from '../solution.ts';
 import {statusOf} from '../status.ts';
 import {promptsFor} from '../stops.ts';
+import {type KeepState, keepKeymap, keepMode, keepStart, pressKeep, sheetScreenLines} from './keepState.ts';
 
-/** What the file holds, what still blocks the settings, and what was put off. */
-export const keepPage: Page<Record<string, never>> = {
-	start: () => ({}),
-	press: () => ({kind: 'none'}),
-	keys: [],
-	view: ({profile, columns, height}) => (
-		<Lines lines={keepLines(profile, columns).slice(0, height)} columns={columns} />
-	),
+/** What the file holds, what still blocks the settings, what was put off; and the page for the cabinet door. */
+export const keepPage: Page<KeepState> = {
+	start: () => keepStart,
+	press: pressKeep,
+	keys: (_, state) => footerOf(keepKeymap, keepMode(state)),
+	view: ({profile, state, columns, height}) => {
+		const said = state.said.flatMap(({isGood, text}) =>
+			wrap(`${isGood ? '✓' : '!'} ${text}`, columns, '  ').map(
+				(line): Line => ({text: line, style: isGood ? 'good' : 'trouble'}),
+			),
+		);
+		const body: Line[] = state.isSheetShown
+			? sheetScreenLines(profile, columns - 2).map(text => ({text: `  ${text}`}))
+			: keepLines(profile, columns);
+		const room = Math.max(1, height - said.length);
+		const shown = state.isSheetShown ? scrolled(body, state.from, room) : body.slice(0, room);
+		return <Lines lines={[...shown, ...said]} columns={columns} />;
+	},
 };
 
 export function keepLines(profile: Profile, columns: number): Line[] {
@@ -50,6 +63,7 @@ export function keepLines(profile: Profile, columns: number): Line[] {
 			: put(
 					`Put off, and worth asking some day: ${byStop.map(({name, count: left}) => `${name} ${left}`).join(', ')}. Enter goes to the first of them.`,
 				)),
+		...put('d shows the page for the cabinet door, w writes it beside the profile to print.'),
 		...put('q leaves. Next time the walk goes on where it stopped.'),
 	];
 }
