@@ -25,7 +25,7 @@ type Mode = 'summary' | 'sheet';
 
 export const keepKeymap: ReadonlyArray<Binding<Command, Mode>> = [
 	{presses: ['d'], command: 'show', modes: ['summary'], shown: ['d', 'door page']},
-	{presses: ['d', 'escape', 'enter'], command: 'back', modes: ['sheet'], shown: ['Esc', 'back']},
+	{presses: ['d', 'escape'], command: 'back', modes: ['sheet'], shown: ['Esc', 'back']},
 	{presses: ['up'], command: 'up', modes: ['sheet'], shown: ['↑↓', 'scroll']},
 	{presses: ['down'], command: 'down', modes: ['sheet']},
 	{presses: ['w'], command: 'write', modes: ['summary', 'sheet'], shown: ['w', 'write it to files']},
