@@ -36,7 +36,7 @@ function backgroundDb(
 	return levels.length > 0 ? energyMean(levels) : undefined;
 }
 
-/** All tone readings at a seat that can be used, and why others cannot. */
+/** All tone readings of the first round at a seat that can be used, and why others cannot. */
 export function toneReadings(profile: Profile, seat: string, remarks: Remark[]): ToneReading[] {
 	// Looked up once for each weighting: there may be a hundred thousand readings.
 	const backgrounds = new Map(
@@ -45,6 +45,8 @@ export function toneReadings(profile: Profile, seat: string, remarks: Remark[]):
 	return (profile.meter ?? []).flatMap((reading, index): ToneReading[] => {
 		const {signal, source, weighting} = reading;
 		if (reading.setAside || reading.seat !== seat || signal?.kind !== 'tone') return [];
+		// The second round proves the settings; if it decided them too, it would always be met.
+		if (reading.round === 'proof') return [];
 		const found = sounding(profile, source);
 		if (!found) return [];
 		const background = backgrounds.get(weighting);

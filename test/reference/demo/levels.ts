@@ -111,3 +111,27 @@ export function lowPass(
 		phase: -2 * Math.atan2(Math.SQRT2 * w, 1 - w * w),
 	};
 }
+
+/** Corner of the subs' vented boxes: a fourth-order Butterworth high-pass is 6 dB down where (fc/f)⁸ = 10^0.6 − 1. */
+const subCornerHertz = 22 * (10 ** 0.6 - 1) ** (1 / 8);
+const subUpperHertz = 180;
+
+/** What a sub itself does to a tone: vented box (fourth-order Butterworth, −6 dB at 22 Hz) and a second-order limit at 180 Hz. */
+export function subBox(hertz: number): {readonly decibels: number; readonly phase: number} {
+	const low = hertz / subCornerHertz;
+	// The two sections of a fourth-order Butterworth filter have 2·sin(22.5°) and 2·sin(67.5°) as 1/Q.
+	const sections = [Math.PI / 8, (3 * Math.PI) / 8].map(angle => 2 * Math.sin(angle) * low);
+	const below = sections.map(damping => ({
+		decibels: 20 * Math.log10((low * low) / Math.hypot(1 - low * low, damping)),
+		phase: Math.PI - Math.atan2(damping, 1 - low * low),
+	}));
+	const high = hertz / subUpperHertz;
+	const above = {
+		decibels: -20 * Math.log10(Math.hypot(1 - high * high, Math.SQRT2 * high)),
+		phase: -Math.atan2(Math.SQRT2 * high, 1 - high * high),
+	};
+	return [...below, above].reduce((sum, part) => ({
+		decibels: sum.decibels + part.decibels,
+		phase: sum.phase + part.phase,
+	}));
+}

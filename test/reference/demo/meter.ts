@@ -5,6 +5,7 @@ import {
 	highPass,
 	lowPass,
 	type Part,
+	subBox,
 	toneSumDb,
 	toneWeightingDb,
 	trueArrivalMs,
@@ -16,7 +17,12 @@ import type {Truth} from './truth.ts';
 
 /** The receiver's own constant for turning distances into delays, m/s. */
 export const receiverSpeedOfSound = 343;
-const crossoverHertz = 80;
+/** The crossover that stands for the centre; the subs' low-pass follows it. */
+function centreCrossover({settings}: Round): number {
+	const hertz = settings.channels.FC?.crossoverHertz;
+	if (typeof hertz !== 'number') throw new Error('The centre has no crossover.');
+	return hertz;
+}
 const mainsWeightingDb = bandWeightingDb(500, 2000);
 const subsWeightingDb = bandWeightingDb(30, 80);
 /** Standard deviation of the meter from one reading to the next, dB. */
@@ -97,8 +103,9 @@ export function subPart(
 }
 
 /** The centre through its high-pass and its closed box. */
-function centreTonePart({truth, settings}: Round, hertz: number, seat: string): Part {
-	const electric = highPass(hertz, crossoverHertz);
+function centreTonePart(round: Round, hertz: number, seat: string): Part {
+	const {truth, settings} = round;
+	const electric = highPass(hertz, centreCrossover(round));
 	const box = highPass(hertz, truth.speakers.FC!.lowLimitHertz);
 	return {
 		levelDb:
@@ -111,15 +118,16 @@ function centreTonePart({truth, settings}: Round, hertz: number, seat: string): 
 	};
 }
 
-/** The subs through their low-pass, without an acoustic limit of their own near the crossover. */
+/** The subs through their low-pass, their vented boxes and their upper limit. */
 function subToneParts(round: Round, hertz: number, seat: string, addedDelayMs = 0): Part[] {
-	const filter = lowPass(hertz, crossoverHertz);
+	const electric = lowPass(hertz, centreCrossover(round));
+	const box = subBox(hertz);
 	return Object.keys(round.truth.subs).map(sub => {
 		const part = subPart(round, sub, seat);
 		return {
-			levelDb: part.levelDb + filter.decibels,
+			levelDb: part.levelDb + electric.decibels + box.decibels,
 			timeMs: part.timeMs + addedDelayMs,
-			phase: (part.phase ?? 0) + filter.phase,
+			phase: (part.phase ?? 0) + electric.phase + box.phase,
 		};
 	});
 }

@@ -1,5 +1,8 @@
+import {inputsHash} from '../../../source/calibration/inputsHash.ts';
+import {solve} from '../../../source/calibration/solve.ts';
+import {toSettingsSet} from '../../../source/calibration/toSettingsSet.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../source/profile/types.ts';
-import {decide} from './decide.ts';
+import {lfeTick, masterTick} from '../../../source/ui/walk/dialIn/standing.ts';
 import {blendRound, levelRound, type Round} from './meter.ts';
 import {seededRandom} from './random.ts';
 import {tapeRound} from './tape.ts';
@@ -113,14 +116,35 @@ function factorySettings(truth: Truth): SettingsSet {
 	};
 }
 
-function wholeRound(truth: Truth, found: SettingsSet, seed: number, decidedAt: string) {
+/** What the program makes of the first round, dialled in and ticked; `decide.ts` is the pocket calculator that it is held against. */
+function dialledIn(profile: Profile, decidedAt: string): SettingsSet {
+	const set = toSettingsSet(solve(profile), {
+		id: 'decided',
+		name: 'Dialled in after the round',
+		decidedAt,
+		inputsHash: inputsHash(profile),
+	});
+	return {
+		...set,
+		dialledIn: [...Object.keys(set.channels), ...Object.keys(set.outputs ?? {}), lfeTick, masterTick],
+	};
+}
+
+function wholeRound(
+	base: Profile,
+	truth: Truth,
+	found: SettingsSet,
+	seed: number,
+	decidedAt: string,
+): Profile {
 	const random = seededRandom(seed);
 	const tape = tapeRound(truth, random);
 	const first: Round = {truth, settings: found, random, round: 'first'};
 	const meter = [...levelRound(first, 'middle', 3, true), ...blendRound(first, 'middle', [0, 3])];
-	const decided = decide({truth, tape, meter, found}, 'decided', decidedAt);
+	const decided = dialledIn({...base, tape, meter, settings: [found]}, decidedAt);
 	const proof: Round = {truth, settings: decided, random, round: 'proof'};
 	return {
+		...base,
 		tape,
 		meter: [...meter, ...levelRound(proof, 'middle', 2, false), ...blendRound(proof, 'middle', [0])],
 		settings: [found, decided],
@@ -129,15 +153,15 @@ function wholeRound(truth: Truth, found: SettingsSet, seed: number, decidedAt: s
 
 /** Last year's profile of the invented room. */
 export function attic2025(): Profile {
-	return {
+	const base: Profile = {
 		format: 1,
 		name: 'Attic 2025',
 		date: '2025-04-12',
 		note: `${invented} Screen on the gable away from the stairs, one sub, the smaller centre speaker.`,
 		lengthUnit: 'm',
 		...parts(truth2025),
-		...wholeRound(truth2025, factorySettings(truth2025), 2025, '2025-04-12T17:40:00Z'),
 	};
+	return wholeRound(base, truth2025, factorySettings(truth2025), 2025, '2025-04-12T17:40:00Z');
 }
 
 /** This year's profile: turned round, with two subs behind a processor and another centre speaker. */
@@ -153,7 +177,7 @@ export function attic2026(): Profile {
 		origin: 'found',
 		outputs: {A: processorAtZero, B: {...processorAtZero}},
 	};
-	return {
+	const base: Profile = {
 		format: 1,
 		name: 'Attic 2026',
 		date: '2026-04-18',
@@ -161,7 +185,7 @@ export function attic2026(): Profile {
 		lengthUnit: 'm',
 		...parts(truth2026),
 		bassProcessor: structuredClone(bassProcessor),
-		...wholeRound(truth2026, found, 2026, '2026-04-18T18:10:00Z'),
 		wiring: wiring2026(),
 	};
+	return wholeRound(base, truth2026, found, 2026, '2026-04-18T18:10:00Z');
 }
