@@ -1,6 +1,7 @@
 import {diffProfiles} from '../calibration/diff/diffProfiles.ts';
 import type {ProfileDiff} from '../calibration/diff/profileDiff.ts';
 import {solveForDiff} from '../calibration/diff/solveForDiff.ts';
+import type {ComparedPlans} from '../placement/comparePlans.ts';
 import {Trouble} from '../platform/trouble.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {diffMarkdown, diffText} from '../report/diff/text.ts';
@@ -8,6 +9,7 @@ import {type Command, type CommandContext, exitCode} from './command.ts';
 import {readProfileArgument} from './profileArgument.ts';
 
 type Form = 'text' | 'markdown' | 'json';
+type Compared = {readonly diff: ProfileDiff; readonly older: Profile; readonly newer: Profile};
 
 function optionsFor({flags, columns}: CommandContext, {lengthUnit, receiver}: Profile) {
 	const timing = receiver?.timing;
@@ -20,11 +22,31 @@ function optionsFor({flags, columns}: CommandContext, {lengthUnit, receiver}: Pr
 }
 
 /** The comparisons to show: each profile with the next, and for more than two the first with the last. */
-function compare(profiles: readonly Profile[]): Array<{readonly diff: ProfileDiff; readonly newer: Profile}> {
+function compare(profiles: readonly Profile[]): Compared[] {
 	const solved = profiles.map(profile => ({profile, solution: solveForDiff(profile)}));
 	const pairs = solved.slice(1).map((newer, index) => [solved[index]!, newer] as const);
 	if (solved.length > 2) pairs.push([solved[0]!, solved.at(-1)!]);
-	return pairs.map(([older, newer]) => ({diff: diffProfiles(older, newer), newer: newer.profile}));
+	return pairs.map(([older, newer]) => ({
+		diff: diffProfiles(older, newer),
+		older: older.profile,
+		newer: newer.profile,
+	}));
+}
+
+/** The report on one comparison; what draws is loaded only where it is asked for. */
+async function textOf({diff, older, newer}: Compared, form: Form, context: CommandContext): Promise<string> {
+	const options = optionsFor(context, newer);
+	const text = form === 'markdown' ? diffMarkdown(diff, options) : diffText(diff, options);
+	if (!context.flags.plan) return text;
+	const {plansMarkdown, plansText} = await import('../report/diff/plans.ts');
+	const plans = await plansOf({diff, older, newer}, options.lengthUnit);
+	const shown = form === 'markdown' ? plansMarkdown(diff, plans) : plansText(diff, plans, context.columns);
+	return `${text}\n\n${shown}`;
+}
+
+async function plansOf({diff, older, newer}: Compared, lengthUnit?: LengthUnit): Promise<ComparedPlans> {
+	const {comparePlans} = await import('../placement/comparePlans.ts');
+	return comparePlans(older, newer, diff, lengthUnit);
 }
 
 export const command: Command = {
@@ -33,6 +55,7 @@ export const command: Command = {
 	takes: 'OLD NEW...',
 	flags: {
 		full: {type: 'boolean', help: 'Show every change and every part of it'},
+		plan: {type: 'boolean', help: 'Add the floor plans before and after, and what moved how far'},
 		as: {
 			type: 'string',
 			value: 'FORM',
@@ -43,6 +66,7 @@ export const command: Command = {
 	examples: [
 		['roomtare diff attic-2025 attic-2026', 'what changed between the two, larger changes first'],
 		['roomtare diff attic-2025 attic-2026 --full', 'every reading, and every cause of every setting'],
+		['roomtare diff attic-2025 attic-2026 --plan', 'both floor plans at one scale, and what moved how far'],
 		['roomtare diff 2024 2025 2026 --as markdown', 'each year with the next, then the first with the last'],
 		['roomtare diff old.json - --json < new.json', 'one of them from standard input, for a script'],
 	],
@@ -63,14 +87,14 @@ export const command: Command = {
 		const compared = compare(read.map(({profile}) => profile));
 		const form: Form = flags.json ? 'json' : ((flags.as as Form | undefined) ?? 'text');
 		if (form === 'json') {
-			const diffs = compared.map(({diff}) => diff);
+			const diffs = [];
+			for (const one of compared)
+				diffs.push(context.flags.plan ? {...one.diff, plan: (await plansOf(one)).change} : one.diff);
 			const result = diffs.length === 1 ? diffs[0] : {steps: diffs.slice(0, -1), overall: diffs.at(-1)};
 			context.out(JSON.stringify(result, undefined, 2));
 		} else {
-			const texts = compared.map(({diff, newer}) => {
-				const options = optionsFor(context, newer);
-				return form === 'markdown' ? diffMarkdown(diff, options) : diffText(diff, options);
-			});
+			const texts = [];
+			for (const one of compared) texts.push(await textOf(one, form, context));
 			context.out(texts.join('\n\n'));
 		}
 

@@ -20,6 +20,8 @@ export type PlanPoints = {
 			readonly reference?: boolean;
 			/** Where a speaker should point: the ear at the reference seat. */
 			readonly aim?: Place;
+			/** Where it stood before. */
+			readonly before?: Place;
 			/** Standard error ellipse, where it is large enough to matter; its angle from x towards y. */
 			readonly ellipse?: {
 				readonly majorMetres: number;

@@ -9,6 +9,7 @@ export type DrawnView = {readonly lines: readonly string[]; readonly unlabelled:
 /** Smallest error ellipse that is drawn: below this many dots it cannot be told from the mark. */
 const leastEllipseDots = 2.5;
 const aimPattern = [1, 3];
+const trailPattern = [1, 1];
 
 /** Cells that a view needs at a scale. */
 export function cellsFor({width, height}: Outline, dotsPerMetre: number): [columns: number, rows: number] {
@@ -32,6 +33,7 @@ export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number)
 	for (const point of points.toSorted((a, b) => rank(a, reference) - rank(b, reference))) {
 		const [x, y] = toDots(flatten(point, view));
 		if (point.aim) canvas.line(x, y, ...toDots(flatten(point.aim, view)), aimPattern);
+		if (point.before) canvas.line(x, y, ...toDots(flatten(point.before, view)), trailPattern);
 		if (point.ellipse && view === 'above') {
 			const {majorMetres, minorMetres, angleDegrees} = point.ellipse;
 			const major = majorMetres * dotsPerMetre;

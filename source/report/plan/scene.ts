@@ -14,6 +14,8 @@ export type PlanPoint = Place & {
 	readonly reference?: boolean;
 	/** What the speaker points at, metres. */
 	readonly aim?: Place;
+	/** Where it stood before, metres; a dotted trail leads there. */
+	readonly before?: Place;
 	/** Horizontal error ellipse: half axes in metres, the longer one's angle from x towards y in degrees. */
 	readonly ellipse?: {
 		readonly majorMetres: number;

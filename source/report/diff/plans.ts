@@ -1,0 +1,50 @@
+import type {ProfileDiff} from '../../calibration/diff/profileDiff.ts';
+import type {ComparedPlans} from '../../placement/comparePlans.ts';
+import {drawPlanPair, type PlanSide} from '../planPair.ts';
+import {wrap} from '../wrap.ts';
+
+/** Lines of one plan on paper and in a terminal that scrolls. */
+const planRows = 22;
+/** Cells of a code block that no page cuts. */
+const blockColumns = 80;
+
+/** Both plans under the names of their profiles. */
+export function planSides({older, newer, sameRoom}: ProfileDiff, plans: ComparedPlans): [PlanSide, PlanSide] {
+	const title = (which: string, {name, date, room}: ProfileDiff['older']) =>
+		`${which}: ${sameRoom ? '' : `${room}, `}${name} (${date})`;
+	return [
+		{title: title('Before', older), scene: plans.older},
+		{title: title('After', newer), scene: plans.newer},
+	];
+}
+
+/** What the dots between two places mean, where there are any. */
+export function trailText({newer}: ComparedPlans): string[] {
+	return newer.points.some(({before}) => before) ? ['Dots lead back to where a thing stood.'] : [];
+}
+
+/** The floor plans before and after, and what moved, as text. */
+export function plansText(diff: ProfileDiff, plans: ComparedPlans, width: number): string {
+	return [
+		'Floor plans',
+		...drawPlanPair(planSides(diff, plans), {columns: width, rows: planRows}),
+		...trailText(plans),
+		'',
+		'Moved on the plan',
+		...plans.lines.flatMap(line => wrap(line, width, '  - ')),
+	].join('\n');
+}
+
+/** The same in Markdown, the drawing as a block of code. */
+export function plansMarkdown(diff: ProfileDiff, plans: ComparedPlans): string {
+	return [
+		'## Floor plans',
+		'',
+		'```text',
+		...drawPlanPair(planSides(diff, plans), {columns: blockColumns, rows: planRows}),
+		'```',
+		'',
+		...trailText(plans).flatMap(line => [line, '']),
+		...plans.lines.map(line => `- ${line}`),
+	].join('\n');
+}
