@@ -56,6 +56,29 @@ test('`diff --json` splits every change so that its parts add up', async () => {
 	}
 });
 
+test('`diff --plan` draws both rooms, tells the turned room in words and what moved how far', async () => {
+	const {code, stdout, stderr} = await runProgram(['diff', older, newer, '--plan']);
+	expect({code, stderr}).toEqual({code: 1, stderr: ''});
+	expect(stdout).toMatch(/Before: Attic 2025 .* After: Attic 2026/);
+	expect(stdout).toMatch(/The room is turned round/);
+	expect(stdout).toContain('Sub at the screen: 3.47 m to the left; now 0.36 m from the left wall.');
+});
+
+test('`diff --plan --as markdown` keeps the drawing in a block of code', async () => {
+	const {stdout} = await runProgram(['diff', older, newer, '--plan', '--as', 'markdown']);
+	const [, block, after] = stdout.split(/^```(?:text)?$/m);
+	expect(block).toMatch(/[⠁-⣿]/);
+	expect(after).toMatch(/^- Sub at the screen: 3\.47 m/m);
+	expect(after).not.toMatch(/[⠁-⣿]/);
+});
+
+test('`diff --plan --json` gives every move in metres, `diff --json` none', async () => {
+	const {plan} = JSON.parse((await runProgram(['diff', older, newer, '--plan', '--json'])).stdout);
+	expect(plan.turn).toEqual({turn: 'half', by: 'ceiling'});
+	expect(plan.moved[0]).toMatchObject({id: 'sub1', name: 'Sub at the screen'});
+	expect(JSON.parse((await runProgram(['diff', older, newer, '--json'])).stdout).plan).toBeUndefined();
+});
+
 test('`diff` of three profiles shows each step and then the whole', async () => {
 	const {stdout} = await runProgram(['diff', older, newer, newer, '--as', 'markdown']);
 	expect(stdout.match(/^# /gm)).toHaveLength(3);

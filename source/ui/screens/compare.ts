@@ -1,11 +1,12 @@
 import {compareLines} from '../compare/compareLines.ts';
+import {planLines} from '../compare/planLines.ts';
 import type {Binding} from '../keys/binding.ts';
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {openHome} from './home.ts';
 import type {CompareScreen, Screen, World} from './screen.ts';
 
-type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'full' | 'leave';
+type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'full' | 'plan' | 'leave';
 
 /** Shows every change. */
 export const fullKey = 'a';
@@ -17,7 +18,8 @@ export const compareKeymap: ReadonlyArray<Binding<Command, 'compare'>> = [
 	{presses: ['pageUp'], command: 'pageUp', modes: ['compare']},
 	{presses: ['pageDown', ' '], command: 'pageDown', modes: ['compare'], shown: ['Space', 'page']},
 	{presses: ['home'], command: 'first', modes: ['compare']},
-	{presses: [fullKey], command: 'full', modes: ['compare'], shown: [fullKey, 'all or larger changes']},
+	{presses: [fullKey], command: 'full', modes: ['compare'], shown: [fullKey, 'all changes']},
+	{presses: ['p'], command: 'plan', modes: ['compare'], shown: ['p', 'plans']},
 	{presses: ['q', 'escape', 'left'], command: 'leave', modes: ['compare'], shown: ['q', 'back']},
 ];
 
@@ -39,15 +41,23 @@ export function pressCompare(screen: CompareScreen, press: Press, world: World):
 		case 'first':
 			return to(0);
 		case 'full':
-			return {...screen, isFull: !screen.isFull, from: 0};
+			return {
+				...screen,
+				isFull: screen.isPlanShown ? screen.isFull : !screen.isFull,
+				from: 0,
+				isPlanShown: false,
+			};
+		case 'plan':
+			return {...screen, isPlanShown: !screen.isPlanShown, from: 0};
 		case 'leave':
-			return openHome(world);
+			return screen.isPlanShown ? {...screen, isPlanShown: false, from: 0} : openHome(world);
 		default:
 			return screen;
 	}
 }
 
 /** Where scrolling ends: about the last line of a narrow terminal, so that the way back is never long. */
-function lastLine({older, newer, isFull = false}: CompareScreen): number {
+function lastLine({older, newer, isFull = false, isPlanShown}: CompareScreen): number {
+	if (isPlanShown) return planLines(older, newer, {columns: 60, rows: 24, isInWords: false}).length;
 	return compareLines(older, newer, {columns: 80, isFull, fullKey}).length;
 }

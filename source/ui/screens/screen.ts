@@ -43,6 +43,8 @@ export type CompareScreen = {
 	readonly from: number;
 	/** Every change with every part of its cause. */
 	readonly isFull?: boolean;
+	/** The floor plans of both in the place of the text. */
+	readonly isPlanShown?: boolean;
 };
 
 export type Screen = HomeScreen | CreateScreen | WalkScreen | CompareScreen | {readonly kind: 'left'};

@@ -1,0 +1,52 @@
+import {diffProfiles} from '../../calibration/diff/diffProfiles.ts';
+import {comparePlans} from '../../placement/comparePlans.ts';
+import type {Profile} from '../../profile/types.ts';
+import {planSides, trailText} from '../../report/diff/plans.ts';
+import {drawPlanPair, planPairText} from '../../report/planPair.ts';
+import {wrap} from '../../report/wrap.ts';
+import type {Line} from '../parts/lines.tsx';
+import {solutionOf} from '../walk/solution.ts';
+import {lengthUnitOf} from '../walk/tape/units.ts';
+
+export type PlanLinesOptions = {
+	readonly columns: number;
+	/** Lines of the window, which one drawing is to fit into. */
+	readonly rows: number;
+	/** Both plans in sentences, for a screen reader. */
+	readonly isInWords: boolean;
+};
+
+let latest:
+	| {readonly older: Profile; readonly newer: Profile; readonly made: ReturnType<typeof made>}
+	| undefined;
+
+/** The floor plans of two profiles at one scale, and below them what moved and how far. */
+export function planLines(
+	older: Profile,
+	newer: Profile,
+	{columns, rows, isInWords}: PlanLinesOptions,
+): Line[] {
+	// A key that scrolls asks anew; the adjustment of both networks takes longer than a frame.
+	if (latest?.older !== older || latest.newer !== newer) latest = {older, newer, made: made(older, newer)};
+	const {diff, plans} = latest.made;
+	const sides = planSides(diff, plans);
+	const plain = (text: string): Line => ({text});
+	const moved = plans.lines.flatMap(line => (isInWords ? [`  - ${line}`] : wrap(line, columns, '  - ')));
+	const changes: Line[] = [{text: 'Moved on the plan', style: 'strong'}, ...moved.map(plain)];
+	if (isInWords) {
+		return [...changes, {text: ''}, ...planPairText(sides, lengthUnitOf(newer)).map(plain)];
+	}
+
+	return [
+		...drawPlanPair(sides, {columns, rows}).map(plain),
+		...trailText(plans).map((text): Line => ({text, style: 'quiet'})),
+		{text: ''},
+		...changes,
+	];
+}
+
+function made(older: Profile, newer: Profile) {
+	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});
+	const diff = diffProfiles(solved(older), solved(newer));
+	return {diff, plans: comparePlans(older, newer, diff, lengthUnitOf(newer))};
+}
