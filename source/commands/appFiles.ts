@@ -1,5 +1,7 @@
-import {copyProfileFile} from '../platform/profiles/copyFile.ts';
+import type {Lock} from '../platform/lock.ts';
+import {copyProfileFile, untouchedCopy} from '../platform/profiles/copyFile.ts';
 import {freePath} from '../platform/profiles/freePath.ts';
+import {holdProfile} from '../platform/profiles/hold.ts';
 import {listProfiles} from '../platform/profiles/list.ts';
 import {readProfileFile} from '../platform/profiles/read.ts';
 import {createProfileFile, saveProfile} from '../platform/profiles/save.ts';
@@ -7,10 +9,11 @@ import {shippedFolder} from '../platform/profiles/shipped.ts';
 import {writeBeside} from '../platform/profiles/writeBeside.ts';
 import {Trouble} from '../platform/trouble.ts';
 import {parseProfile, problemLines} from '../profile/parse.ts';
-import type {Files, Listed} from '../ui/files.ts';
+import type {Files, Held, Listed} from '../ui/files.ts';
 
 /** The user's files as the app sees them. What the disk refuses comes back as words; faults of the program are thrown. */
-export function appFiles(folder: string): Files {
+export function appFiles(folder: string, now: () => Date): Files {
+	const held = new Map<string, Lock & {readonly kind: 'held-here'}>();
 	return {
 		list: () => [...listed(folder, false), ...listed(shippedFolder(), true)],
 		load: file =>
@@ -38,9 +41,22 @@ export function appFiles(folder: string): Files {
 		writeBeside: (file, ending, text) => inWords(() => ({ok: true, path: writeBeside(file, ending, text)})),
 		copy: file =>
 			inWords(() => {
-				const {path, mark} = copyProfileFile(file, folder);
+				const {path, mark} = untouchedCopy(file, folder) ?? copyProfileFile(file, folder);
 				return {ok: true, file: path, mark};
 			}),
+		hold(file, isForced) {
+			if (held.has(file)) return {ok: true};
+			const lock = inWords(() => holdProfile(file, now(), isForced));
+			// Where no mark can be written, such as in a folder for reading only, the first save tells.
+			if ('ok' in lock) return {ok: true};
+			if (lock.kind === 'held-elsewhere') return {ok: false, text: lock.text} satisfies Held;
+			held.set(file, lock);
+			return {ok: true};
+		},
+		release(file) {
+			held.get(file)?.release();
+			held.delete(file);
+		},
 	};
 }
 

@@ -27,7 +27,7 @@ export const command: Command = {
 		const found = word === undefined ? undefined : findProfile(word, profileFolders(context));
 		// Faults of the file are told before the screen changes.
 		if (found !== undefined) await profileFrom(context, found);
-		const files = appFiles(folder);
+		const files = appFiles(folder, context.now);
 		const isShipped = files.list().some(({file, isShipped}) => isShipped && file === found);
 		const {openApp} = await import('../ui/start.tsx');
 		const copied = isShipped ? files.copy(found!) : undefined;

@@ -10,6 +10,8 @@ export type Lock =
 	| {readonly kind: 'held-here'; readonly release: () => void}
 	| {readonly kind: 'held-elsewhere'; readonly holder: Holder; readonly text: string};
 
+export type LockOptions = {readonly name?: string; readonly isForced?: boolean};
+
 /** Locks of this process, so that one with our own number left by a dead process is not taken for ours. */
 const ours = new Set<string>();
 
@@ -22,21 +24,23 @@ export function lockPath(path: string): string {
 Marks a file as being worked on, so that a second process is told. The lock is advisory: it stops nobody who ignores it,
 and what a save overwrites is checked apart from it. A lock left by a process that is no longer there is taken over.
 
+@param options - `name`: file of the lock. `isForced`: takes the lock from whoever has it.
 @throws The file system's error where the lock cannot be written.
 */
-export function takeLock(path: string, now: Date): Lock {
-	const name = lockPath(path);
+export function takeLock(path: string, now: Date, options: LockOptions = {}): Lock {
+	const {name = lockPath(path), isForced = false} = options;
 	const own: Holder = {pid: process.pid, host: hostname(), since: now.toISOString()};
+	const content = JSON.stringify(own);
 	for (let attempt = 0; attempt < 5; attempt++) {
-		if (placeLock(name, JSON.stringify(own))) {
+		if (placeLock(name, content)) {
 			ours.add(name);
-			return {kind: 'held-here', release: () => releaseLock(name)};
+			return {kind: 'held-here', release: () => releaseLock(name, content)};
 		}
 
 		const text = readText(name);
 		if (text === undefined) continue;
 		const holder = readHolder(text);
-		if (holder && isAlive(holder, name))
+		if (holder && !isForced && isAlive(holder, name))
 			return {kind: 'held-elsewhere', holder, text: holderText(path, holder)};
 		removeStale(name, text);
 	}
@@ -46,7 +50,7 @@ export function takeLock(path: string, now: Date): Lock {
 }
 
 function holderText(path: string, {pid, host, since}: Holder): string {
-	return `${path} is open in another roomtare (process ${pid} on ${host}, since ${since.slice(0, 16).replace('T', ' ')} UTC). Close it there first.`;
+	return `${path} is open in another roomtare (process ${pid} on ${host}, since ${since.slice(0, 16).replace('T', ' ')} UTC).`;
 }
 
 /** Puts the whole lock in place in one step, so that nobody ever reads half of it. */
@@ -115,7 +119,8 @@ function removeStale(name: string, seen: string): void {
 	}
 }
 
-function releaseLock(name: string): void {
+/** Takes the lock away, unless another process has forced its own in its place. */
+function releaseLock(name: string, content: string): void {
 	if (!ours.delete(name)) return;
-	fs.rmSync(name, {force: true});
+	if (readText(name) === content) fs.rmSync(name, {force: true});
 }

@@ -33,6 +33,9 @@ export type Written =
 	| {readonly ok: true; readonly path: string}
 	| {readonly ok: false; readonly text: string};
 
+/** Whether a file is marked as open here; `text` says who has it open instead. */
+export type Held = {readonly ok: true} | {readonly ok: false; readonly text: string};
+
 /** The user's files as the interface sees them. Every call is synchronous and done when it returns. */
 export type Files = {
 	readonly list: () => readonly Listed[];
@@ -43,6 +46,10 @@ export type Files = {
 	readonly create: (profile: Profile) => Created;
 	/** Writes a text beside the profile's file, named after it with this ending; never over another file. */
 	readonly writeBeside: (file: string, ending: string, text: string) => Written;
-	/** Copies a profile, byte for byte, to a new file in the user's folder. */
+	/** Marks a file as open here, so that whoever opens it too is told. `isForced` takes the mark from another. */
+	readonly hold: (file: string, isForced?: boolean) => Held;
+	/** Takes that mark away again. */
+	readonly release: (file: string) => void;
+	/** Copies a profile, byte for byte, to the user's folder; an earlier copy that nothing was entered into is used again. */
 	readonly copy: (file: string) => Created;
 };

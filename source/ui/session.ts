@@ -27,6 +27,8 @@ export function startSession(world: World, file?: string): Session {
 	const listeners = new Set<() => void>();
 	const set = (next: Screen) => {
 		if (next === screen) return;
+		const before = fileOf(screen);
+		if (before !== undefined && before !== fileOf(next)) world.files.release(before);
 		screen = next;
 		for (const listener of listeners) listener();
 	};
@@ -46,6 +48,12 @@ export function startSession(world: World, file?: string): Session {
 		},
 		wasInterrupted: () => isInterrupted,
 	};
+}
+
+/** The file that a screen works on. */
+function fileOf(screen: Screen): string | undefined {
+	if (screen.kind === 'compare') return screen.back?.file;
+	return screen.kind === 'walk' ? screen.file : undefined;
 }
 
 function openNamed(world: World, file: string): Screen {

@@ -130,6 +130,8 @@ test('a file that another program changes meanwhile is not overwritten, and the 
 	const other = open(folder);
 	await other.waitFor(/› .*Den/);
 	other.press('enter');
+	await other.waitFor(/is open in another\s+roomtare/);
+	other.type('2');
 	await other.waitFor('[Tape 0/8]');
 	await answer(other, '10-1', '[Tape 1/8]');
 	await answer(one, '9-4', 'Not saved');
@@ -140,6 +142,40 @@ test('a file that another program changes meanwhile is not overwritten, and the 
 		file => file.endsWith('.json') && !file.endsWith('.previous.json'),
 	);
 	expect(profiles).toHaveLength(2);
+});
+
+test('a second app is told who has a profile open; what a killed one leaves is no hindrance', async () => {
+	const folder = temporaryFolder();
+	const one = open(folder);
+	await beginDen(one);
+	const second = open(folder);
+	await second.waitFor(/› .*Den/);
+	second.press('enter');
+	await second.waitFor(`process ${one.processId}`);
+	second.type('1');
+	await second.waitFor('newest first');
+	one.kill('SIGKILL');
+	await one.ended;
+	second.press('enter');
+	await second.waitFor('[Tape 0/8]');
+	await answer(second, '9-4', '[Tape 1/8]');
+	second.type('q');
+	await second.waitFor('newest first');
+	second.type('q');
+	expect((await second.ended).code).toBe(0);
+	expect(readdirSync(join(folder, 'profiles')).filter(file => file.endsWith('.lock'))).toEqual([]);
+});
+
+test('a demo that is opened again without an answer goes on in the same copy', async () => {
+	const folder = temporaryFolder();
+	for (const _ of [1, 2]) {
+		const terminal = openTerminal(['--profiles', 'profiles', 'walk', 'attic-2026'], {folder});
+		await terminal.waitFor('[Dial-in');
+		terminal.press('interrupt');
+		await terminal.ended;
+	}
+
+	expect(readdirSync(join(folder, 'profiles')).filter(file => file.startsWith('attic-2026'))).toHaveLength(1);
 });
 
 test('without colour no escape code sets one, and the words still tell', async () => {

@@ -48,3 +48,13 @@ test.each([
 	expect(takeLock(path, now).kind).toBe('held-elsewhere');
 	expect(JSON.parse(fs.readFileSync(lockPath(path), 'utf8'))).toEqual(holder);
 });
+
+test('a forced lock is taken from a living process, whose release then leaves it alone', () => {
+	const path = join(folder, 'forced.json');
+	const name = `${path}.open.lock`;
+	const first = takeLock(path, now, {name});
+	const second = takeLock(path, new Date('2026-04-18T11:00:00Z'), {name, isForced: true});
+	expect([first.kind, second.kind]).toEqual(['held-here', 'held-here']);
+	if (first.kind === 'held-here') first.release();
+	expect(JSON.parse(fs.readFileSync(name, 'utf8'))).toMatchObject({since: '2026-04-18T11:00:00.000Z'});
+});

@@ -8,6 +8,8 @@ export type MemoryFiles = Files & {
 	readonly written: Map<string, string>;
 	/** What the next saves answer; empty: they succeed. */
 	readonly refusals: Array<{readonly why: 'changed' | 'failed'; readonly text: string}>;
+	/** Files marked as open, and by whom. */
+	readonly holders: Map<string, 'here' | 'elsewhere'>;
 	/** Number of saves that succeeded. */
 	saves: number;
 	/** Writes as another program would. */
@@ -23,6 +25,7 @@ export function memoryFiles(
 	const marks = new Map([...kept.keys()].map(file => [file, 1]));
 	const written = new Map<string, string>();
 	const refusals: MemoryFiles['refusals'] = [];
+	const holders: MemoryFiles['holders'] = new Map();
 	const put = (file: string, profile: Profile) => {
 		kept.set(file, structuredClone(profile));
 		marks.set(file, (marks.get(file) ?? 0) + 1);
@@ -39,6 +42,7 @@ export function memoryFiles(
 		kept,
 		written,
 		refusals,
+		holders,
 		saves: 0,
 		writeElsewhere: put,
 		list: (): Listed[] =>
@@ -70,6 +74,15 @@ export function memoryFiles(
 			const path = `/memory/${file}${ending}`;
 			written.set(path, text);
 			return {ok: true, path};
+		},
+		hold(file, isForced = false) {
+			if (holders.get(file) === 'elsewhere' && !isForced)
+				return {ok: false, text: `${file} is open elsewhere.`};
+			holders.set(file, 'here');
+			return {ok: true};
+		},
+		release(file) {
+			holders.delete(file);
 		},
 		copy(file): Created {
 			const profile = kept.get(file);

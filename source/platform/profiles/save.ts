@@ -21,8 +21,6 @@ export type SaveResult =
 /** What a save needs of the world besides the file. */
 export type SaveOptions = {
 	readonly now?: Date;
-	/** The caller holds the lock of this file already. */
-	readonly isLocked?: boolean;
 	readonly write?: WriteBytes;
 };
 
@@ -56,8 +54,9 @@ export function saveProfile(
 ): SaveResult {
 	const bytes = bytesOf(profile, path);
 	return withTrouble(path, () => {
-		const lock = options.isLocked ? undefined : waitForLock(path, options.now ?? new Date());
-		if (lock?.kind === 'held-elsewhere') return {kind: 'held-elsewhere', text: lock.text};
+		const lock = waitForLock(path, options.now ?? new Date());
+		if (lock.kind === 'held-elsewhere')
+			return {kind: 'held-elsewhere', text: `${lock.text} Close it there first.`};
 		try {
 			if (mark !== undefined) {
 				const standing = standingMark(path);
@@ -70,7 +69,7 @@ export function saveProfile(
 			if (newMark !== mark) replaceFile(path, bytes, previousPath(path), options.write);
 			return {kind: 'saved', mark: newMark};
 		} finally {
-			lock?.release();
+			lock.release();
 		}
 	});
 }

@@ -25,9 +25,9 @@ export function saveWalk(screen: WalkScreen, {files}: World, isForced = false): 
 	};
 }
 
-/** Writes the place where the walk stands, where that moved since the last save. */
+/** Writes the place where the walk stands, where that moved since the last save and nobody else has the file open. */
 export function keepPlace(screen: WalkScreen, world: World): WalkScreen {
-	const isKept = screen.keptPromptId === screen.state.promptId && !screen.isUnsaved;
+	const isKept = (screen.isShared || screen.keptPromptId === screen.state.promptId) && !screen.isUnsaved;
 	return isKept || screen.trouble ? screen : saveWalk(screen, world);
 }
 
@@ -35,8 +35,10 @@ export function keepPlace(screen: WalkScreen, world: World): WalkScreen {
 export function saveBeside(screen: WalkScreen, world: World): WalkScreen {
 	const created = world.files.create(withPlace(screen.state.subject, screen.state.promptId));
 	if (!created.ok) return {...screen, trouble: {why: 'failed', text: created.text}};
+	world.files.hold(created.file);
 	return {
 		...screen,
+		isShared: false,
 		file: created.file,
 		mark: created.mark,
 		isUnsaved: false,

@@ -27,8 +27,10 @@ export type WalkScreen = {
 	readonly page?: {readonly id: string; readonly state: unknown};
 	/** The profile before the latest change: values that moved since are told. */
 	readonly previous?: Profile;
-	/** A save that was refused, until the user has decided. */
-	readonly trouble?: {readonly why: 'changed' | 'failed'; readonly text: string};
+	/** A save that was refused, or another app that has the file open (`held`), until the user has decided. */
+	readonly trouble?: {readonly why: 'changed' | 'failed' | 'held'; readonly text: string};
+	/** Another app has the file open too: looking around writes nothing. */
+	readonly isShared?: boolean;
 	/** Answers are in memory that the disk has not. */
 	readonly isUnsaved: boolean;
 	/** The prompt that the file on disk would resume at. */
@@ -37,6 +39,8 @@ export type WalkScreen = {
 
 export type CompareScreen = {
 	readonly kind: 'compare';
+	/** The walk that it was opened from, and goes back to; home where there is none. */
+	readonly back?: WalkScreen;
 	readonly older: Profile;
 	readonly newer: Profile;
 	/** First line shown. */

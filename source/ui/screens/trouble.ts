@@ -13,13 +13,25 @@ const leave: Way = {
 	go: (screen, world) => openHome(world, [], screen.file),
 };
 
-const ways: Readonly<Record<'changed' | 'failed', readonly Way[]>> = {
+type Why = NonNullable<WalkScreen['trouble']>['why'];
+
+const ways: Readonly<Record<Why, readonly Way[]>> = {
+	held: [
+		{label: 'Back to the list', go: (screen, world) => openHome(world, [], screen.file)},
+		{
+			label: 'Look, or go on here too; an answer is saved only if the other wrote none meanwhile',
+			go(screen, world) {
+				world.files.hold(screen.file, true);
+				return {...screen, trouble: undefined};
+			},
+		},
+	],
 	changed: [
 		beside,
 		{label: 'Write mine over the other', go: (screen, world) => saveWalk(screen, world, true)},
 		{
 			label: 'Take the other, drop my last answer',
-			go: (screen, world) => openWalk(world, screen.file) ?? screen,
+			go: (screen, world) => ({...(openWalk(world, screen.file) ?? screen), isShared: screen.isShared}),
 		},
 		leave,
 	],
@@ -34,12 +46,12 @@ const ways: Readonly<Record<'changed' | 'failed', readonly Way[]>> = {
 	],
 };
 
-/** What can be done about a refused save, numbered from 1. */
-export function waysOut(why: 'changed' | 'failed'): readonly string[] {
+/** What can be done about a refused save or a file that is open elsewhere, numbered from 1. */
+export function waysOut(why: Why): readonly string[] {
 	return ways[why].map(({label}) => label);
 }
 
-/** One key while a save stands refused: a number decides; nothing else is taken until then. */
+/** One key while a save stands refused, or before a file is opened that another has open: a number decides; nothing else is taken until then. */
 export function pressTrouble(screen: WalkScreen, press: Press, world: World): Screen {
 	if (press.key !== 'character') return screen;
 	return ways[screen.trouble!.why][Number(press.text) - 1]?.go(screen, world) ?? screen;
