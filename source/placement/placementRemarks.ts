@@ -1,5 +1,6 @@
 import type {Remark} from '../calibration/result.ts';
 import type {Profile} from '../profile/types.ts';
+import {formatNumber} from '../profile/units/decimalText.ts';
 import {correctionText} from './correctionText.ts';
 import type {AngleJudgement, ChannelJudgement} from './judge.ts';
 import {endName, lengthText} from './network/names.ts';
@@ -8,7 +9,7 @@ import {pairCorrection} from './pairCorrection.ts';
 import type {Placement} from './placement.ts';
 import {offNormalLimitDegrees} from './screen.ts';
 
-const angle = (degrees: number) => `${Math.round(degrees)}°`.replace('-', '−').replace(/^−0°$/, '0°');
+const angle = (degrees: number) => `${formatNumber(degrees, 0)}°`;
 
 function angleText({
 	what,

@@ -1,9 +1,9 @@
 import {ticks} from 'd3-array';
 import {scaleLinear, scaleLog} from 'd3-scale';
+import {formatNumber} from '../profile/units/decimalText.ts';
 import {type BrailleCanvas, brailleCanvas, type DotPattern} from './braille.ts';
 import {chartText} from './chartText.ts';
 import {cellWidth, fitCells} from './fitCells.ts';
-import {formatNumber} from './settingText.ts';
 
 export {chartText} from './chartText.ts';
 

@@ -1,5 +1,5 @@
 import type {Receiver} from '../profile/types.ts';
-import {decimalsOf, formatNumber} from './settingText.ts';
+import {decimalsOf, formatNumber} from '../profile/units/decimalText.ts';
 
 type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;
 

@@ -1,5 +1,5 @@
 import type {SignalFile, SignalPlan} from '../calibration/testSignals/plan.ts';
-import {formatNumber} from './settingText.ts';
+import {formatNumber} from '../profile/units/decimalText.ts';
 import {tableLines} from './table.ts';
 import {wrap} from './wrap.ts';
 

@@ -1,11 +1,11 @@
 import type {Dialled, Solution} from '../calibration/result.ts';
 import {channelNames} from '../profile/channels.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
+import {formatNumber, formatSigned} from '../profile/units/decimalText.ts';
 import {formatLength} from '../profile/units/length.ts';
 import {solutionRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
 import {remarkLines} from './remarks.ts';
-import {formatNumber, formatSigned} from './settingText.ts';
 import {type SolutionRow, solutionRows} from './solutionRows.ts';
 import {type TableColumn, tableLines} from './table.ts';
 import {wrap} from './wrap.ts';

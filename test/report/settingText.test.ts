@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {formatDelay, formatNumber, formatSigned, formatTrim} from '../../source/report/settingText.ts';
+import {formatDelay, formatTrim} from '../../source/report/settingText.ts';
 
 test('formatTrim shows zero without a sign, also after rounding away binary dust', () => {
 	expect(formatTrim(0)).toBe('0.0');
@@ -18,10 +18,4 @@ test('formatDelay shows a delay with its unit, to the step of the box', () => {
 	expect(formatDelay(0)).toBe('0.0 ms');
 	expect(formatDelay(12)).toBe('12.0 ms');
 	expect(formatDelay(3.14)).toBe('3.14 ms');
-});
-
-test('formatNumber and formatSigned round to the decimals asked for', () => {
-	expect(formatNumber(-3.26, 1)).toBe('−3.3');
-	expect(formatSigned(0.04, 1)).toBe('0.0');
-	expect(formatSigned(3.26, 1)).toBe('+3.3');
 });

@@ -1,7 +1,8 @@
+import {formatSigned} from '../../profile/units/decimalText.ts';
+import {inDb} from '../words.ts';
 import type {CrossoverChoice} from './rank.ts';
 import {localisableFromHertz, localisedFromHertz, toleranceMs} from './weights.ts';
 
-const db = (value: number) => `${value.toFixed(1).replace('-', '−')} dB`;
 const hz = (value: number) => `${Number.isInteger(value) ? value : value.toFixed(0)} Hz`;
 
 /** When the sub should arrive, in words. */
@@ -29,15 +30,15 @@ export function choiceReasons(
 		reasons.push(
 			choice.belowLimit
 				? `${hz(choice.hertz)} lies below the ${whose}, ${hz(limitHz)}: a hole stays between speaker and sub.`
-				: `The ${whose} is ${hz(limitHz)} (−3 dB); the high-pass leaves ${db(choice.driveLeftDb)} of drive there.`,
+				: `The ${whose} is ${hz(limitHz)} (−3 dB); the high-pass leaves ${inDb(choice.driveLeftDb)} of drive there.`,
 		);
 	}
 
 	reasons.push(
-		`Cone movement falls by ${db(choice.excursionReliefDb)} against full range.`,
-		`Speaker and sub add up within ${db(choice.rippleDb)} from ${hz(choice.hertz / 2)} to ${hz(choice.hertz * 2)}` +
+		`Cone movement falls by ${inDb(choice.excursionReliefDb)} against full range.`,
+		`Speaker and sub add up within ${inDb(choice.rippleDb)} from ${hz(choice.hertz / 2)} to ${hz(choice.hertz * 2)}` +
 			`, with the sub arriving ${arrival(choice.subDelayMs)}${choice.inverted ? ', its polarity turned' : ''}.`,
-		`${toleranceMs} ms off costs ${db(choice.toleranceDb)} more ripple.`,
+		`${toleranceMs} ms off costs ${inDb(choice.toleranceDb)} more ripple.`,
 	);
 	if (choice.hertz > localisedFromHertz) {
 		reasons.push(`Above ${hz(localisedFromHertz)} a sub is heard as a place of its own.`);
@@ -50,8 +51,7 @@ export function choiceReasons(
 
 /** What changes when a neighbouring choice is taken instead, in one sentence. */
 export function stepChanges(from: CrossoverChoice, to: CrossoverChoice): string {
-	const change = (value: number, unit: string) =>
-		`${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(1)} ${unit}`;
+	const change = (value: number, unit: string) => `${formatSigned(value, 1)} ${unit}`;
 	const parts = [
 		`ripple ${change(to.rippleDb - from.rippleDb, 'dB')}`,
 		`drive at the limit ${change(to.driveLeftDb - from.driveLeftDb, 'dB')}`,

@@ -1,9 +1,7 @@
 import type {Profile} from '../../profile/types.ts';
 import type {Remark} from '../result.ts';
-import {nameOf} from '../words.ts';
+import {inDb, nameOf} from '../words.ts';
 import type {HeadroomResult, SourceHeadroom} from './headroom.ts';
-
-const db = (value: number) => `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(0)} dB`;
 
 /** What a headroom figure leaves out, and what it lacks. */
 export function headroomRemarks(
@@ -50,13 +48,13 @@ export function headroomRemarks(
 					kind: 'advice',
 					code: 'first-to-give-out',
 					about: first.source,
-					text: `${who} out first at ${nameOf(profile, first.seat)}: full-scale peaks stay clean up to a master volume of ${db(first.masterVolumeDb)}. Stay below it, sit nearer, or give it more power.`,
+					text: `${who} out first at ${nameOf(profile, first.seat)}: full-scale peaks stay clean up to a master volume of ${inDb(first.masterVolumeDb, 0)}. Stay below it, sit nearer, or give it more power.`,
 				}
 			: {
 					kind: 'note',
 					code: 'first-to-give-out',
 					about: first.source,
-					text: `${who} out first at ${nameOf(profile, first.seat)}, only at a master volume of +${db(first.masterVolumeDb)}: reference gain is within reach.`,
+					text: `${who} out first at ${nameOf(profile, first.seat)}, only at a master volume of +${inDb(first.masterVolumeDb, 0)}: reference gain is within reach.`,
 				},
 		{
 			kind: 'note',

@@ -2,9 +2,9 @@ import type {BlendPairResult, BlendResult} from '../../calibration/blend/blend.t
 import type {BlendCurves} from '../../calibration/blend/curves.ts';
 import type {BlendStep} from '../../calibration/blend/steps.ts';
 import type {Profile} from '../../profile/types.ts';
+import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
-import {formatNumber, formatSigned} from '../settingText.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {blendChart} from './blendChart.ts';

@@ -1,8 +1,8 @@
 import type {BlendPairResult} from '../../calibration/blend/blend.ts';
 import type {BlendCurves} from '../../calibration/blend/curves.ts';
 import type {Profile} from '../../profile/types.ts';
+import {formatNumber} from '../../profile/units/decimalText.ts';
 import type {ChartOptions} from '../chart.ts';
-import {formatNumber} from '../settingText.ts';
 import {plainNames} from './names.ts';
 
 /** The curves of one pair as a chart: each side, and both together now and with the setting. */

@@ -1,9 +1,9 @@
 import type {CrossoverCurves} from '../../calibration/crossover/curve.ts';
 import type {ChannelCrossover, CrossoverSuggestion} from '../../calibration/crossover/suggest.ts';
 import type {Profile} from '../../profile/types.ts';
+import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
-import {formatNumber, formatSigned} from '../settingText.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {plainName, plainNames} from './names.ts';

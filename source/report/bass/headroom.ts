@@ -1,7 +1,7 @@
 import type {HeadroomResult} from '../../calibration/headroom/headroom.ts';
 import type {Profile} from '../../profile/types.ts';
+import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {remarkLines} from '../remarks.ts';
-import {formatNumber, formatSigned} from '../settingText.ts';
 import {tableLines} from '../table.ts';
 import {plainName} from './names.ts';
 

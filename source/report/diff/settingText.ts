@@ -1,8 +1,8 @@
 import type {Part, SettingChange} from '../../calibration/diff/profileDiff.ts';
 import type {LengthUnit, Receiver} from '../../profile/types.ts';
+import {decimalsOf, formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import {formatEntry} from '../entryText.ts';
-import {decimalsOf, formatNumber, formatSigned} from '../settingText.ts';
 
 export type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;
 export type SettingTextOptions = {

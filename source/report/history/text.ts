@@ -1,7 +1,8 @@
 import type {ChannelHistory, HistoryPoint, RoomHistory} from '../../calibration/history/historyEntry.ts';
 import type {LengthUnit} from '../../profile/types.ts';
+import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import {formatNumber, formatSigned, formatTrim} from '../settingText.ts';
+import {formatTrim} from '../settingText.ts';
 import {sparkline} from '../sparkline.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';

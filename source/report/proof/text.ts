@@ -1,6 +1,6 @@
 import type {Explanation, Finding, ProofReading, ProofResult} from '../../calibration/proof/proofResult.ts';
+import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {remarkLines} from '../remarks.ts';
-import {formatNumber, formatSigned} from '../settingText.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 

@@ -1,8 +1,9 @@
 import {channelNames} from '../../../profile/channels.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
+import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
 import {formatLength} from '../../../profile/units/length.ts';
 import {formatEntry} from '../../../report/entryText.ts';
-import {formatDelay, formatNumber, formatSigned, formatTrim} from '../../../report/settingText.ts';
+import {formatDelay, formatTrim} from '../../../report/settingText.ts';
 import {lengthUnitOf} from '../tape/units.ts';
 import {type ChannelSetting, lfeTick, masterTick, type OutputSetting, standingBefore} from './standing.ts';
 
