@@ -156,6 +156,9 @@ export function readLength(
 	match = patterns.spaced.exec(plain);
 	const inches = match && quantityOf(match[2]!);
 	if (match && inches) {
+		// A lone fraction may belong to the feet: 9 1/2 is asked about, 9 4 and 9 4 1/2 are not.
+		const isPlain = !match[2]!.includes('/') || match[2]!.includes(' ');
+		if (unit === 'ft-in' && isPlain) return feetThenInches(match[1]!, match[2]!);
 		return ask('Two numbers with a space between. Are these feet and inches?', [
 			joined({value: Number(match[1]), step: 1, hasDecimals: false}, inches),
 		]);

@@ -42,7 +42,10 @@ export function readLevel(text: string): LevelReading {
 	if (!unit) return unknownUnit(scaled.unit, `${example} or 74.2 dB`);
 	const {value} = scaled;
 	const weighting = weightings[unit[2] ?? ''];
-	const choice = (decibels: number): LevelChoice => ({decibels, readAs: `${numberText(decibels, 2)} dB`});
+	const choice = (decibels: number): LevelChoice => ({
+		decibels,
+		readAs: `${numberText(decibels, 2)} dB${weighting ? ` ${weighting}` : ''}`,
+	});
 	if (value < 0) return {kind: 'no', why: 'A level at the seat is not negative. Read the meter again.'};
 	const isUsual = (decibels: number) => decibels >= usualRangeDb[0] && decibels <= usualRangeDb[1];
 	if (isUsual(value)) {

@@ -110,8 +110,12 @@ describe('readLength asks', () => {
 	test('whether 9-1/2 has feet in it', () => expect(metresAsked('9-1/2', 'ft-in')).toEqual([2.7559, 0.2413]));
 	test('whether 2.86 in centimetres is metres', () =>
 		expect(metresAsked('2.86', 'cm')).toEqual([2.86, 0.0286]));
-	test('whether two bare numbers are feet and inches', () =>
-		expect(metresAsked('9 4', 'ft-in')).toEqual([2.8448]));
+	test('whether two bare numbers are feet and inches, where the tape shows anything else', () => {
+		expect(metresAsked('9 4', 'm')).toEqual([2.8448]);
+		expect(metresAsked('9 4', 'ft')).toEqual([2.8448]);
+	});
+	test('about 12 inches and more after a space', () =>
+		expect(metresAsked('9 14', 'ft-in')).toEqual([3.0988]));
 });
 
 test('readLength says how it read', () => {
@@ -199,4 +203,14 @@ test('readLength never throws, and gives finite lengths only', () => {
 		),
 		{seed: 2, numRuns: 5000},
 	);
+});
+
+test.each([
+	['9 4', 2.8448],
+	['9 4.5', 2.8575],
+	['9 4 1/2', 2.8575],
+	['9 4 1/2"', 2.8575],
+])('readLength takes %s as feet and inches where the tape shows them', (text, metres) => {
+	const reading = readLength(text, 'ft-in');
+	expect(reading.kind === 'ok' && reading.metres).toBeCloseTo(metres, 9);
 });

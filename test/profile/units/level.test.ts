@@ -12,16 +12,16 @@ test.each(['', 'NaN', '-5', '1e99', '74.2.1', '74 m', 'dB', '99999', '74 75', '7
 );
 
 test.each([
-	['74.2', undefined],
-	['74,2', undefined],
-	['74.2 dB', undefined],
-	['74.2 dBC', 'C'],
-	['74.2dB(A)', 'A'],
-	['74.2 dB SPL', undefined],
-	['74.2 dBZ', 'Z'],
-])('readLevel reads %s', (text, weighting) => {
+	['74.2', undefined, '74.2 dB'],
+	['74,2', undefined, '74.2 dB'],
+	['74.2 dB', undefined, '74.2 dB'],
+	['74.2 dBC', 'C', '74.2 dB C'],
+	['74.2dB(A)', 'A', '74.2 dB A'],
+	['74.2 dB SPL', undefined, '74.2 dB'],
+	['74.2 dBZ', 'Z', '74.2 dB Z'],
+])('readLevel reads %s', (text, weighting, readAs) => {
 	const reading = readLevel(text);
-	expect(reading).toMatchObject({kind: 'ok', decibels: 74.2, readAs: '74.2 dB'});
+	expect(reading).toMatchObject({kind: 'ok', decibels: 74.2, readAs});
 	expect(reading.kind === 'ok' && reading.weighting).toBe(weighting);
 });
 
