@@ -122,10 +122,10 @@ function comparisons(profile: Profile, reading: MeterReading, source: string, na
 		return [remark('doubt', 'level-far-from-repeats', text, source)];
 	}
 
-	if (others.length < 2 || source.includes('+')) return [];
+	if (others.length === 0 || source.includes('+')) return [];
 	const difference = level - median(others);
 	if (Math.abs(difference) <= farFromOthersDb) return [];
-	const text = `${name}: ${inDb(reading.decibels)}, ${inDb(Math.abs(difference), 0)} ${difference > 0 ? 'above' : 'below'} the other channels. Is the signal on this channel, and at the same master volume? If so, keep it.`;
+	const text = `${name}: ${inDb(reading.decibels)}, ${inDb(Math.abs(difference), 0)} ${difference > 0 ? 'above' : 'below'} the other channel${others.length > 1 ? 's' : ''}. Is the signal on this channel, and at the same master volume? If so, keep it.`;
 	return [remark('doubt', 'level-far-from-others', text, source)];
 }
 

@@ -8,7 +8,7 @@ import {choicePrompt, type OfferedChoice, valuePrompt} from '../prompt/single.ts
 import {foundSet} from './meterPrompt.ts';
 
 /** @see NIOSH 98-126, Criteria for a Recommended Standard: Occupational Noise Exposure, 1998, section 1.1. */
-const noiseCaution =
+export const noiseCaution =
 	'Ears: master right down first, then noise on, then up to 75 dB. From 85 dB(A) limit the time: 8 hours, half of it for each 3 dB more.';
 
 /**

@@ -2,7 +2,7 @@ import type {Profile, Signal} from '../../../profile/types.ts';
 import {nameOf, referenceSeat} from '../names.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
-import {foundPrompts} from './found.ts';
+import {foundPrompts, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
 
 const mainsNoise: Signal = {kind: 'pink', fromHertz: 500, toHertz: 2000};
@@ -23,6 +23,9 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 	const subs = (profile.subs ?? []).map(({id}) => id);
 	const sources = [...walkingOrder(profile), ...subs];
 	const weighting = weightingOf(profile);
+	const isFirstNoise = !profile.meter?.some(
+		({round, source}) => round === 'first' && source !== 'background',
+	);
 	const at = (source: string, seat: string, isRequired: boolean) => {
 		const isSub = subs.includes(source);
 		return meterPrompt(profile, {
@@ -36,6 +39,7 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 				? 'Let the needle settle for ten seconds and take its middle. Bass noise swings more than the rest.'
 				: 'Wait until the figure settles and take its middle. Typed again, it is a repeat and both count.',
 			drawing: held,
+			caution: isFirstNoise ? noiseCaution : undefined,
 			isRequired,
 			row: source,
 		});

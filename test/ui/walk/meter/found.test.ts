@@ -60,3 +60,25 @@ test('a trim beyond what the receiver takes is refused with its limits', () => {
 	const prompt = foundPrompts(profile)[1]!;
 	expect(prompt.take(profile, '40', at)).toMatchObject({kind: 'no', why: expect.stringContaining('12 dB')});
 });
+
+test('the caution for ears stands with the readings until the first is taken', () => {
+	const cautions = (profile: Profile) =>
+		meterPrompts(profile)
+			.filter(({id}) => /^meter:(FL|FC|sub)/.test(id))
+			.map(({caution}) => caution);
+	const before = choose(den(), '1');
+	expect(cautions(before).every(caution => caution?.startsWith('Ears: '))).toBe(true);
+	expect(cautions(choose(before, '74.2', 'meter:FL:seat1')).every(caution => caution === undefined)).toBe(
+		true,
+	);
+});
+
+test('already the second channel is asked about where it is far from the first', () => {
+	const one = choose(choose(den(), '1'), '75', 'meter:FL:seat1');
+	const second = meterPrompts(one).find(({id}) => id === 'meter:FC:seat1')!;
+	expect(second.take(one, '40', at)).toMatchObject({
+		kind: 'taken',
+		doubt: expect.stringMatching(/35 dB below the other channel\./),
+	});
+	expect(second.take(one, '74', at)).not.toHaveProperty('doubt', expect.any(String));
+});
