@@ -24,7 +24,7 @@ export function CreateView({screen, size}: {readonly screen: CreateScreen; reado
 	const tape: Line = {text: tapeRule(answered, at, size.columns), style: 'quiet'};
 	const head = height < 3 ? [] : isTiny ? [title] : [title, tape];
 	const keys = footerOf(walkKeymap, modeOf(prompt, state)).filter(
-		([key]) => !['Tab', 'r', 'x', 's', '[ ]'].includes(key),
+		([key]) => !['Tab', 'r', 'x', 's', 'p', '[ ]'].includes(key),
 	);
 	const lines = questionLines(prompt, state, {columns: size.columns, isBrief: isTiny});
 	const footer: Line[] = height < 2 ? [] : [{text: footerText(keys, size.columns), style: 'quiet'}];

@@ -38,6 +38,7 @@ function draftPrompts(draft: Draft): Prompt<Draft>[] {
 		about: draft.from ? `Starts from “${draft.from.name}”.` : 'Say: Den, sofa against the wall.',
 		explain: 'It names the file and the page for the cabinet door. The date is kept beside it.',
 		isRequired: true,
+		usualText: draft.from?.name ?? 'Home cinema',
 		shown: draft.name,
 		put: (subject, text) => ({...subject, name: text}),
 	});

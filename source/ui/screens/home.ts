@@ -73,7 +73,7 @@ export function pressHome(screen: HomeScreen, press: Press, world: World): Scree
 		case 'help':
 			return {...calm, isHelpShown: !screen.isHelpShown};
 		case 'unmark':
-			return {...calm, marked: undefined};
+			return {...calm, marked: undefined, isHelpShown: false};
 		case 'leave':
 			return {kind: 'left'};
 		default:

@@ -114,6 +114,7 @@ function valueLines<Subject>(
 }
 
 function beforeText<Subject>(prompt: Prompt<Subject>, state: RoundState<Subject>): string {
+	if (prompt.usualText && !prompt.isAnswered) return `Enter alone: ${prompt.usualText}`;
 	if (prompt.kind === 'choice' || prompt.values.length === 0) return '';
 	if (state.correcting !== undefined) return `instead of ${prompt.values[state.correcting]}`;
 	const shown = prompt.values.slice(-4);

@@ -49,8 +49,9 @@ function takeNothing<Subject>(
 ): RoundState<Subject> {
 	if (state.correcting !== undefined)
 		return say({...state, correcting: undefined}, 'note', 'Left as it was.');
-	if (prompt.kind === 'choice' && prompt.usual !== undefined && !prompt.isAnswered) {
-		const taken = prompt.take(state.subject, String(prompt.usual + 1), {takenAt});
+	const usual = prompt.usual === undefined ? prompt.usualText : String(prompt.usual + 1);
+	if (usual !== undefined && !prompt.isAnswered) {
+		const taken = prompt.take(state.subject, usual, {takenAt});
 		if (taken.kind === 'taken') return accept(round, state, prompt, taken.next, taken.readAs);
 	}
 

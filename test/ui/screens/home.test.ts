@@ -139,3 +139,19 @@ test('`listLines` keeps the chosen line in view and counts what is outside', () 
 test('`dayOf` is the day where the user sits, not the one in Greenwich', () => {
 	expect(dayOf(new Date(2026, 0, 5, 23, 59))).toBe('2026-01-05');
 });
+
+test('Enter alone takes the offered name, and a layout may be typed as it reads', () => {
+	const files = memoryFiles();
+	const world = worldOf(files);
+	press(world, openHome(world), 'n', enter, '5.1.2', enter, enter, '1', enter, '3', enter);
+	const [made] = [...files.kept.values()];
+	expect(made!.name).toBe('Home cinema');
+	expect(made!.channels.map(({id}) => id)).toContain('TpSiL');
+});
+
+test('Esc closes the help of the home screen', () => {
+	const world = worldOf(memoryFiles());
+	const helped = press(world, openHome(world), '?');
+	expect(helped).toMatchObject({isHelpShown: true});
+	expect(press(world, helped, {key: 'escape'})).toMatchObject({isHelpShown: false});
+});

@@ -55,6 +55,8 @@ export type Prompt<Subject> = {
 	readonly choices?: readonly Choice[];
 	/** Choice taken by Enter alone, from 0. */
 	readonly usual?: number;
+	/** Text taken by Enter alone where nothing is answered yet. */
+	readonly usualText?: string;
 	readonly isRequired: boolean;
 	/** Values so far, as shown; a value that was set aside is told in words. */
 	readonly values: readonly string[];

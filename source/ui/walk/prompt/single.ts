@@ -37,6 +37,8 @@ export function valuePrompt<Subject, Value extends {readonly readAs: string}>(
 export function textPrompt<Subject>(
 	common: Common & {
 		readonly shown: string | undefined;
+		/** Answer that Enter alone gives. */
+		readonly usualText?: string;
 		readonly put: (subject: Subject, text: string) => Subject;
 	},
 ): Prompt<Subject> {
@@ -53,7 +55,7 @@ export function textPrompt<Subject>(
 
 export type OfferedChoice<Subject> = Choice & {readonly put: (subject: Subject) => Subject};
 
-/** A question with numbered answers. `chosen` is the answer so far, from 0. */
+/** A question with numbered answers, which may also be typed as they read. `chosen` is the answer so far, from 0. */
 export function choicePrompt<Subject>(
 	common: Common & {
 		readonly chosen: number | undefined;
@@ -73,8 +75,11 @@ export function choicePrompt<Subject>(
 		values: shown === undefined ? [] : [shown],
 		isAnswered: shown !== undefined,
 		take(subject, text) {
-			const number = Number(text.trim());
-			const offer = Number.isInteger(number) ? offers[number - 1] : undefined;
+			const typed = text.trim().toLowerCase();
+			const number = Number(typed);
+			const offer =
+				(Number.isInteger(number) ? offers[number - 1] : undefined) ??
+				offers.find(({label}) => label.toLowerCase() === typed);
 			if (!offer) return {kind: 'no', why: `Type a number from 1 to ${offers.length}.`};
 			return {kind: 'taken', next: offer.put(subject), readAs: offer.label};
 		},
