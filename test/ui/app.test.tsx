@@ -220,3 +220,9 @@ test('a screen reader gets the question, the stops in words and no drawing of li
 test('`startSession` throws the words of the reader where the file cannot be read', () => {
 	expect(() => begin({}, 'gone')).toThrow('gone cannot be read.');
 });
+
+test('`?` explains a page above it', async () => {
+	const app = open(80, 24, begin({den: den({walk: {prompt: 'dialIn'}})}));
+	app.press('?');
+	await vi.waitFor(() => expect(app.frame()).toContain('· One channel at a time.'));
+});

@@ -68,6 +68,8 @@ export function pressesOf(input: string, key: Partial<Key>): Press[] {
 function pressesOfText(input: string): Press[] {
 	const lines = input
 		.replace(/\u001b?\[20[01]~/g, '')
+		// Clicks that a terminal still reports for a program that ended before this one.
+		.replace(/\u001b?\[<\d+;\d+;\d+[Mm]/g, '')
 		.split(/\r\n|\r|\n/)
 		.slice(0, mostLines)
 		.map(line => line.replace(/\t/g, ' ').replace(/[\u0000-\u001f\u007f-\u009f]/g, ''));

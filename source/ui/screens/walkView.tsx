@@ -1,6 +1,7 @@
 import {Box, useIsScreenReaderEnabled} from 'ink';
 import {useMemo} from 'react';
 import {largeLines} from '../../report/largeLines.ts';
+import {wrap} from '../../report/wrap.ts';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
 import {type Line, Lines} from '../parts/lines.tsx';
@@ -43,6 +44,12 @@ export function WalkView({screen, size}: Props) {
 	const whole = page || state.isPlanShown ? layout.height : Math.min(layout.height, mostRows);
 	const footerLines = whole < 2 ? [] : [{text: footer, style: 'quiet' as const}];
 	const height = Math.max(1, whole - head.length - footerLines.length);
+	const help =
+		page && state.isHelpShown
+			? wrap(prompt.explain, columns, '  · ')
+					.map((text): Line => ({text}))
+					.slice(0, height - 1)
+			: [];
 	return (
 		<Box flexDirection="column" width={columns}>
 			<Lines lines={head} columns={columns} />
@@ -50,7 +57,15 @@ export function WalkView({screen, size}: Props) {
 				{state.isPlanShown && !screen.trouble ? (
 					<WalkPlan profile={state.subject} columns={columns} rows={height} />
 				) : page && !state.isTableShown ? (
-					<page.view profile={state.subject} state={pageState} columns={columns} height={height} />
+					<>
+						<Lines lines={help} columns={columns} />
+						<page.view
+							profile={state.subject}
+							state={pageState}
+							columns={columns}
+							height={height - help.length}
+						/>
+					</>
 				) : (
 					<WalkBody
 						profile={state.subject}

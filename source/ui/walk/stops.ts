@@ -28,7 +28,7 @@ export const stops: readonly Stop[] = [
 			pagePrompt(
 				'dialIn',
 				'Type the settings in',
-				'One channel at a time, with a tick when it stands in the receiver.',
+				'One channel at a time. Enter ticks it off when it is typed in, Space takes a tick back, l lists all.',
 			),
 		],
 	},

@@ -58,3 +58,8 @@ test('`pressesOf` never throws and never lets a control character through', () =
 		}),
 	);
 });
+
+test('`pressesOf` drops clicks that a terminal reports unasked', () => {
+	expect(pressesOf('\u001b[<0;10;10M\u001b[<0;10;10m', {})).toEqual([]);
+	expect(pressesOf('[<0;10;10M9-4', {})).toEqual([{key: 'characters', text: '9-4'}]);
+});

@@ -121,7 +121,7 @@ function belowLines(item: DialItem, items: readonly DialItem[], at: number, colu
 			? put(`✓ All ${items.length} are typed in. Enter goes on.`, 'good')
 			: item.isDone
 				? put('✓ Done.', 'good')
-				: put('▸ Enter when it stands in the box.');
+				: put('▸ Typed in? Enter ticks it off.');
 	return [
 		...(item.caution ? put(`▲ ${item.caution}`, 'doubt') : []),
 		...state,
