@@ -1,9 +1,9 @@
 import type * as z from 'zod';
 import type {bassProcessor, channel, kit, receiver, speakerData, sub} from './schema/gear.ts';
-import type {inForce, meterReading, response, settingsSet, signal, target} from './schema/observed.ts';
+import type {inForce, meterReading, settingsSet, signal, target} from './schema/observed.ts';
 import type {profileSchema} from './schema/profile.ts';
 import type {air, room, screen, seat, tapeReading} from './schema/room.ts';
-import type {connection, wiring} from './schema/wiring.ts';
+import type {connection} from './schema/wiring.ts';
 
 export type {ChannelId} from './channels.ts';
 export type {Plane} from './planes.ts';
@@ -22,9 +22,7 @@ export type Kit = z.infer<typeof kit>;
 export type Target = z.infer<typeof target>;
 export type TapeReading = z.infer<typeof tapeReading>;
 export type MeterReading = z.infer<typeof meterReading>;
-export type Response = z.infer<typeof response>;
 export type Signal = z.infer<typeof signal>;
-export type Wiring = z.infer<typeof wiring>;
 export type Connection = z.infer<typeof connection>;
 export type SettingsSet = z.infer<typeof settingsSet>;
 export type InForce = z.infer<typeof inForce>;

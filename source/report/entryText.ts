@@ -1,13 +1,14 @@
 import type {Receiver} from '../profile/types.ts';
 import {decimalsOf, formatNumber} from '../profile/units/decimalText.ts';
+import {metresPerFoot, metresPerInch} from '../profile/units/lengthFormat.ts';
 
 type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;
 
 const metresPerUnit: Readonly<Record<DistanceEntry['shownIn'], number>> = {
 	m: 1,
 	cm: 0.01,
-	ft: 0.3048,
-	in: 0.0254,
+	ft: metresPerFoot,
+	in: metresPerInch,
 };
 
 /**

@@ -1,6 +1,5 @@
 import {sparseLeastSquares} from '../../numeric/sparseLeastSquares.ts';
 import type {Profile} from '../../profile/types.ts';
-import {slopeOf} from '../roomSize.ts';
 import {componentsOf} from './components.ts';
 import {neededConventions, rigidMotions, unseenMotions} from './datum.ts';
 import {type Convention, offsetsOf, problemOf} from './equations.ts';
@@ -111,7 +110,3 @@ export function solveNetwork(
 		home,
 	};
 }
-
-/** Whether the ceiling's height is known without any reading. */
-export const hasStatedCeiling = ({profile}: Network) =>
-	profile.room.ceiling?.kind === 'flat' || slopeOf(profile.room) !== undefined;

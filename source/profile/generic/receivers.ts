@@ -1,4 +1,5 @@
 import type {Receiver} from '../types.ts';
+import {metresPerFoot} from '../units/lengthFormat.ts';
 
 // Steps and ranges that receivers usually have: common practice, no source.
 const crossover: Receiver['crossover'] = {
@@ -9,7 +10,6 @@ const crossover: Receiver['crossover'] = {
 };
 const trim: Receiver['trim'] = {stepDb: 0.5, minimumDb: -12, maximumDb: 12};
 const common = {trim, crossover, subOutputs: 2} as const;
-const foot = 0.3048;
 
 /** Receivers that stand for many: what they take, without a maker's name. */
 export const genericReceivers = {
@@ -30,9 +30,9 @@ export const genericReceivers = {
 		timing: {
 			kind: 'distance',
 			shownIn: 'ft',
-			stepMetres: foot / 10,
+			stepMetres: metresPerFoot / 10,
 			minimumMetres: 0,
-			maximumMetres: 60 * foot,
+			maximumMetres: 60 * metresPerFoot,
 		},
 	},
 	'coarse-feet': {
@@ -42,9 +42,9 @@ export const genericReceivers = {
 		timing: {
 			kind: 'distance',
 			shownIn: 'ft',
-			stepMetres: foot,
-			minimumMetres: foot,
-			maximumMetres: 30 * foot,
+			stepMetres: metresPerFoot,
+			minimumMetres: metresPerFoot,
+			maximumMetres: 30 * metresPerFoot,
 		},
 	},
 	'fine-delay': {

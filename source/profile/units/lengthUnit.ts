@@ -1,7 +1,3 @@
 /** Units that lengths are shown in: feet and inches, decimal feet, metres, centimetres. Files hold metres. */
 export const lengthUnits = ['ft-in', 'ft', 'm', 'cm'] as const;
 export type LengthUnit = (typeof lengthUnits)[number];
-
-export function isLengthUnit(text: string): text is LengthUnit {
-	return (lengthUnits as readonly string[]).includes(text);
-}
