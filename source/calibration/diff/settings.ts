@@ -159,6 +159,8 @@ export function settingChanges(older: Solved, newer: Solved, matches: readonly M
 	const dialled = ({profile, solution}: Solved, id: string) =>
 		dialledTiming(profile, decidedSettings(profile), id) ??
 		solution.channels.find(channel => channel.id === id)?.timing?.stepped;
+	const kindOf = ({profile, solution}: Solved, id: string) =>
+		profile.receiver?.timing.kind ?? solution.channels.find(channel => channel.id === id)?.timing?.kind;
 	const channels = matches.filter(({kind}) => kind === 'channel');
 	return [
 		...channels.flatMap(match => [
@@ -167,12 +169,12 @@ export function settingChanges(older: Solved, newer: Solved, matches: readonly M
 				{
 					side: before.get(match.older),
 					value: dialled(older, match.older),
-					kind: older.profile.receiver?.timing.kind,
+					kind: kindOf(older, match.older),
 				},
 				{
 					side: after.get(match.newer),
 					value: dialled(newer, match.newer),
-					kind: newer.profile.receiver?.timing.kind,
+					kind: kindOf(newer, match.newer),
 				},
 			),
 			...trimChange(older, newer, match, trims),

@@ -29,9 +29,9 @@ export function timingChange(match: Match, older: TimingOf, newer: TimingOf): Se
 
 	if (older.kind !== newer.kind) {
 		if (!older.side || !newer.side) {
-			return [
-				{...common, parts: [], notSplit: `the entry was a ${older.kind} and is a ${newer.kind}`, weight: 1},
-			];
+			// The old value is in another unit than the new one and cannot stand beside it.
+			const notSplit = `the entry was a ${older.kind} and is a ${newer.kind}`;
+			return [{...common, before: undefined, parts: [], notSplit, weight: 1}];
 		}
 
 		const before = asDelay(older.side);

@@ -178,3 +178,13 @@ test('the parts add up whatever the sets hold, typed in by hand or not', () => {
 		{numRuns: 200, seed: 6},
 	);
 });
+
+test('`settingChanges` tells a distance from the plain delay of a profile without a receiver, in its own unit', () => {
+	const older = arrange({...usualArrangement, kind: 'distance'});
+	const {receiver: _, ...without} = arrange(usualArrangement).profile;
+	const newer = {profile: without, solution: arrange(usualArrangement).solution};
+	const changes = settingChanges(older, newer, matchProfiles(older.profile, without).matches);
+	const left = changes.find(({about, setting}) => about === 'FL' && setting === 'delay');
+	expect(left).toMatchObject({unit: 'ms', notSplit: 'the entry was a distance and is a delay'});
+	expect(left?.before).toBeUndefined();
+});
