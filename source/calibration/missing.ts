@@ -35,12 +35,12 @@ export function missingReadings(
 		const name = nameOf(profile, about);
 		const key = tapeKey(seat, about);
 		if (!observations.tape.has(key) && !known.has(key)) {
-			const text = `${name}: no distance to ${seatName} yet. Measure from the middle of the ${subs.includes(about) ? "sub's cone" : "speaker's front"} to the ear.`;
+			const text = `${name}: no distance to ${seatName} yet. Measure from the middle of the ${subs.includes(about) ? 'sub’s cone' : 'speaker’s front'} to the ear.`;
 			missing.push({kind: 'tape', about, seat, blocks: true, text});
 		}
 
 		if (!observations.meter.has(meterKey(seat, about))) {
-			const text = `${name}: no level at ${seatName} yet. Read the meter at ear height with the test signal on ${name} alone.`;
+			const text = `${name}: no level at ${seatName} yet. Read the meter at ear height with the test signal on it alone.`;
 			missing.push({kind: 'meter', about, seat, blocks: !(subs.includes(about) && hasTogether), text});
 		}
 	}

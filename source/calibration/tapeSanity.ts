@@ -129,6 +129,6 @@ function asymmetry(profile: Profile, reading: TapeReading, end: string): Remark 
 	const difference = reading.metres - mean;
 	if (Math.abs(difference) <= Math.max(leastAsymmetryMetres, askedAsymmetry * mean)) return undefined;
 	const unit = profile.lengthUnit;
-	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, but ${partner} is at ${inLength(mean, unit)}.${slip(reading.metres, mean)} If they really stand that differently, keep it; else measure again.`;
+	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, but ${nameOf(profile, partner)} is at ${inLength(mean, unit)}.${slip(reading.metres, mean)} If they really stand that differently, keep it; else measure again.`;
 	return remark('doubt', 'tape-left-right', text, end);
 }

@@ -4,7 +4,9 @@ import {Trouble} from '../platform/trouble.ts';
 import {parseProfile, problemLines} from '../profile/parse.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {distinctRemarks, solutionRemarks} from '../report/allRemarks.ts';
+import {plainName} from '../report/bass/names.ts';
 import {remarkLines} from '../report/remarks.ts';
+import {wrap} from '../report/wrap.ts';
 import {type Command, exitCode} from './command.ts';
 import {bytesOf} from './profileArgument.ts';
 
@@ -41,11 +43,14 @@ export const command: Command = {
 			const {tape = [], meter = []} = profile;
 			const worthSaying = remarks.filter(({kind}) => kind !== 'note');
 			const lines = [
-				`${profile.name}, ${profile.date}: ${tape.length} tape readings, ${meter.length} meter readings.`,
+				...wrap(
+					`${profile.name}, ${profile.date}: ${tape.length} tape readings, ${meter.length} meter readings.`,
+					context.columns,
+				),
 				hasProblem
 					? 'The file is in order; the readings are not.'
 					: 'The file is in order, and no reading is impossible.',
-				...remarkLines(worthSaying, context.columns),
+				...remarkLines(worthSaying, context.columns, id => plainName(profile, id)),
 			];
 			context.out(lines.join('\n'));
 		}

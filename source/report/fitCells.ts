@@ -40,3 +40,28 @@ function cutCells(text: string, cells: number): string {
 
 	return `${kept}…${' '.repeat(cells - used - 1)}`;
 }
+
+/**
+A text in pieces of at most so many cells, without a mark where it is cut.
+
+@param cells - Whole number ≥ 1; a wide character takes two all the same.
+*/
+export function splitCells(text: string, cells: number): string[] {
+	graphemes ??= new Intl.Segmenter('en', {granularity: 'grapheme'});
+	const pieces: string[] = [];
+	let piece = '';
+	let used = 0;
+	for (const {segment} of graphemes.segment(text)) {
+		const width = cellWidth(segment);
+		if (piece !== '' && used + width > cells) {
+			pieces.push(piece);
+			piece = '';
+			used = 0;
+		}
+
+		piece += segment;
+		used += width;
+	}
+
+	return piece === '' ? pieces : [...pieces, piece];
+}

@@ -33,7 +33,7 @@ export function solutionText(profile: Profile, solution: Solution, options: Solu
 	const {metresPerSecond, formula} = solution.speedOfSound;
 	const isDistance = solution.channels.some(channel => channel.timing?.kind === 'distance');
 	return [
-		`${profile.name}, ${profile.date}`,
+		...wrap(`${profile.name}, ${profile.date}`, width),
 		...wrap(
 			`Reference seat ${seat?.name ?? solution.seat}. Speed of sound ${formatNumber(metresPerSecond, 1)} m/s (${formula}).`,
 			width,
@@ -123,7 +123,7 @@ function exactTiming({exact}: Dialled, isDistance: boolean): string {
 function sigmaText({sigma}: Dialled, isDistance: boolean, lengthUnit: LengthUnit): string {
 	return isDistance
 		? formatLength(sigma, lengthUnit, {stepMetres: sigmaStepMetres})
-		: `${formatNumber(sigma, 2)} ms`;
+		: `${formatNumber(Math.max(sigma, 0.01), 2)} ms`;
 }
 
 function outputsTable(

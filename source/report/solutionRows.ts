@@ -20,7 +20,7 @@ export type SolutionRow = {
 	/** Standard uncertainty of the trim, dB. */
 	readonly plusMinus: string;
 	readonly crossover: string;
-	/** Inverted polarity; then what a new reading moved by a step, else the most serious remark. */
+	/** Inverted polarity; then what a new reading moved by a step, else what the most serious remark begins with. */
 	readonly remark: string;
 	/** Whether a stepped value differs from the previous solution. */
 	readonly moved: boolean;
@@ -62,7 +62,7 @@ function channelRow(channel: ChannelSolution, options: SolutionRowOptions): Solu
 		plusMinus: trimDb ? formatNumber(trimDb.sigma, 1) : '',
 		crossover:
 			crossoverHertz === undefined ? '' : crossoverHertz === 'full' ? 'full range' : `${crossoverHertz} Hz`,
-		remark: remarkText(polarityInverted, moved, channel.remarks),
+		remark: remarkText(polarityInverted, moved, channel.remarks, [channelNames[id], id]),
 		moved: moved !== '',
 	};
 }
@@ -82,7 +82,7 @@ function outputRow(output: OutputSolution, solution: Solution, options: Solution
 		trim: output.gainDb ? formatTrim(output.gainDb.stepped) : '',
 		plusMinus: output.gainDb ? formatNumber(output.gainDb.sigma, 1) : '',
 		crossover: '',
-		remark: remarkText(output.polarityInverted, moved, output.remarks),
+		remark: remarkText(output.polarityInverted, moved, output.remarks, []),
 		moved: moved !== '',
 	};
 }
@@ -113,12 +113,21 @@ function differs(now: Dialled, before: Dialled): boolean {
 	return Math.abs(now.stepped - before.stepped) > 1e-6;
 }
 
-function remarkText(isInverted: boolean | undefined, moved: string, remarks: readonly Remark[]): string {
-	return [isInverted ? 'inverted' : '', moved || mostSerious(remarks)].filter(Boolean).join('; ');
+function remarkText(
+	isInverted: boolean | undefined,
+	moved: string,
+	remarks: readonly Remark[],
+	names: readonly string[],
+): string {
+	return [isInverted ? 'inverted' : '', moved || mostSerious(remarks, names)].filter(Boolean).join('; ');
 }
 
-function mostSerious(remarks: readonly Remark[]): string {
+/** First sentence of the most serious remark, without the name that the row shows anyway. */
+function mostSerious(remarks: readonly Remark[], names: readonly string[]): string {
 	const worthSaying = remarks.filter(({kind}) => kind !== 'note');
 	const [first] = worthSaying.toSorted((a, b) => seriousness[b.kind] - seriousness[a.kind]);
-	return first?.text ?? '';
+	const text = first?.text ?? '';
+	const before = names.find(name => text.startsWith(`${name}: `));
+	const said = before === undefined ? text : text.slice(before.length + 2);
+	return /^.*?[.?](?= \p{Lu})/u.exec(said)?.[0] ?? said;
 }

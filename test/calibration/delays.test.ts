@@ -99,7 +99,7 @@ describe('limits', () => {
 		const told = solution.remarks.find(({code}) => code === 'timing-spread-does-not-fit')!;
 		expect(told).toMatchObject({kind: 'problem', about: 'FL'});
 		expect(told.text).toBe(
-			'The arrivals differ by 30.0 ms; the receiver evens out 20.0 ms. Lost: 10.0 ms. With these settings FL 10.0 ms late against most others. To fix it: lower the 30.0 ms of latency at wireless link by 10.0 ms, or connect FL without it.',
+			'The arrivals differ by 30.0 ms; the receiver evens out 20.0 ms. Lost: 10.0 ms. With these settings Front left 10.0 ms late against most others. To fix it: lower the 30.0 ms of latency at wireless link by 10.0 ms, or connect Front left without it.',
 		);
 	});
 
@@ -108,7 +108,7 @@ describe('limits', () => {
 		const profile = withTiming(timing, {tape: [tape('FL', metresIn(20)), tape('FR', metresIn(10))]});
 		const [told] = solve(profile).remarks.filter(({code}) => code === 'timing-spread-does-not-fit');
 		// 10 ms apart, 5 ms of range: 5 ms lost, which is 1.716 m of way.
-		expect(told!.text).toContain('bring FL 1.72 m nearer');
+		expect(told!.text).toContain('bring Front left 1.72 m nearer');
 	});
 
 	test('a spread that just fits is no problem', () => {

@@ -21,7 +21,7 @@ describe('one level', () => {
 		expect(channel(profile).level!.decibels).toBeCloseTo(79.542, 3);
 		expect(channel(profile).level!.backgroundCorrectionDb).toBeCloseTo(-0.458, 3);
 		expect(text(profile, 'background-corrected')).toBe(
-			'FL: 10.0 dB above the background; 0.46 dB taken off.',
+			'Front left: 10.0 dB above the background; 0.46 dB taken off.',
 		);
 	});
 
@@ -42,7 +42,7 @@ describe('one level', () => {
 		expect(channel(profile).level).toBeUndefined();
 		expect(channel(profile).trimDb).toBeUndefined();
 		expect(text(profile, 'background-too-high')).toBe(
-			'FL: 72.0 dB is only 2.0 dB above the background of 70.0 dB. Nothing can be told from it. Play the signal louder or make the room quieter, then read again.',
+			'Front left: 72.0 dB is only 2.0 dB above the background of 70.0 dB. Nothing can be told from it. Play the signal louder or make the room quieter, then read again.',
 		);
 	});
 
@@ -75,7 +75,7 @@ describe('one level', () => {
 	test('a repeat that differs is named with its number', () => {
 		const profile = emptyRoom({channels: [{id: 'FR'}], meter: [level('FR', 71.5), level('FR', 73.1)]});
 		expect(text(profile, 'level-spread', 'FR')).toBe(
-			'FR: 73.1 dB, 1.6 dB above its repeat. Take it once more with the meter on a stand.',
+			'Front right: 73.1 dB, 1.6 dB above its repeat. Take it once more with the meter on a stand.',
 		);
 	});
 
@@ -169,7 +169,7 @@ describe('trims together', () => {
 		expect(solution.worstLevelErrorDb).toBeCloseTo(6, 9);
 		const told = solution.remarks.find(({code}) => code === 'level-spread-does-not-fit')!;
 		expect(told).toMatchObject({kind: 'problem', about: 'FC'});
-		expect(told.text).toContain('FC 6.0 dB too loud against most others');
+		expect(told.text).toContain('Front centre 6.0 dB too loud against most others');
 	});
 });
 

@@ -13,11 +13,11 @@ test('a likely level gets no remark', () => {
 });
 
 test.each([
-	[7.42, 'FC: 7.42 dB? You mean 74.2 dB?'],
-	[742, 'FC: 742 dB? You mean 74.2 dB?'],
-	[7420, 'FC: 7420 dB? You mean 74.2 dB?'],
-	[-74.2, 'FC: −74.2 dB? You mean 74.2 dB?'],
-	[2, 'FC: 2 dB cannot be the level of a test signal. Read the meter again.'],
+	[7.42, 'Front centre: 7.42 dB? You mean 74.2 dB?'],
+	[742, 'Front centre: 742 dB? You mean 74.2 dB?'],
+	[7420, 'Front centre: 7420 dB? You mean 74.2 dB?'],
+	[-74.2, 'Front centre: −74.2 dB? You mean 74.2 dB?'],
+	[2, 'Front centre: 2 dB cannot be the level of a test signal. Read the meter again.'],
 ])('a level of %f dB is a slip', (decibels, text) => {
 	const remarks = remarkOnMeter(withSub, level('FC', decibels));
 	expect(remarks).toEqual([{kind: 'problem', code: 'level-impossible', about: 'FC', text}]);
@@ -26,7 +26,7 @@ test.each([
 test('a repeat far from the first is named with its number', () => {
 	expect(remarkOnMeter(withSub, level('FR', 73))[0]).toMatchObject({
 		code: 'level-far-from-repeats',
-		text: 'FR: 73.0 dB, 2.0 dB below its repeat. Take it once more with the meter on a stand.',
+		text: 'Front right: 73.0 dB, 2.0 dB below its repeat. Take it once more with the meter on a stand.',
 	});
 });
 
@@ -39,7 +39,7 @@ test('the reading itself, already in the profile, is not its own repeat', () => 
 test('a channel far from all others may have the signal on another', () => {
 	expect(remarkOnMeter(withSub, level('FC', 55))[0]).toMatchObject({
 		code: 'level-far-from-others',
-		text: 'FC: 55.0 dB, 20 dB below the other channels. Is the signal on this channel, and at the same master volume? If so, keep it.',
+		text: 'Front centre: 55.0 dB, 20 dB below the other channels. Is the signal on this channel, and at the same master volume? If so, keep it.',
 	});
 });
 

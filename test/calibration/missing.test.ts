@@ -53,9 +53,9 @@ test('subs read together no longer block, only match worse', () => {
 test('the sentence says what to do, where', () => {
 	const [distance, meter] = missingReadings(twoSubs, observe(twoSubs));
 	expect(distance!.text).toBe(
-		"FL: no distance to sofa middle yet. Measure from the middle of the speaker's front to the ear.",
+		'Front left: no distance to sofa middle yet. Measure from the middle of the speaker’s front to the ear.',
 	);
 	expect(meter!.text).toBe(
-		'FL: no level at sofa middle yet. Read the meter at ear height with the test signal on FL alone.',
+		'Front left: no level at sofa middle yet. Read the meter at ear height with the test signal on it alone.',
 	);
 });

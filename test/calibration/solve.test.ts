@@ -90,7 +90,7 @@ describe('distances', () => {
 	test('a repeat that differs is named with its number', () => {
 		const {remarks} = solve(emptyRoom({tape: [tape('FL', 2.75), tape('FL', 2.87)]})).channels[0]!;
 		expect(remarks.find(({code}) => code === 'tape-spread')!.text).toBe(
-			'FL: 2.87 m, 0.12 m longer than its repeat. Measure it once more, from the same point at the speaker to the ear.',
+			'Front left: 2.87 m, 0.12 m longer than its repeat. Measure it once more, from the same point at the speaker to the ear.',
 		);
 	});
 

@@ -19,7 +19,7 @@ test('a side surround 9 m away in a 5 m room cannot be', () => {
 	// √(4² + 5² + 2.5²) = 6.87 m.
 	expect(remark).toMatchObject({kind: 'problem', code: 'tape-beyond-room', about: 'LS'});
 	expect(remark!.text).toBe(
-		'LS: 9.00 m in a room 5.00 m long; no straight line in it exceeds 6.87 m. Was it read in feet? Then it is 2.74 m.',
+		'Left surround: 9.00 m in a room 5.00 m long; no straight line in it exceeds 6.87 m. Was it read in feet? Then it is 2.74 m.',
 	);
 });
 
@@ -55,7 +55,7 @@ test('a left speaker far from where the right one stands is asked about', () => 
 	const [remark] = remarkOnTape(profile, tape('FL', 4));
 	expect(remark).toMatchObject({kind: 'doubt', code: 'tape-left-right', about: 'FL'});
 	expect(remark!.text).toBe(
-		'FL: 4.00 m, but FR is at 3.00 m. That is just one metre. If they really stand that differently, keep it; else measure again.',
+		'Front left: 4.00 m, but Front right is at 3.00 m. That is just one metre. If they really stand that differently, keep it; else measure again.',
 	);
 	expect(remarkOnTape(profile, tape('FL', 3.2))).toEqual([]);
 });

@@ -26,3 +26,22 @@ test('`remarkLines` puts problems first, and a subject before a text that does n
 test('`distinctRemarks` keeps one of two that say the same of the same thing', () => {
 	expect(distinctRemarks([note, problem, {...note}, {...note, about: 'FR'}])).toHaveLength(3);
 });
+
+test('`remarkLines` says once, with all names, what is said alike of several', () => {
+	const names = (id: string) => ({FL: 'Front left', FR: 'Front right', FC: 'Front centre'})[id] ?? id;
+	const again = (about: string, text: string) => ({kind: 'advice', code: 'a', about, text}) as const;
+	const remarks = [
+		again('FL', 'Front left: take it again.'),
+		again('FC', 'FC: 3 dB too loud.'),
+		again('FR', 'FR: take it again.'),
+	];
+	expect(remarkLines(remarks, 80, names).slice(2)).toEqual([
+		'  - Front left and Front right: take it again.',
+		'  - Front centre: 3 dB too loud.',
+	]);
+});
+
+test('`remarkLines` folds no texts that name their subject within a sentence', () => {
+	const within = [note, {...note, about: 'FR'}].map(each => ({...each, text: `Move ${each.about} nearer.`}));
+	expect(remarkLines(within, 80).slice(2)).toEqual(['  - Move FL nearer.', '  - Move FR nearer.']);
+});

@@ -49,6 +49,13 @@ test('solutionRows gives the most serious remark, and notes never', () => {
 	expect(quiet!.remark).toBe('');
 });
 
+test('solutionRows leaves out of a remark what the row or the list below shows: the name and all after a sentence', () => {
+	const text = 'Front left: no level at Sofa yet. Read the meter at ear height.';
+	const remarks = [{kind: 'advice', code: 'a', about: 'FL', text}] as const;
+	const [row] = solutionRows(exampleSolution({channels: [{id: 'FL', remarks}]}), options);
+	expect(row!.remark).toBe('no level at Sofa yet.');
+});
+
 test('solutionRows lists processor outputs after the channels, with their subs by name', () => {
 	const rows = solutionRows(exampleSolution(), {...options, subNames: {sub1: 'Front corner'}});
 	expect(rows.at(-1)).toMatchObject({

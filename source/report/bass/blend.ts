@@ -26,7 +26,10 @@ export function blendText(profile: Profile, result: BlendResult, {width, curves}
 		return pair ? pairName(profile, pair) : plainName(profile, id);
 	};
 	return [
-		`${profile.name}, ${profile.date}: subs and speakers through the crossover, at ${plainName(profile, result.seat)}`,
+		...wrap(
+			`${profile.name}, ${profile.date}: subs and speakers through the crossover, at ${plainName(profile, result.seat)}`,
+			width,
+		),
 		...result.pairs.flatMap(pair => pairLines(profile, pair, width, curves.get(pair.id))),
 		...stepLines(profile, result, width),
 		...remarkLines(remarks, width, nameOf),

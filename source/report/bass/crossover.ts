@@ -32,7 +32,7 @@ export function crossoverText(
 
 	const {common, lfeLowPassHertz} = suggestion;
 	return [
-		`${profile.name}, ${profile.date}: crossovers`,
+		...wrap(`${profile.name}, ${profile.date}: crossovers`, width),
 		...(common ? [`One for all channels: ${formatNumber(common.hertz, 0)} Hz.`] : []),
 		...[...alike.values()].flatMap(({ids, judged}) =>
 			groupLines(profile, ids, judged, width, curves.get(ids[0]!)),

@@ -3,6 +3,7 @@ import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
+import {wrap} from '../wrap.ts';
 import {plainName} from './names.ts';
 
 /** Levels that can be reached at each seat against reference gain, as text. */
@@ -19,7 +20,7 @@ export function headroomText(profile: Profile, result: HeadroomResult, width: nu
 		]),
 	);
 	return [
-		`${profile.name}, ${profile.date}: headroom at reference gain`,
+		...wrap(`${profile.name}, ${profile.date}: headroom at reference gain`, width),
 		'',
 		...tableLines(
 			[

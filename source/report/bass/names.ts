@@ -3,6 +3,7 @@ import {channelNames} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import {formatEntry} from '../entryText.ts';
+import {listed} from '../listed.ts';
 import {formatDelay} from '../settingText.ts';
 
 /** Plain name of a channel, sub or seat of the profile; the id itself where it has none. */
@@ -17,8 +18,7 @@ export function plainName(profile: Profile, id: string): string {
 
 /** Names of several, with “and” before the last. */
 export function plainNames(profile: Profile, ids: readonly string[]): string {
-	const names = ids.map(id => plainName(profile, id));
-	return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+	return listed(ids.map(id => plainName(profile, id)));
 }
 
 /** `Front centre with Sub left and Sub right`, from the two sides of a pair. */

@@ -91,7 +91,7 @@ test('`prove` names a turned sign, with the value that then stands there and the
 	const [best] = result.findings[0]!.explanations;
 	expect(best).toMatchObject({trust: 'certain', mistakes: [{kind: 'sign', about: ['FR']}]});
 	expect(best!.mistakes[0]!.text).toContain('−4.0 dB stands there instead of +4.0 dB');
-	expect(best!.mistakes[0]!.check).toContain('FR in the receiver');
+	expect(best!.mistakes[0]!.check).toContain('Front right in the receiver');
 });
 
 test('`prove` names two swapped entries even with the master volume moved', () => {
