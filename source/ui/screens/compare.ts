@@ -3,25 +3,33 @@ import {planLines} from '../compare/planLines.ts';
 import type {Binding} from '../keys/binding.ts';
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
+import {nextOlder} from './compareOlder.ts';
 import {openHome} from './home.ts';
 import type {CompareScreen, Screen, World} from './screen.ts';
 
-type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'full' | 'plan' | 'leave';
+type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'full' | 'plan' | 'older' | 'leave';
+/** `fromWalk`: with a way back to the walk, and other older profiles to choose. */
+type Mode = 'compare' | 'fromWalk';
+
+const both = ['compare', 'fromWalk'] as const;
 
 /** Shows every change. */
 export const fullKey = 'a';
 
 /** Keys of the comparison. */
-export const compareKeymap: ReadonlyArray<Binding<Command, 'compare'>> = [
-	{presses: ['up', 'k'], command: 'up', modes: ['compare'], shown: ['↑↓', 'scroll']},
-	{presses: ['down', 'j', 'enter'], command: 'down', modes: ['compare']},
-	{presses: ['pageUp'], command: 'pageUp', modes: ['compare']},
-	{presses: ['pageDown', ' '], command: 'pageDown', modes: ['compare'], shown: ['Space', 'page']},
-	{presses: ['home'], command: 'first', modes: ['compare']},
-	{presses: [fullKey], command: 'full', modes: ['compare'], shown: [fullKey, 'all changes']},
-	{presses: ['p'], command: 'plan', modes: ['compare'], shown: ['p', 'plans']},
-	{presses: ['q', 'escape', 'left'], command: 'leave', modes: ['compare'], shown: ['q', 'back']},
+export const compareKeymap: ReadonlyArray<Binding<Command, Mode>> = [
+	{presses: ['up', 'k'], command: 'up', modes: both, shown: ['↑↓', 'scroll']},
+	{presses: ['down', 'j', 'enter'], command: 'down', modes: both},
+	{presses: ['pageUp'], command: 'pageUp', modes: both},
+	{presses: ['pageDown', ' '], command: 'pageDown', modes: both, shown: ['Space', 'page']},
+	{presses: ['home'], command: 'first', modes: both},
+	{presses: [fullKey], command: 'full', modes: both, shown: [fullKey, 'all changes']},
+	{presses: ['p'], command: 'plan', modes: both, shown: ['p', 'plans']},
+	{presses: ['o'], command: 'older', modes: ['fromWalk'], shown: ['o', 'another']},
+	{presses: ['q', 'escape', 'left'], command: 'leave', modes: both, shown: ['q', 'back']},
 ];
+
+export const compareMode = ({back}: CompareScreen): Mode => (back ? 'fromWalk' : 'compare');
 
 /** Lines that a page key moves. */
 const pageLines = 12;
@@ -29,7 +37,7 @@ const pageLines = 12;
 /** One key in the comparison of two profiles. The view keeps the window within the text. */
 export function pressCompare(screen: CompareScreen, press: Press, world: World): Screen {
 	const to = (from: number): Screen => ({...screen, from: Math.max(0, from)});
-	switch (commandOf(compareKeymap, 'compare', press)) {
+	switch (commandOf(compareKeymap, compareMode(screen), press)) {
 		case 'up':
 			return to(screen.from - 1);
 		case 'down':
@@ -49,8 +57,10 @@ export function pressCompare(screen: CompareScreen, press: Press, world: World):
 			};
 		case 'plan':
 			return {...screen, isPlanShown: !screen.isPlanShown, from: 0};
+		case 'older':
+			return nextOlder(screen, world) ?? screen;
 		case 'leave':
-			return screen.isPlanShown ? {...screen, isPlanShown: false, from: 0} : openHome(world);
+			return screen.isPlanShown ? {...screen, isPlanShown: false, from: 0} : (screen.back ?? openHome(world));
 		default:
 			return screen;
 	}

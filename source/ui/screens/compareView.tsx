@@ -7,7 +7,7 @@ import {footerText} from '../parts/footerText.ts';
 import {Lines} from '../parts/lines.tsx';
 import {firstShown, scrolled} from '../parts/scrolled.ts';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
-import {compareKeymap, fullKey} from './compare.ts';
+import {compareKeymap, compareMode, fullKey} from './compare.ts';
 import type {CompareScreen} from './screen.ts';
 
 /** Two profiles side by side, what changed and why, or their floor plans, in a window that scrolls. */
@@ -24,7 +24,7 @@ export function CompareView({screen, size}: {readonly screen: CompareScreen; rea
 		[older, newer, columns, isFull, isPlanShown, height, isInWords],
 	);
 	const from = firstShown(lines.length, screen.from, height);
-	const keys = footerText(footerOf(compareKeymap, 'compare'), columns);
+	const keys = footerText(footerOf(compareKeymap, compareMode(screen)), columns);
 	return (
 		<Box flexDirection="column" width={columns}>
 			<Box height={height} flexDirection="column">

@@ -41,6 +41,9 @@ export type CompareScreen = {
 	readonly kind: 'compare';
 	/** The walk that it was opened from, and goes back to; home where there is none. */
 	readonly back?: WalkScreen;
+	/** Older profiles to compare that walk's with, and the one that is shown. */
+	readonly choices?: readonly string[];
+	readonly chosen?: string;
 	readonly older: Profile;
 	readonly newer: Profile;
 	/** First line shown. */

@@ -4,9 +4,10 @@ import {pageOf} from '../walk/pages.ts';
 import {pressRound} from '../walk/pressRound.ts';
 import {currentPrompt, reduceRound} from '../walk/state.ts';
 import {walkRound} from '../walk/stops.ts';
+import {compareWithOlder} from './compareOlder.ts';
 import {openHome} from './home.ts';
 import {keepPlace, saveWalk} from './save.ts';
-import type {Screen, WalkScreen, World} from './screen.ts';
+import type {CompareScreen, Screen, WalkScreen, World} from './screen.ts';
 import {pressTrouble} from './trouble.ts';
 
 /** One key in the walk. Every change of the profile is on disk before this returns, or its refusal is told. */
@@ -16,6 +17,7 @@ export function pressWalk(screen: WalkScreen, press: Press, world: World): Scree
 	if (screen.state.isPlanShown && (press.key === 'enter' || press.key === 'escape'))
 		return {...screen, state: reduceRound(walkRound, screen.state, {kind: 'plan'})};
 	const onPage = pressPage(screen, press, at, world);
+	if (onPage?.kind === 'compare') return onPage;
 	if (onPage) return kept(screen, onPage, world);
 	const {state, isLeaving} = pressRound(walkRound, screen.state, press, at);
 	if (isLeaving) return leave(screen, world);
@@ -61,8 +63,8 @@ function pressPage(
 	screen: WalkScreen,
 	press: Press,
 	decidedAt: string,
-	{files}: World,
-): WalkScreen | undefined {
+	world: World,
+): WalkScreen | CompareScreen | undefined {
 	const prompt = currentPrompt(walkRound, screen.state);
 	const page = prompt.kind === 'page' ? pageOf(prompt.id) : undefined;
 	// Keys for a page that the plan hides would act unseen.
@@ -80,10 +82,14 @@ function pressPage(
 		}
 
 		case 'write': {
-			const written = pressed.documents.map(({ending, text}) => files.writeBeside(there.file, ending, text));
+			const written = pressed.documents.map(({ending, text}) =>
+				world.files.writeBeside(there.file, ending, text),
+			);
 			return {...there, page: {id: prompt.id, state: pressed.after(written)}};
 		}
 
+		case 'compare':
+			return compareWithOlder(there, world) ?? {...there, page: {id: prompt.id, state: pressed.withoutOlder}};
 		case 'go':
 			return withPage({...there, state: reduceRound(walkRound, there.state, pressed)});
 		case 'next':

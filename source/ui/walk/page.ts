@@ -20,6 +20,8 @@ export type PagePress<State> =
 			readonly documents: ReadonlyArray<{readonly ending: string; readonly text: string}>;
 			readonly after: (written: readonly Written[]) => State;
 	  }
+	/** To the comparison with an older profile; the state to stay in where there is none. */
+	| {readonly kind: 'compare'; readonly withoutOlder: State}
 	| {readonly kind: 'next'}
 	| {readonly kind: 'previous'};
 

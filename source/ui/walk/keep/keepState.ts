@@ -2,13 +2,16 @@ import {sheetData} from '../../../calibration/sheet/sheetData.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {assembleSheet} from '../../../report/sheet/assemble.ts';
 import {sheetHtml} from '../../../report/sheet/html.ts';
+import {sheetMarkdown} from '../../../report/sheet/markdown.ts';
 import {planOf} from '../../../report/sheet/planOf.ts';
 import {sheetText} from '../../../report/sheet/text.ts';
-import {cableLabels, labelsHtml} from '../../../report/wiring/labels.ts';
+import {cableLabels, labelsHtml, labelsText} from '../../../report/wiring/labels.ts';
 import type {Written} from '../../files.ts';
 import {type Binding, commandOf} from '../../keys/binding.ts';
 import type {Press} from '../../keys/press.ts';
 import type {PagePress} from '../page.ts';
+import {keepLines} from './lines.ts';
+import {nextOf} from './next.ts';
 
 /** What the stop shows: its summary, or the page for the cabinet door from a line on. */
 export type KeepState = {
@@ -20,22 +23,30 @@ export type KeepState = {
 
 export const keepStart: KeepState = {isSheetShown: false, from: 0, said: []};
 
-type Command = 'show' | 'back' | 'write' | 'labels' | 'up' | 'down';
+type Command = 'show' | 'back' | 'goOn' | 'write' | 'markdown' | 'labels' | 'compare' | 'up' | 'down';
 type Mode = 'summary' | 'sheet';
+
+const both = ['summary', 'sheet'] as const;
 
 export const keepKeymap: ReadonlyArray<Binding<Command, Mode>> = [
 	{presses: ['d'], command: 'show', modes: ['summary'], shown: ['d', 'door page']},
 	{presses: ['d', 'escape'], command: 'back', modes: ['sheet'], shown: ['Esc', 'back']},
-	{presses: ['up'], command: 'up', modes: ['sheet'], shown: ['↑↓', 'scroll']},
-	{presses: ['down'], command: 'down', modes: ['sheet']},
-	{presses: ['w'], command: 'write', modes: ['summary', 'sheet'], shown: ['w', 'write it to files']},
-	{presses: ['c'], command: 'labels', modes: ['summary'], shown: ['c', 'cable labels']},
+	{presses: ['up'], command: 'up', modes: both, shown: ['↑↓', 'scroll']},
+	{presses: ['down'], command: 'down', modes: both},
+	{presses: ['w'], command: 'write', modes: both, shown: ['w', 'write it']},
+	{presses: ['m'], command: 'markdown', modes: ['sheet'], shown: ['m', 'as Markdown']},
+	{presses: ['l'], command: 'labels', modes: both, shown: ['l', 'cable labels']},
+	{presses: ['c'], command: 'compare', modes: ['summary'], shown: ['c', 'compare']},
+	{presses: ['enter'], command: 'goOn', modes: ['summary'], shown: ['Enter', 'go on']},
 ];
 
 export const keepMode = ({isSheetShown}: KeepState): Mode => (isSheetShown ? 'sheet' : 'summary');
 
 /** Width of the page written as plain text: what a printer in plain letters holds. */
 const printedColumns = 96;
+
+/** Lines that the lowest usual screen shows of a page. */
+const leastShown = 12;
 
 /** One key at the stop that keeps: the page for the cabinet door on the screen, or in files beside the profile. */
 export function pressKeep(profile: Profile, state: KeepState, press: Press): PagePress<KeepState> {
@@ -47,12 +58,23 @@ export function pressKeep(profile: Profile, state: KeepState, press: Press): Pag
 		case 'show':
 			return to({isSheetShown: true, from: 0, said: []});
 		case 'back':
-			return to({isSheetShown: false, said: []});
+			return to({isSheetShown: false, from: 0, said: []});
+		case 'goOn': {
+			const {promptId} = nextOf(profile);
+			return promptId === undefined ? {kind: 'none'} : {kind: 'go', promptId};
+		}
+
+		case 'compare':
+			return {
+				kind: 'compare',
+				withoutOlder: {...state, said: [{isGood: false, text: 'There is no older profile to compare with.'}]},
+			};
 		case 'up':
-			return to({from: Math.max(0, state.from - 1)});
+			if (state.from === 0) return state.isSheetShown ? to({}) : {kind: 'none'};
+			return to({from: state.from - 1});
 		case 'down':
-			// Lines of the narrowest usual screen: the last of them can still be reached, and not far beyond.
-			return to({from: Math.min(state.from + 1, sheetScreenLines(profile, 78).length - 1)});
+			if (state.from < lastLine(profile, state)) return to({from: state.from + 1});
+			return state.isSheetShown ? to({}) : {kind: 'none'};
 		case 'write': {
 			const data = sheetData(profile);
 			const content = assembleSheet(data);
@@ -66,12 +88,21 @@ export function pressKeep(profile: Profile, state: KeepState, press: Press): Pag
 			};
 		}
 
+		case 'markdown':
+			return {
+				kind: 'write',
+				documents: [{ending: '-door.md', text: sheetMarkdown(assembleSheet(sheetData(profile)))}],
+				after: written => ({...state, said: outcome(written)}),
+			};
 		case 'labels': {
-			const {cables} = sheetData(profile).wiring;
+			const labels = cableLabels(sheetData(profile).wiring.cables);
 			const title = `Cable labels: ${profile.name}`;
 			return {
 				kind: 'write',
-				documents: [{ending: '-labels.html', text: labelsHtml(cableLabels(cables), title)}],
+				documents: [
+					{ending: '-labels.html', text: labelsHtml(labels, title)},
+					{ending: '-labels.txt', text: labelsText(labels, printedColumns)},
+				],
 				after: written => ({...state, said: outcome(written)}),
 			};
 		}
@@ -79,6 +110,12 @@ export function pressKeep(profile: Profile, state: KeepState, press: Press): Pag
 		case undefined:
 			return {kind: 'none'};
 	}
+}
+
+/** Where scrolling ends: the lines of the narrowest usual screen, less what it shows at once. */
+function lastLine(profile: Profile, {isSheetShown}: KeepState): number {
+	const lines = isSheetShown ? sheetScreenLines(profile, 78) : keepLines(profile, 80);
+	return Math.max(0, lines.length - leastShown);
 }
 
 function outcome(written: readonly Written[]): KeepState['said'] {

@@ -1,0 +1,118 @@
+import type {Profile} from '../../../profile/types.ts';
+import {wrap} from '../../../report/wrap.ts';
+import type {Line} from '../../parts/lines.tsx';
+import {situationOf} from '../dialIn/situation.ts';
+import {planOf, proofOf} from '../proof/proofOf.ts';
+import {solutionOf} from '../solution.ts';
+import {statusOf} from '../status.ts';
+import {promptsFor} from '../stops.ts';
+import {nextOf} from './next.ts';
+
+type Said = readonly [text: string, style?: Line['style']];
+
+/** What the file holds: what is decided, stale, missing and proven, what comes next, and what was put off. */
+export function keepLines(profile: Profile, columns: number): Line[] {
+	const put = ([text, style]: Said): Line[] => wrap(text, columns, '  ').map(line => ({text: line, style}));
+	const next = nextOf(profile);
+	return [
+		...put([`${profile.name} is kept`, 'strong']),
+		...put([heldText(profile), 'quiet']),
+		{text: ''},
+		...[
+			...readingsSaid(profile),
+			...settingsSaid(profile),
+			proofSaid(profile),
+			...remarksSaid(profile),
+		].flatMap(put),
+		{text: ''},
+		...put([next.text, 'value']),
+		...put([putOffText(profile)]),
+		...put([
+			'd shows the page for the cabinet door; w writes it beside the profile to print, l the cable labels.',
+		]),
+		...put(['c tells what changed since an older profile. q leaves; the walk goes on here next time.']),
+	];
+}
+
+function heldText({tape, meter, settings = []}: Profile): string {
+	const count = (list: readonly {readonly setAside?: boolean}[] | undefined) =>
+		(list ?? []).filter(({setAside}) => !setAside).length;
+	const many = (number: number, one: string, more: string) => `${number} ${number === 1 ? one : more}`;
+	const parts = [
+		many(count(tape), 'tape reading', 'tape readings'),
+		many(count(meter), 'meter reading', 'meter readings'),
+		many(settings.length, 'set of settings', 'sets of settings'),
+	];
+	return `${parts.join(', ')}. Every answer went to disk as it was taken.`;
+}
+
+function readingsSaid(profile: Profile): Said[] {
+	const open = statusOf(profile).filter(({state, id}) => state === 'open' && id !== 'dialIn');
+	if (open.length === 0) return [['✓ Readings: all that the settings need.', 'good']];
+	return open.map(({name, answered, required}) => [
+		`? ${name}: ${required - answered} still needed for the settings.`,
+		'doubt',
+	]);
+}
+
+function settingsSaid(profile: Profile): Said[] {
+	const situation = situationOf(profile);
+	switch (situation.kind) {
+		case 'nothing':
+			return [['? Settings: nothing to type in yet.', 'doubt']];
+		case 'undecided':
+			return [['? Settings: computed, not decided. Nothing of them stands in the boxes.', 'doubt']];
+		case 'stale': {
+			const since = dayText(situation.set.decidedAt);
+			return [
+				[
+					`? Settings: stale. Decided${since}; newer readings give others for ${situation.differing.join(', ')}.`,
+					'doubt',
+				],
+			];
+		}
+
+		case 'decided': {
+			const {items, set} = situation;
+			const ticked = items.filter(({isDone}) => isDone).length;
+			const isWhole = ticked === items.length;
+			return [
+				[
+					`${isWhole ? '✓' : '?'} Settings: decided${dayText(set.decidedAt)}, ${ticked} of ${items.length} ticked as standing in the boxes.`,
+					isWhole ? 'good' : 'doubt',
+				],
+			];
+		}
+	}
+}
+
+function dayText(moment: string | undefined): string {
+	return moment === undefined ? '' : ` on ${moment.slice(0, 10)}`;
+}
+
+function proofSaid(profile: Profile): Said {
+	const plan = planOf(profile);
+	const {verdict, readings} = plan.length > 0 ? proofOf(profile) : {verdict: 'none' as const, readings: []};
+	if (verdict === 'none') return ['– Proof: no second round yet.', 'quiet'];
+	const read = `${plan.filter(({taken}) => taken > 0).length} of ${plan.length} read`;
+	if (verdict === 'met') return [`✓ Proof: met, ${read}.`, 'good'];
+	const names = new Set(readings.filter(reading => reading.verdict === 'missed').map(({name}) => name));
+	return [`! Proof: missed at ${[...names].join('; ')}; ${read}.`, 'trouble'];
+}
+
+function remarksSaid(profile: Profile): Said[] {
+	return solutionOf(profile)
+		.remarks.filter(({kind}) => kind !== 'note')
+		.map(({text}) => [`? ${text}`, 'doubt']);
+}
+
+function putOffText(profile: Profile): string {
+	const putOff = promptsFor(profile).filter(
+		({isAnswered, isRequired, kind}) => !isAnswered && !isRequired && kind !== 'page',
+	);
+	if (putOff.length === 0) return 'Nothing was put off.';
+	const byStop = statusOf(profile)
+		.map(({id, name}) => ({name, count: putOff.filter(({stop}) => stop === id).length}))
+		.filter(({count}) => count > 0);
+	return `Left out, and worth asking some day: ${byStop.map(({name, count}) => `${name} ${count}`).join(', ')}.`;
+}

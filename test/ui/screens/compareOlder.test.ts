@@ -1,0 +1,56 @@
+import {expect, test} from 'vitest';
+import {pressesOf} from '../../../source/ui/keys/press.ts';
+import {openWalk} from '../../../source/ui/screens/openWalk.ts';
+import {pressAll} from '../../../source/ui/screens/press.ts';
+import type {Screen, World} from '../../../source/ui/screens/screen.ts';
+import {memoryFiles} from '../memoryFiles.ts';
+import {den} from '../rooms.ts';
+
+const atKeep = den({name: 'Den 2026', walk: {prompt: 'keep'}});
+
+function opened(others: Parameters<typeof memoryFiles>[0], shipped: readonly string[] = []) {
+	const files = memoryFiles({den: atKeep, ...others}, shipped);
+	const world: World = {files, now: () => new Date('2026-04-18T20:00:00Z')};
+	return {files, world, screen: openWalk(world, 'den') as Screen};
+}
+
+const key = (screen: Screen, world: World, text: string) => pressAll(screen, pressesOf(text, {}), world);
+
+test('c on the page Keep compares with the newest older profile, own before demo, and o goes through the others', () => {
+	const {world, screen} = opened(
+		{
+			oldest: den({name: 'Den 2023', date: '2023-04-01'}),
+			last: den({name: 'Den 2025', date: '2025-04-01'}),
+			later: den({name: 'Den 2027', date: '2027-04-01'}),
+			demo: den({name: 'Demo', date: '2026-01-01'}),
+		},
+		['demo'],
+	);
+	let now = key(screen, world, 'c');
+	const names = [];
+	for (let count = 0; count < 4; count++) {
+		if (now.kind !== 'compare') throw new Error(`The screen is ${now.kind}.`);
+		expect(now.newer.name).toBe('Den 2026');
+		names.push(now.older.name);
+		now = key(now, world, 'o');
+	}
+
+	expect(names).toEqual(['Den 2025', 'Den 2023', 'Demo', 'Den 2025']);
+});
+
+test('q in that comparison goes back to Keep', () => {
+	const {world, screen} = opened({last: den({name: 'Den 2025', date: '2025-04-01'})});
+	expect(key(key(screen, world, 'c'), world, 'q')).toMatchObject({
+		kind: 'walk',
+		file: 'den',
+		state: {promptId: 'keep'},
+	});
+});
+
+test('without an older profile Keep says so', () => {
+	const {world, screen} = opened({later: den({name: 'Den 2027', date: '2027-04-01'})});
+	expect(key(screen, world, 'c')).toMatchObject({
+		kind: 'walk',
+		page: {id: 'keep', state: {said: [{isGood: false, text: expect.stringContaining('no older profile')}]}},
+	});
+});
