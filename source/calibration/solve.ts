@@ -68,7 +68,12 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 		if (found.level) levels.set(id, found.level);
 	}
 
-	const bass = subLevels(context, seats, targetDb + (profile.target?.subOffsetDb ?? 0));
+	const bass = subLevels(
+		context,
+		seats,
+		targetDb + (profile.target?.subOffsetDb ?? 0),
+		new Map([...arrivals].map(([id, {value}]) => [id, value])),
+	);
 	const trimmed = trims(profile, levels, bass.needs, targetDb);
 	const crossovers = crossoversOf(profile);
 	const decided = decidedSettings(profile);

@@ -5,6 +5,7 @@ import {levelOverSeats, type WeightedSeat} from './levelSeats.ts';
 import {type LevelContext, type SeatLevel, usualSubBand} from './levels.ts';
 import {joinedName} from './observations.ts';
 import type {Remark} from './result.ts';
+import {gainOfAlignment} from './subsInPhase.ts';
 import {subsOf} from './subsOf.ts';
 import {inDb, listed, nameOf, remark} from './words.ts';
 
@@ -30,11 +31,14 @@ Together, n matched subs make 20·lg n dB more than one when they arrive in phas
 says what they really make, and the difference is carried over; without one the coherent sum is assumed.
 
 @param targetDb - Level of all subs together, dB.
+@param arrivalsMs - Of subs at the reference seat without any delay dialled in, ms; with them a reading of all together
+that was taken before their delays were set counts as what it will be after.
 */
 export function subLevels(
 	context: LevelContext,
 	seats: readonly WeightedSeat[],
 	targetDb: number,
+	arrivalsMs: ReadonlyMap<string, number> = new Map(),
 ): SubLevels {
 	const {profile} = context;
 	const subs = subsOf(profile);
@@ -57,7 +61,8 @@ export function subLevels(
 	}
 
 	const isWhole = read.length === subs.length;
-	const lackDb = together && isWhole ? lackTogether(profile, read, levels, together, common) : 0;
+	const lackDb =
+		together && isWhole ? lackTogether(context, seats, read, levels, together, arrivalsMs, common) : 0;
 	if (!together && read.length > 1) {
 		const gainDb = 20 * Math.log10(read.length);
 		const text = `${listed(read.map(id => nameOf(profile, id)))} were read one at a time only. Together they are assumed to add up in phase, ${inDb(gainDb)} above one of them. Read them together to be sure.`;
@@ -87,21 +92,22 @@ function combinedLevel(
 	return found.level;
 }
 
-/** How much less than in phase the subs made together when they were read, dB, ≤ 0 up to noise. */
+/** How much less than in phase the subs will make together with their delays set, dB, ≤ 0 up to noise. */
 function lackTogether(
-	profile: Profile,
+	context: LevelContext,
+	seats: readonly WeightedSeat[],
 	ids: readonly string[],
 	levels: ReadonlyMap<string, SeatLevel>,
 	together: SeatLevel,
+	arrivalsMs: ReadonlyMap<string, number>,
 	common: Remark[],
 ): number {
+	const {profile} = context;
 	// Single readings carry the gains they were taken with, and the reading of all its mean gain.
 	const gains = ids.map(id => levels.get(id)!.gainInForceDb);
 	const meanGain = gains.reduce((sum, gain) => sum + gain, 0) / gains.length;
-	const expectedDb = coherentSum(
-		ids.map((id, index) => levels.get(id)!.atZeroTrimDb + gains[index]! - meanGain),
-	);
-	const lackDb = together.atZeroTrimDb - expectedDb;
+	const apartDb = ids.map((id, index) => levels.get(id)!.atZeroTrimDb + gains[index]! - meanGain);
+	const lackDb = together.atZeroTrimDb - coherentSum(apartDb);
 	const names = listed(ids.map(id => nameOf(profile, id)));
 	if (lackDb > beyondCoherentDb) {
 		const text = `${names} together read ${inDb(lackDb)} more than they could make in phase. One of the readings is wrong, or settings were changed between them. Read each of them and all together once more.`;
@@ -111,7 +117,12 @@ function lackTogether(
 		common.push(remark('doubt', 'subs-against-each-other', text));
 	}
 
-	return Math.min(lackDb, beyondCoherentDb);
+	// Lags are known at the reference seat only.
+	const gainedDb =
+		seats.length === 1
+			? gainOfAlignment(context, seats[0]!.id, ids, apartDb, together.atZeroTrimDb, arrivalsMs)
+			: 0;
+	return Math.min(lackDb + gainedDb, beyondCoherentDb);
 }
 
 function needsOfAll(ids: readonly string[], together: SeatLevel, targetDb: number): Map<string, SubNeed> {

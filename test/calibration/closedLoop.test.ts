@@ -97,7 +97,16 @@ function readings(truth: TrueRoom, set: SettingsSet | undefined): MeterReading[]
 
 function profileOf(truth: TrueRoom, set?: SettingsSet): Profile {
 	const isProcessed = truth.subs.some(({output}) => output !== undefined);
-	const zero: SettingsSet = {id: 'zero', origin: 'found', channels: {}};
+	// The subs stood in step when they were read together, so that they made their coherent sum.
+	const speed = speedOfSound({
+		temperatureCelsius: truth.temperatureCelsius,
+		humidityPercent: 45,
+	}).metresPerSecond;
+	const lateMs = truth.subs.map(({metres, latencyMs}) => (1000 * metres) / speed + latencyMs);
+	const inStep = truth.subs.flatMap(({output}, index) =>
+		output === undefined ? [] : [[output, {delayMs: {stepped: Math.max(...lateMs) - lateMs[index]!}}]],
+	);
+	const zero: SettingsSet = {id: 'zero', origin: 'found', channels: {}, outputs: Object.fromEntries(inStep)};
 	return {
 		format: 1,
 		name: 'Invented loop',
