@@ -3,6 +3,7 @@ import {dialInPage} from './dialIn/dialInPage.tsx';
 import {keepPage} from './keep/keepPage.tsx';
 import type {Page} from './page.ts';
 import {proofPage} from './proof/proofPage.tsx';
+import {wiringPage} from './wiring/wiringPage.tsx';
 
 // biome-ignore lint/suspicious/noExplicitAny: each page knows its own state; the walk only hands it back.
 const pages: Readonly<Record<string, Page<any>>> = {
@@ -10,6 +11,7 @@ const pages: Readonly<Record<string, Page<any>>> = {
 	dialIn: dialInPage,
 	keep: keepPage,
 	proof: proofPage,
+	wiring: wiringPage,
 };
 
 /** The page of a stop; undefined where the stop asks questions. */

@@ -8,6 +8,7 @@ import {proofPrompts} from './proof/proof.ts';
 import {roomPrompts} from './room/room.ts';
 import type {Round} from './state.ts';
 import {tapePrompts} from './tape/tape.ts';
+import {wiringPrompts} from './wiring/wiring.ts';
 
 export type Stop = {
 	readonly id: string;
@@ -19,6 +20,7 @@ export type Stop = {
 export const stops: readonly Stop[] = [
 	{id: 'room', name: 'Room', prompts: roomPrompts},
 	{id: 'kit', name: 'Kit', prompts: kitPrompts},
+	{id: 'wiring', name: 'Wiring', prompts: wiringPrompts},
 	{id: 'tape', name: 'Tape', prompts: tapePrompts},
 	{id: 'meter', name: 'Meter', prompts: meterPrompts},
 	{

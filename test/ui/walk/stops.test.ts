@@ -15,7 +15,7 @@ const taking = {takenAt: '2026-04-18T20:00:00.000Z'};
 function answered(profile: Profile, prompt: Prompt<Profile>): Profile | undefined {
 	const texts = prompt.choices
 		? [String(prompt.choices.length)]
-		: ['4', '2.5 m', '75', '0.5', '20', '80', '5 ms', '-2', '0.1', '343', 'Name'];
+		: ['4', '2.5 m', '75', '0.5', '20', '80', '5 ms', '-2', '0.1', '343', 'Display 180', '2 m x 1 m'];
 	for (const text of texts) {
 		const taken = prompt.take(profile, text, taking);
 		if (taken.kind === 'taken') return taken.next;

@@ -1,0 +1,43 @@
+import type {Profile} from '../../../profile/types.ts';
+import {wiringText} from '../../../report/wiring/text.ts';
+import {wrap} from '../../../report/wrap.ts';
+import type {Line} from '../../parts/lines.tsx';
+import {lengthUnitOf} from '../tape/units.ts';
+import {wiringOf} from './wiringOf.ts';
+
+/** The page of the stop Wiring: how far the cables are, what is wrong, then cables, what to buy, outlets and the order with its cautions. */
+export function wiringLines(profile: Profile, columns: number): Line[] {
+	const put = (text: string, style?: Line['style'], sign = '') =>
+		wrap(text, columns, `  ${sign}`).map((line): Line => ({text: line, style}));
+	const result = wiringOf(profile);
+	const {cables, remarks} = result;
+	const laid = cables.filter(({done}) => done).length;
+	const isBegun = cables.some(({origin}) => origin === 'entered') || result.outlets.length > 0;
+	const striking = remarks.filter(({kind}) => kind === 'problem' || kind === 'doubt');
+	const text = wiringText(
+		{...result, remarks: remarks.filter(remark => !striking.includes(remark))},
+		lengthUnitOf(profile),
+		Math.max(20, columns - 2),
+	);
+	return [
+		...put('Cables, outlets and labels', 'strong'),
+		...put(
+			isBegun
+				? `${laid} of ${cables.length} cables laid. Enter goes on with the questions.`
+				: `${cables.length} cables are proposed below; no setting hangs on them. Enter asks about each; ] leaves it for another day.`,
+			'quiet',
+		),
+		...striking.flatMap(({text: said, kind}) =>
+			kind === 'problem' ? put(said, 'trouble', '! ') : put(said, 'doubt', '? '),
+		),
+		{text: ''},
+		...text
+			.trimEnd()
+			.split('\n')
+			.map((line): Line => ({text: line === '' ? '' : `  ${line}`, style: styleOf(line)})),
+	];
+}
+
+function styleOf(line: string): Line['style'] {
+	return line.trimStart().startsWith('Caution:') ? 'doubt' : undefined;
+}
