@@ -14,7 +14,10 @@ import {version} from './platform/version.ts';
 type Flags = Readonly<Record<string, unknown>>;
 type Call = {readonly command: Command | undefined; readonly input: readonly string[]; readonly flags: Flags};
 
-process.once('SIGINT', () => process.exit(exitCode.interrupted));
+// What has something to put in order, such as the app, listens itself and ends with the same code.
+process.on('SIGINT', () => {
+	if (process.listenerCount('SIGINT') === 1) process.exit(exitCode.interrupted);
+});
 void main(process.argv.slice(2)).then(code => {
 	process.exitCode = code;
 });
