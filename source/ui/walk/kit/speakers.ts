@@ -1,13 +1,20 @@
 import type {ChannelId, Profile, SpeakerData} from '../../../profile/types.ts';
-import {readFrequency} from '../../../profile/units/frequency.ts';
 import {readNumber} from '../../../profile/units/number.ts';
 import {formatTime, readTime} from '../../../profile/units/time.ts';
 import {nameOf} from '../names.ts';
 import {speakerPairs} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
-import {choicePrompt, valuePrompt} from '../prompt/single.ts';
+import {valuePrompt} from '../prompt/single.ts';
+import {boxPrompt} from './boxPrompt.ts';
+import {
+	type LimitReading,
+	limitText,
+	readLimit,
+	readSensitivity,
+	type SensitivityReading,
+} from './dataSheet.ts';
 
-type NumberField = 'sensitivityDb' | 'impedanceOhms' | 'amplifierWatts';
+type NumberField = 'impedanceOhms' | 'amplifierWatts';
 
 const numbers: ReadonlyArray<{
 	readonly field: NumberField;
@@ -17,14 +24,6 @@ const numbers: ReadonlyArray<{
 	readonly maximum: number;
 	readonly explain: string;
 }> = [
-	{
-		field: 'sensitivityDb',
-		words: 'sensitivity',
-		unit: 'dB',
-		minimum: 60,
-		maximum: 120,
-		explain: 'Level at one metre for 2.83 V, from the data sheet. Shows which channel gives out first.',
-	},
 	{
 		field: 'impedanceOhms',
 		words: 'nominal impedance',
@@ -47,8 +46,11 @@ const numbers: ReadonlyArray<{
 export function speakerPrompts(profile: Profile): Prompt<Profile>[] {
 	const pairs = speakerPairs(profile);
 	return [
-		...pairs.flatMap(pair => [lowLimitPrompt(profile, pair), boxPrompt(profile, pair)]),
-		...pairs.flatMap(pair => numbers.map(number => numberPrompt(profile, pair, number))),
+		...pairs.flatMap(pair => [lowLimitPrompt(profile, pair), pairBoxPrompt(profile, pair)]),
+		...pairs.flatMap(pair => [
+			sensitivityPrompt(profile, pair),
+			...numbers.map(number => numberPrompt(profile, pair, number)),
+		]),
 		...pairs.map(pair => latencyPrompt(profile, pair)),
 	];
 }
@@ -70,33 +72,39 @@ function withData(profile: Profile, pair: readonly ChannelId[], change: Partial<
 
 function lowLimitPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
 	const {lowLimitHertz, lowLimitDropDb} = dataOf(profile, pair);
-	return valuePrompt<Profile, {hertz: number; readAs: string}>({
+	return valuePrompt<Profile, LimitReading>({
 		id: `kit:lowLimit:${pair[0]}`,
 		stop: 'kit',
 		question: `${pairName(profile, pair)}: how low?`,
-		about: 'Lower end of the frequency range in the data sheet, at −3 dB.',
+		about: 'Lower end of its range in the data sheet: 45 is taken at −3 dB; 45 -6dB and 45 -10dB work too.',
 		explain: 'The crossover is never set below what the speaker can do.',
 		unit: 'Hz',
-		shown: lowLimitHertz === undefined ? undefined : `${lowLimitHertz} Hz at −${lowLimitDropDb ?? 3} dB`,
-		read: text => readFrequency(text),
-		put: (subject, {hertz}) => withData(subject, pair, {lowLimitHertz: hertz}),
+		shown: lowLimitHertz === undefined ? undefined : limitText(lowLimitHertz, lowLimitDropDb),
+		read: readLimit,
+		put: (subject, {hertz, dropDb}) =>
+			withData(subject, pair, {lowLimitHertz: hertz, lowLimitDropDb: dropDb}),
 	});
 }
 
-function boxPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
-	const {box} = dataOf(profile, pair);
-	const boxes = ['closed', 'vented'] as const;
-	return choicePrompt<Profile>({
-		id: `kit:box:${pair[0]}`,
+function pairBoxPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
+	const asked = {id: `kit:box:${pair[0]}`, name: pairName(profile, pair), now: dataOf(profile, pair)};
+	return boxPrompt(asked, (subject, box) => withData(subject, pair, box));
+}
+
+function sensitivityPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
+	const {sensitivityDb, sensitivityFor} = dataOf(profile, pair);
+	const basis = sensitivityFor ? ` for ${sensitivityFor}` : '';
+	return valuePrompt<Profile, SensitivityReading>({
+		id: `kit:sensitivityDb:${pair[0]}`,
 		stop: 'kit',
-		question: `${pairName(profile, pair)}: closed or vented?`,
-		about: 'A vented box has a hole or tube, in front or behind.',
-		explain: 'A closed box fades out gently below its limit, a vented one steeply.',
-		chosen: box ? boxes.indexOf(box) : undefined,
-		offers: [
-			{label: 'Closed', put: subject => withData(subject, pair, {box: 'closed'})},
-			{label: 'Vented', put: subject => withData(subject, pair, {box: 'vented'})},
-		],
+		question: `${pairName(profile, pair)}: sensitivity`,
+		about: 'At one metre: 89 is taken for 2.83 V; 89 1W where the sheet says one watt.',
+		explain: 'From the data sheet. Shows which channel gives out first.',
+		unit: 'dB',
+		shown: sensitivityDb === undefined ? undefined : `${sensitivityDb} dB${basis}`,
+		read: readSensitivity,
+		put: (subject, {value, basis: sensitivityFor}) =>
+			withData(subject, pair, {sensitivityDb: value, sensitivityFor}),
 	});
 }
 
@@ -106,7 +114,6 @@ function numberPrompt(
 	{field, words, unit, minimum, maximum, explain}: (typeof numbers)[number],
 ): Prompt<Profile> {
 	const value = dataOf(profile, pair)[field];
-	const with283 = field === 'sensitivityDb' ? {sensitivityFor: '2.83 V' as const} : {};
 	return valuePrompt<Profile, {value: number; readAs: string}>({
 		id: `kit:${field}:${pair[0]}`,
 		stop: 'kit',
@@ -115,7 +122,7 @@ function numberPrompt(
 		unit,
 		shown: value === undefined ? undefined : `${value} ${unit}`,
 		read: text => readNumber(text, {minimum, maximum, unit}),
-		put: (subject, reading) => withData(subject, pair, {[field]: reading.value, ...with283}),
+		put: (subject, reading) => withData(subject, pair, {[field]: reading.value}),
 	});
 }
 

@@ -3,20 +3,19 @@ import {readFrequency} from '../../../profile/units/frequency.ts';
 import {formatTime, readTime} from '../../../profile/units/time.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, textPrompt, valuePrompt} from '../prompt/single.ts';
+import {boxPrompt} from './boxPrompt.ts';
+import {type LimitReading, limitText, readLimit} from './dataSheet.ts';
 
 /** What is asked of each sub: its name, its range, its own delay, its box and the processor's output that feeds it. */
 export function subPrompts(profile: Profile): Prompt<Profile>[] {
 	return (profile.subs ?? []).flatMap(sub => [
 		namePrompt(sub),
 		...outputPrompt(profile, sub),
-		frequencyPrompt(sub, 'lowLimitHertz', 'how low?', 'Lower end of its range in the data sheet, at −3 dB.'),
-		frequencyPrompt(
-			sub,
-			'upperLimitHertz',
-			'how high?',
-			'Upper end of its range, its own low-pass switched off.',
+		lowLimitPrompt(sub),
+		upperLimitPrompt(sub),
+		boxPrompt({id: `kit:box:${sub.id}`, name: sub.name, now: sub}, (subject, box) =>
+			withSub(subject, sub.id, box),
 		),
-		boxPrompt(sub),
 		latencyPrompt(sub),
 	]);
 }
@@ -56,39 +55,33 @@ function outputPrompt(profile: Profile, sub: Sub): Prompt<Profile>[] {
 	];
 }
 
-function frequencyPrompt(
-	sub: Sub,
-	field: 'lowLimitHertz' | 'upperLimitHertz',
-	words: string,
-	about: string,
-): Prompt<Profile> {
-	const hertz = sub[field];
-	return valuePrompt<Profile, {hertz: number; readAs: string}>({
-		id: `kit:${field}:${sub.id}`,
+const rangeExplained = 'The crossover must lie inside the range of the sub.';
+
+function lowLimitPrompt({id, name, lowLimitHertz, lowLimitDropDb}: Sub): Prompt<Profile> {
+	return valuePrompt<Profile, LimitReading>({
+		id: `kit:lowLimitHertz:${id}`,
 		stop: 'kit',
-		question: `${sub.name}: ${words}`,
-		about,
-		explain: 'The crossover must lie inside the range of the sub.',
+		question: `${name}: how low?`,
+		about: 'Lower end of its range in the data sheet: 28 is taken at −3 dB; 28 -6dB and 28 -10dB work too.',
+		explain: rangeExplained,
 		unit: 'Hz',
-		shown: hertz === undefined ? undefined : `${hertz} Hz`,
-		read: text => readFrequency(text),
-		put: (subject, reading) => withSub(subject, sub.id, {[field]: reading.hertz}),
+		shown: lowLimitHertz === undefined ? undefined : limitText(lowLimitHertz, lowLimitDropDb),
+		read: readLimit,
+		put: (subject, {hertz, dropDb}) => withSub(subject, id, {lowLimitHertz: hertz, lowLimitDropDb: dropDb}),
 	});
 }
 
-function boxPrompt(sub: Sub): Prompt<Profile> {
-	const boxes = ['closed', 'vented'] as const;
-	return choicePrompt<Profile>({
-		id: `kit:box:${sub.id}`,
+function upperLimitPrompt({id, name, upperLimitHertz}: Sub): Prompt<Profile> {
+	return valuePrompt<Profile, {hertz: number; readAs: string}>({
+		id: `kit:upperLimitHertz:${id}`,
 		stop: 'kit',
-		question: `${sub.name}: closed or vented?`,
-		about: 'A vented box has a hole or tube.',
-		explain: 'A closed box fades out gently below its limit, a vented one steeply.',
-		chosen: sub.box ? boxes.indexOf(sub.box) : undefined,
-		offers: [
-			{label: 'Closed', put: subject => withSub(subject, sub.id, {box: 'closed'})},
-			{label: 'Vented', put: subject => withSub(subject, sub.id, {box: 'vented'})},
-		],
+		question: `${name}: how high?`,
+		about: 'Upper end of its range, its own low-pass switched off.',
+		explain: rangeExplained,
+		unit: 'Hz',
+		shown: upperLimitHertz === undefined ? undefined : `${upperLimitHertz} Hz`,
+		read: text => readFrequency(text),
+		put: (subject, {hertz}) => withSub(subject, id, {upperLimitHertz: hertz}),
 	});
 }
 
