@@ -191,3 +191,46 @@ test('without colour no escape code sets one, and the words still tell', async (
 	await answer(terminal, 'abc', '! There is no number');
 	expect(terminal.written()).not.toMatch(/\u001b\[(?:[0-9;]*;)?[349][0-7]m/);
 });
+
+test('from last year’s room to this year’s page for the cabinet door without leaving the app, and nothing is overwritten', async () => {
+	const folder = temporaryFolder();
+	const terminal = open(folder);
+	await terminal.waitFor(/› .*Attic 2026/);
+	terminal.type('f');
+	await terminal.waitFor('A name for this arrangement');
+	await answer(terminal, 'Attic anew', '[Tape 0/');
+	terminal.type('[');
+	await terminal.waitFor(/\[Wiring/);
+	await terminal.waitFor('cables laid');
+	terminal.type(']');
+	await terminal.waitFor('[Tape 0/');
+	for (const stop of ['Meter', 'Dial-in', 'Bass', 'Proof', 'Keep']) {
+		terminal.type(']');
+		await terminal.waitFor(`[${stop}`);
+	}
+
+	await terminal.waitFor('Next: Tape');
+	terminal.type('w');
+	await terminal.waitFor('Written: ');
+	terminal.type('w');
+	await terminal.waitFor(/-door-2\.html/);
+	terminal.type('l');
+	await terminal.waitFor(/-labels\.html/);
+	const written = readdirSync(join(folder, 'profiles')).filter(file => !/json|lock/.test(file));
+	expect(written.map(file => file.replace(/^.*-(?=door|labels)/, '')).toSorted()).toEqual([
+		'door-2.html',
+		'door-2.txt',
+		'door.html',
+		'door.txt',
+		'labels.html',
+		'labels.txt',
+	]);
+	terminal.type('c');
+	await terminal.waitFor(/→ Attic anew/);
+	terminal.type('q');
+	await terminal.waitFor('[Keep');
+	terminal.type('q');
+	await terminal.waitFor('newest first');
+	terminal.type('q');
+	expect((await terminal.ended).code).toBe(0);
+});
