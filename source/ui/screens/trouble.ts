@@ -19,7 +19,7 @@ const ways: Readonly<Record<Why, readonly Way[]>> = {
 	held: [
 		{label: 'Back to the list', go: (screen, world) => openHome(world, [], screen.file)},
 		{
-			label: 'Look, or go on here too; an answer is saved only if the other wrote none meanwhile',
+			label: 'Look, or go on here too; nothing of the other is overwritten unasked',
 			go(screen, world) {
 				world.files.hold(screen.file, true);
 				return {...screen, trouble: undefined};
