@@ -87,18 +87,22 @@ test('`diff` of three profiles shows each step and then the whole', async () => 
 
 test('`proof` finds the demo proved, and missed with a turned sign that it names', async () => {
 	expect(await runProgram(['proof', newer])).toMatchObject({code: 0, stderr: ''});
+	let trimDb = 0;
 	const path = fileWith(
 		demo((profile: Broken) => {
-			// The centre's trim is −2.0 dB; typed in as +2.0 dB it would read 4 dB more.
+			// A trim typed in with the wrong sign is off by twice itself.
+			trimDb = profile.settings.find(({id}: Broken) => id === 'decided').channels.FC.trimDb.stepped;
 			for (const reading of profile.meter) {
-				if (reading.round === 'proof' && reading.source === 'FC') reading.decibels += 4;
+				if (reading.round === 'proof' && reading.source === 'FC') reading.decibels -= 2 * trimDb;
 			}
 		}),
 	);
 	const {code, stdout} = await runProgram(['proof', path]);
 	expect(code).toBe(1);
 	expect(stdout).toContain('Proof missed.');
-	expect(stdout.replaceAll(/\s+/g, ' ')).toContain('+2.0 dB stands there instead of −2.0 dB');
+	expect(trimDb).toBeLessThan(-1);
+	const size = Math.abs(trimDb).toFixed(1);
+	expect(stdout.replaceAll(/\s+/g, ' ')).toContain(`+${size} dB stands there instead of −${size} dB`);
 });
 
 test('`proof` ends with 1 without a second round and lists what to read', async () => {
