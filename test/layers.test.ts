@@ -16,7 +16,7 @@ type Allowed = {
 
 // The words that profile files use (channel names, units as people write them) are plain tables and functions
 // without the schema library; the layers that speak to people may use them.
-const words = /^profile\/(channels\.ts|units\/)/;
+const words = /^profile\/((channels|names)\.ts|units\/)/;
 const usersOfWords = ['profile', 'placement', 'calibration', 'report', 'ui', 'commands'];
 
 const layers: Readonly<Record<string, Allowed>> = {

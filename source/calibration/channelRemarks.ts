@@ -1,4 +1,5 @@
 import type {SpeedOfSound} from '../acoustics/air.ts';
+import {nameOf} from '../profile/names.ts';
 import type {ChannelId, Profile} from '../profile/types.ts';
 import {middleOfOthers, repeatRemark, valueOfRepeat} from './advice.ts';
 import type {CrossoverSuggestion} from './crossover/suggest.ts';
@@ -8,7 +9,7 @@ import type {SeatLevel} from './levels.ts';
 import {timingReason, trimReason} from './reasons.ts';
 import type {Remark} from './result.ts';
 import type {TrimResult} from './trims.ts';
-import {nameOf, remark} from './words.ts';
+import {remark} from './words.ts';
 
 export type Told = {
 	readonly profile: Profile;

@@ -1,9 +1,10 @@
 import {combinedSigma, median, sampleDeviation} from '../numeric/statistics.ts';
 import {tapeSigmaMetres} from '../placement/network/sigma.ts';
+import {nameOf} from '../profile/names.ts';
 import type {Kit, Profile, TapeReading} from '../profile/types.ts';
 import {type Observations, tapeKey} from './observations.ts';
 import type {DistanceResult, Remark} from './result.ts';
-import {inLength, nameOf, remark} from './words.ts';
+import {inLength, remark} from './words.ts';
 
 /** Distances that a net of tape readings gives, by `tapeKey(seat, end)`. */
 export type AdjustedDistances = ReadonlyMap<

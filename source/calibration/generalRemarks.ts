@@ -1,9 +1,10 @@
+import {listed} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {receiverOf} from './gear.ts';
 import {standingKnown} from './levelContext.ts';
 import type {Observations} from './observations.ts';
 import type {Remark} from './result.ts';
-import {listed, remark} from './words.ts';
+import {remark} from './words.ts';
 
 /** What concerns the whole solution: assumptions made, and whether anything was measured at all. */
 export function generalRemarks(

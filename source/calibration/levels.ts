@@ -2,11 +2,11 @@ import {type BackgroundCorrection, withoutBackground} from '../acoustics/backgro
 import {type TestSpectrum, weightingOfSpectrum} from '../acoustics/band.ts';
 import {energyMean, spread} from '../acoustics/decibels.ts';
 import {combinedSigma, sampleDeviation} from '../numeric/statistics.ts';
+import {nameOf} from '../profile/names.ts';
 import type {MeterReading, Profile, Weighting} from '../profile/types.ts';
 import {levelSpreadRemarks, readingRemarks} from './levelRemarks.ts';
 import {meterKey, type Observations} from './observations.ts';
 import type {LevelResult, Remark} from './result.ts';
-import {nameOf} from './words.ts';
 
 /** Two readings of the same thing with a hand-held meter differ by about this, one standard deviation. Common practice, no source. */
 export const usualMeterSigmaDb = 0.5;

@@ -1,12 +1,13 @@
 import {weightingOfSpectrum} from '../acoustics/band.ts';
 import {median} from '../numeric/statistics.ts';
+import {nameOf} from '../profile/names.ts';
 import type {MeterReading, Profile} from '../profile/types.ts';
 import {levelContext} from './levelContext.ts';
 import {type LevelContext, usualMainsBand, usualMeterSigmaDb, usualSubBand} from './levels.ts';
 import {isForLevels, joinedName, observe, sourceNames} from './observations.ts';
 import type {Remark} from './result.ts';
 import {subsOf} from './subsOf.ts';
-import {inDb, nameOf, number, remark} from './words.ts';
+import {inDb, number, remark} from './words.ts';
 
 /** A test signal in a home is not softer than this, nor louder than that. Common practice, no source. */
 const leastDb = 30;

@@ -1,8 +1,9 @@
+import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {joinedName, meterKey, type Observations, referenceSeat, tapeKey} from './observations.ts';
 import type {Remark} from './result.ts';
 import {subsOf} from './subsOf.ts';
-import {mainChannels, nameOf, remark} from './words.ts';
+import {mainChannels, remark} from './words.ts';
 
 /** A reading or a piece of data that results wait for. */
 export type Missing = {

@@ -1,9 +1,10 @@
+import {nameOf} from '../profile/names.ts';
 import type {Profile, Receiver} from '../profile/types.ts';
 import type {Arrival} from './delays.ts';
 import {receiverOf, usualReceiverSpeed} from './gear.ts';
 import type {SeatLevel} from './levels.ts';
 import type {Dialled, Remark} from './result.ts';
-import {inDb, inLength, inMs, inSignedDb, nameOf, number, remark} from './words.ts';
+import {inDb, inLength, inMs, inSignedDb, number, remark} from './words.ts';
 
 /** How the timing of one channel came about. */
 export function timingReason(

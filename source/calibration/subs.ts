@@ -1,5 +1,6 @@
 import {coherentSum} from '../acoustics/decibels.ts';
 import {combinedSigma} from '../numeric/statistics.ts';
+import {listed, nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {levelOverSeats, type WeightedSeat} from './levelSeats.ts';
 import {type LevelContext, type SeatLevel, usualSubBand} from './levels.ts';
@@ -7,7 +8,7 @@ import {joinedName} from './observations.ts';
 import type {Remark} from './result.ts';
 import {gainOfAlignment} from './subsInPhase.ts';
 import {subsOf} from './subsOf.ts';
-import {inDb, listed, nameOf, remark} from './words.ts';
+import {inDb, remark} from './words.ts';
 
 /** What receiver and processor together should do to the level of one sub. */
 export type SubNeed = {readonly id: string; readonly gainDb: number; readonly sigmaDb: number};

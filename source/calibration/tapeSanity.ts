@@ -1,8 +1,9 @@
 import {tapeSigmaMetres} from '../placement/network/sigma.ts';
+import {nameOf} from '../profile/names.ts';
 import type {Profile, TapeReading} from '../profile/types.ts';
 import {otherSide} from './otherSide.ts';
 import type {Remark} from './result.ts';
-import {inLength, nameOf, remark} from './words.ts';
+import {inLength, remark} from './words.ts';
 
 const metresPerFoot = 0.3048;
 /** A speaker's centre is not closer to an ear than this. Common practice, no source. */

@@ -1,11 +1,12 @@
 import {median} from '../numeric/statistics.ts';
+import {listed, nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import type {Arrival} from './delays.ts';
 import {subsByFeed} from './feeds.ts';
 import type {TimingControl} from './gear.ts';
 import type {Remark} from './result.ts';
 import type {Shared} from './twoBoxes.ts';
-import {inLength, inMs, listed, nameOf, remark} from './words.ts';
+import {inLength, inMs, remark} from './words.ts';
 
 /** Subs on one output that arrive farther apart are worth a word, ms. */
 const leastApartMs = 0.5;

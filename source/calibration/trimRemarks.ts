@@ -1,9 +1,10 @@
 import {median} from '../numeric/statistics.ts';
+import {listed, nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import type {Control} from './gear.ts';
 import type {Remark} from './result.ts';
 import type {Shared} from './twoBoxes.ts';
-import {inDb, listed, nameOf, remark} from './words.ts';
+import {inDb, remark} from './words.ts';
 
 /** A common change below this is not heard and not worth a key press. Common practice, no source. */
 const leastMasterChangeDb = 0.5;

@@ -1,4 +1,4 @@
-import {channelNames, isLfe} from '../profile/channels.ts';
+import {isLfe} from '../profile/channels.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
 import type {Remark} from './result.ts';
@@ -28,18 +28,6 @@ export function inMs(value: number, decimals = 1): string {
 /** A length in the profile's own unit; metres where the profile names none. */
 export function inLength(metres: number, unit: LengthUnit | undefined): string {
 	return formatLength(metres, unit ?? 'm');
-}
-
-/** `A`, `A and B`, `A, B and C`. */
-export function listed(names: readonly string[]): string {
-	return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-}
-
-/** How a sentence calls a channel, sub, seat or several sources at once: by the plain name that tables show too; by the id where it has none. */
-export function nameOf(profile: Profile, id: string): string {
-	if (id.includes('+')) return listed(id.split('+').map(part => nameOf(profile, part)));
-	const named = profile.subs?.find(sub => sub.id === id) ?? profile.seats.find(seat => seat.id === id);
-	return named?.name ?? (channelNames as Readonly<Record<string, string>>)[id] ?? id;
 }
 
 /** Channels that drive a speaker of their own, in the profile's order. */

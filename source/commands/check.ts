@@ -1,10 +1,10 @@
 import {solve} from '../calibration/solve.ts';
 import {adjustNetwork} from '../placement/network/adjust.ts';
 import {Trouble} from '../platform/trouble.ts';
+import {nameOf} from '../profile/names.ts';
 import {parseProfile, problemLines} from '../profile/parse.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {distinctRemarks, solutionRemarks} from '../report/allRemarks.ts';
-import {plainName} from '../report/bass/names.ts';
 import {remarkLines} from '../report/remarks.ts';
 import {wrap} from '../report/wrap.ts';
 import {type Command, exitCode} from './command.ts';
@@ -50,7 +50,7 @@ export const command: Command = {
 				hasProblem
 					? 'The file is in order; the readings are not.'
 					: 'The file is in order, and no reading is impossible.',
-				...remarkLines(worthSaying, context.columns, id => plainName(profile, id)),
+				...remarkLines(worthSaying, context.columns, id => nameOf(profile, id)),
 			];
 			context.out(lines.join('\n'));
 		}

@@ -2,11 +2,11 @@ import {correctionText} from '../placement/correctionText.ts';
 import {nextReadings} from '../placement/guidedTape.ts';
 import {moved, readMoves} from '../placement/moves.ts';
 import {adjustNetwork} from '../placement/network/adjust.ts';
-import {endName} from '../placement/network/names.ts';
 import type {NetworkResult} from '../placement/network/result.ts';
 import {isPlacementRefused, judgePlacement} from '../placement/placement.ts';
 import {planPoints} from '../placement/planPoints.ts';
 import {Trouble} from '../platform/trouble.ts';
+import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
@@ -54,7 +54,7 @@ export const command: Command = {
 					corrections: ordered.map(correction => correctionText(profile, result, correction)),
 					plan: planPoints(result, profile.screen),
 					isPlanInWords: context.flags.words === true,
-					names: id => endName(profile, id),
+					names: id => nameOf(profile, id),
 				}),
 			);
 			if (count > 0) context.out(nextText(profile, next));
@@ -78,6 +78,6 @@ function withMoves(profile: Profile, result: NetworkResult, texts: readonly stri
 
 function nextText(profile: Profile, next: ReturnType<typeof nextReadings>): string {
 	if (next.length === 0) return '\nNothing more to measure: every place is known and controlled.';
-	const lines = next.map(({from, to}) => `  - ${endName(profile, from)} to ${endName(profile, to)}`);
+	const lines = next.map(({from, to}) => `  - ${nameOf(profile, from)} to ${nameOf(profile, to)}`);
 	return ['', 'Measure next', ...lines].join('\n');
 }

@@ -1,6 +1,7 @@
+import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import type {Correction} from './corrections.ts';
-import {endName, lengthText} from './network/names.ts';
+import {lengthText} from './network/names.ts';
 import type {NetworkResult} from './network/result.ts';
 import type {Vector} from './vectors.ts';
 
@@ -35,7 +36,7 @@ export function tapeTerms(
 	const wall = (axis: 0 | 1, size: number | undefined) => {
 		const isFar = size !== undefined && to[axis] > size / 2;
 		const name = axis === 0 ? (isFar ? 'wall:right' : 'wall:left') : isFar ? 'wall:back' : 'wall:front';
-		return `${lengthText(profile, isFar ? size - to[axis] : to[axis])} from the ${endName(profile, name)}`;
+		return `${lengthText(profile, isFar ? size - to[axis] : to[axis])} from the ${nameOf(profile, name)}`;
 	};
 	return axes.map(axis =>
 		axis === 0
@@ -57,6 +58,6 @@ export function correctionText(profile: Profile, result: NetworkResult, correcti
 	const places = isFree ? [] : tapeTerms(profile, result, to, axes);
 	const verb = axes.length === 1 && axes[0] === 2 ? 'put it' : 'slide it';
 	// Where the seat itself moves, the tape tells it from the speaker.
-	const seat = `${lengthText(profile, toSeatMetres)} to ${moves === id ? 'the seat' : endName(profile, id)}`;
-	return `${endName(profile, moves)}: ${verb} ${moveText(profile, by)}: ${[...places, seat].join(', ')}`;
+	const seat = `${lengthText(profile, toSeatMetres)} to ${moves === id ? 'the seat' : nameOf(profile, id)}`;
+	return `${nameOf(profile, moves)}: ${verb} ${moveText(profile, by)}: ${[...places, seat].join(', ')}`;
 }

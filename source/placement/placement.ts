@@ -71,6 +71,7 @@ export function judgePlacement(profile: Profile, result: NetworkResult): Placeme
 /** Whether the answer is "no": a blunder, a thing outside the room, or an angle certainly outside its range. */
 export function isPlacementRefused(result: NetworkResult, placement: Placement): boolean {
 	return (
+		!result.readings.some(({status}) => status === 'used') ||
 		result.remarks.some(({kind}) => kind === 'problem') ||
 		placement.outside.length > 0 ||
 		placement.judgements.some(({verdict, isCertain}) => verdict === 'outside' && isCertain)

@@ -1,9 +1,10 @@
 import type {Remark} from '../calibration/result.ts';
+import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {formatNumber} from '../profile/units/decimalText.ts';
 import {correctionText} from './correctionText.ts';
 import type {AngleJudgement, ChannelJudgement} from './judge.ts';
-import {endName, lengthText} from './network/names.ts';
+import {lengthText} from './network/names.ts';
 import type {NetworkResult} from './network/result.ts';
 import {pairCorrection} from './pairCorrection.ts';
 import type {Placement} from './placement.ts';
@@ -39,7 +40,7 @@ function judgementRemark(
 	if (off.length === 0) return [];
 	const ways = placement.corrections.filter(({id}) => id === judgement.id);
 	const point = result.points.find(({id}) => id === judgement.id)!;
-	const name = endName(profile, judgement.id);
+	const name = nameOf(profile, judgement.id);
 	const fix = ways[0]
 		? ` ${correctionText(profile, result, ways[0])
 				.slice(name.length + 2)
@@ -81,7 +82,7 @@ function symmetryRemarks(
 					return `${what} by ${unit === 'degrees' ? angle(size) : lengthText(profile, size)}`;
 				})
 				.join(', ');
-		const names = `${endName(profile, left)} and right`;
+		const names = `${nameOf(profile, left)} and right`;
 		const moving = only('only moving');
 		const settings = only('delays and trims');
 		const move = pairCorrection(result, pair, seat);
@@ -128,7 +129,7 @@ export function placementRemarks(
 				kind: 'problem',
 				code: 'outside-room',
 				about: id,
-				text: `${endName(profile, id)}: this place is outside the room.`,
+				text: `${nameOf(profile, id)}: this place is outside the room.`,
 			}),
 		),
 		...placement.judgements.flatMap(judgement => judgementRemark(profile, result, judgement, placement)),
@@ -150,7 +151,7 @@ export function placementRemarks(
 					kind: 'note',
 					code: 'screen-off-normal',
 					about: seat,
-					text: `${endName(profile, seat)} is ${angle(offNormalDegrees)} off the screen’s middle line; a review room keeps within ${offNormalLimitDegrees}° (SMPTE 196M-2003).`,
+					text: `${nameOf(profile, seat)} is ${angle(offNormalDegrees)} off the screen’s middle line; a review room keeps within ${offNormalLimitDegrees}° (SMPTE 196M-2003).`,
 				}),
 			),
 		...(centre && Math.abs(centre.apartDegrees) > 10

@@ -1,6 +1,7 @@
+import {listed} from '../profile/names.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {moveText, tapeTerms} from './correctionText.ts';
-import {lengthText, listText} from './network/names.ts';
+import {lengthText} from './network/names.ts';
 import type {NetworkResult} from './network/result.ts';
 import type {PlanChange, PlanMove} from './planChange.ts';
 import type {RoomTurn} from './roomTurn.ts';
@@ -34,7 +35,7 @@ function movedLines(profile: Profile, result: Pick<NetworkResult, 'room'>, moved
 	}
 
 	return [...groups].map(([way, moves]) => {
-		const names = listText(moves.map(({name}) => name));
+		const names = listed(moves.map(({name}) => name));
 		if (moves.length > 1) return `${names}: ${way} each.`;
 		const {by, to, metres} = moves[0]!;
 		const axes = [0, 1, 2].filter(axis => by[axis] !== 0);
@@ -59,7 +60,7 @@ export function planChangeText(
 	const {turn, conventions, moved, stayed, onlyOlder, onlyNewer} = change;
 	const profile = {...newer, ...(lengthUnit && {lengthUnit})};
 	const names = (list: readonly string[], what: string) =>
-		list.length > 0 ? [`${what}: ${listText(list)}.`] : [];
+		list.length > 0 ? [`${what}: ${listed(list)}.`] : [];
 	const isTied = conventions.older.length + conventions.newer.length === 0;
 	return [
 		...(turn ? [turnText(turn)] : []),

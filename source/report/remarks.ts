@@ -1,5 +1,5 @@
 import type {Remark} from '../calibration/result.ts';
-import {listed} from './listed.ts';
+import {listed} from '../profile/names.ts';
 import {wrap} from './wrap.ts';
 
 const headings: Readonly<Record<Remark['kind'], string>> = {

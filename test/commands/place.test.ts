@@ -35,7 +35,7 @@ async function run(profile: Profile, flags: Readonly<Record<string, unknown>> = 
 
 test('place says what to measure first when nothing is measured', async () => {
 	const {code, printed} = await run(bareProfile());
-	expect(code).toBe(0);
+	expect(code).toBe(1);
 	expect(printed).toContain('No tape readings yet.');
 });
 

@@ -1,8 +1,9 @@
 import {energyMean} from '../../acoustics/decibels.ts';
+import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {referenceSeat} from '../observations.ts';
 import type {Remark} from '../result.ts';
-import {listed, nameOf, remark} from '../words.ts';
+import {remark} from '../words.ts';
 import {type BlendGroups, groupKey, groupsOfBoth, pairId, type Sounding} from './groups.ts';
 import {type BlendPaths, blendPaths, knownPhase, membersAssumed} from './paths.ts';
 import {type GroupStanding, groupStanding, type StandingSet} from './standing.ts';

@@ -1,8 +1,9 @@
+import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {subLatency} from '../latency.ts';
 import type {Remark} from '../result.ts';
 import {subsOf} from '../subsOf.ts';
-import {inDb, inMs, listed, nameOf, number, remark} from '../words.ts';
+import {inDb, inMs, number, remark} from '../words.ts';
 import type {CollectedPair} from './collect.ts';
 import type {BlendFit} from './fit.ts';
 import type {Alignment} from './optimum.ts';

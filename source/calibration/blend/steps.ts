@@ -1,8 +1,9 @@
 import {channelNames} from '../../profile/channels.ts';
+import {listed, nameOf} from '../../profile/names.ts';
 import type {MeterReading, Profile} from '../../profile/types.ts';
 import {referenceSeat} from '../observations.ts';
 import {subsOf} from '../subsOf.ts';
-import {inMs, listed, mainChannels, nameOf} from '../words.ts';
+import {inMs, mainChannels} from '../words.ts';
 import {type BlendGroups, pairId} from './groups.ts';
 import type {StandingSet} from './standing.ts';
 import {countTaken} from './taken.ts';

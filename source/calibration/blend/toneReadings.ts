@@ -1,7 +1,7 @@
 import {withoutBackground} from '../../acoustics/background.ts';
-import {energyMean} from '../../acoustics/decibels.ts';
 import {weightingDb} from '../../acoustics/weighting.ts';
-import type {MeterReading, Profile} from '../../profile/types.ts';
+import type {Profile} from '../../profile/types.ts';
+import {backgroundAt} from '../backgroundAt.ts';
 import {settingsInForce} from '../inForce.ts';
 import type {Remark} from '../result.ts';
 import {inDb, remark} from '../words.ts';
@@ -19,28 +19,11 @@ export type ToneReading = {
 	readonly set: StandingSet | undefined;
 };
 
-function backgroundDb(
-	profile: Profile,
-	seat: string,
-	weighting: MeterReading['weighting'],
-): number | undefined {
-	const levels = (profile.meter ?? [])
-		.filter(
-			reading =>
-				reading.source === 'background' &&
-				reading.seat === seat &&
-				reading.weighting === weighting &&
-				!reading.setAside,
-		)
-		.map(({decibels}) => decibels);
-	return levels.length > 0 ? energyMean(levels) : undefined;
-}
-
 /** All tone readings of the first round at a seat that can be used, and why others cannot. */
 export function toneReadings(profile: Profile, seat: string, remarks: Remark[]): ToneReading[] {
 	// Looked up once for each weighting: there may be a hundred thousand readings.
 	const backgrounds = new Map(
-		(['A', 'C', 'Z'] as const).map(weighting => [weighting, backgroundDb(profile, seat, weighting)]),
+		(['A', 'C', 'Z'] as const).map(weighting => [weighting, backgroundAt(profile, seat, weighting)]),
 	);
 	return (profile.meter ?? []).flatMap((reading, index): ToneReading[] => {
 		const {signal, source, weighting} = reading;

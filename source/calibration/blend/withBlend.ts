@@ -1,7 +1,8 @@
+import {listed, nameOf} from '../../profile/names.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import type {ChannelSolution, Dialled, OutputSolution, Remark, Solution} from '../result.ts';
 import {toSettingsSet} from '../toSettingsSet.ts';
-import {inMs, listed, nameOf, remark} from '../words.ts';
+import {inMs, remark} from '../words.ts';
 import type {BlendPairResult} from './blend.ts';
 import {blendOf} from './blendMemory.ts';
 import type {CollectedPair} from './collect.ts';

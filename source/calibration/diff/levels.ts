@@ -1,8 +1,8 @@
 import {energyMean} from '../../acoustics/decibels.ts';
+import {nameOf} from '../../profile/names.ts';
 import type {MeterReading, Profile} from '../../profile/types.ts';
 import {settingsInForce} from '../inForce.ts';
 import type {Uncertain} from '../result.ts';
-import {plainName} from './names.ts';
 import type {Change} from './profileDiff.ts';
 import {changeScale} from './weights.ts';
 
@@ -84,9 +84,9 @@ export function levelChanges(older: Profile, newer: Profile, rename: (id: string
 		changes.push({
 			kind: 'level',
 			about: now.source,
-			name: plainName(newer, now.source),
+			name: nameOf(newer, now.source),
 			seat: now.seat,
-			seatName: plainName(newer, now.seat),
+			seatName: nameOf(newer, now.seat),
 			...(now.toneHertz !== undefined && {toneHertz: now.toneHertz}),
 			before: then.mean,
 			after: now.mean,

@@ -1,5 +1,6 @@
+import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import {isPlane, plainName} from './names.ts';
+import {isPlane} from './names.ts';
 import type {Change, TapeChange} from './profileDiff.ts';
 import {tapeMeans} from './tapeMeans.ts';
 import {changeScale, significance} from './weights.ts';
@@ -43,8 +44,8 @@ export function tapeChanges(older: Profile, newer: Profile, rename: (end: string
 		all.push({
 			from,
 			to,
-			fromName: plainName(newer, from),
-			toName: plainName(newer, to),
+			fromName: nameOf(newer, from),
+			toName: nameOf(newer, to),
 			before: {value: oldMean.value, sigma: oldMean.sigma},
 			after: {value: newMean.value, sigma: newMean.sigma},
 			change: newMean.value - oldMean.value,
@@ -65,7 +66,7 @@ export function tapeChanges(older: Profile, newer: Profile, rename: (end: string
 		return {
 			kind: 'moved',
 			about,
-			name: about === 'room' ? 'The room' : plainName(newer, about),
+			name: about === 'room' ? 'The room' : nameOf(newer, about),
 			readings: sorted,
 			weight: Math.abs(sorted[0]!.change) / changeScale.metres,
 		};

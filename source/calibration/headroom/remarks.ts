@@ -1,6 +1,7 @@
+import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import type {Remark} from '../result.ts';
-import {inDb, nameOf} from '../words.ts';
+import {inDb} from '../words.ts';
 import type {HeadroomResult, SourceHeadroom} from './headroom.ts';
 
 /** What a headroom figure leaves out, and what it lacks. */

@@ -1,5 +1,6 @@
+import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import {inMs, nameOf} from '../words.ts';
+import {inMs} from '../words.ts';
 import {
 	type BoxState,
 	channelState,

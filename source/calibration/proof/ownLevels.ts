@@ -3,9 +3,10 @@ import {weightingOfSpectrum} from '../../acoustics/band.ts';
 import {filterResponse} from '../../acoustics/filters/response.ts';
 import {shapedFilter} from '../../acoustics/filters/shape.ts';
 import type {Profile, Signal} from '../../profile/types.ts';
+import {backgroundAt} from '../backgroundAt.ts';
 import {bassManagement} from '../crossover/model.ts';
 import {type BoxState, channelState, gainOf, type Line, lineOf} from './boxState.ts';
-import {backgroundAt, isSub, type Taken} from './rounds.ts';
+import {isSub, type Taken} from './rounds.ts';
 
 /** Level of one source at a seat with all settings at zero, unweighted and without background, dB. */
 export type OwnLevel = {readonly levelDb: number; readonly sigmaDb: number};

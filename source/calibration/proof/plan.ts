@@ -1,8 +1,8 @@
 import {channelNames} from '../../profile/channels.ts';
+import {listed} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {decidedSettings, settingsInForce} from '../inForce.ts';
 import {referenceSeat} from '../observations.ts';
-import {listed} from '../words.ts';
 import {type BoxState, boxState} from './boxState.ts';
 import {type Predictor, predictors} from './predictor.ts';
 import type {ProofPlanItem} from './proofResult.ts';

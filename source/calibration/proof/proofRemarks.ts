@@ -1,8 +1,9 @@
+import {listed} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {decidedSettings} from '../inForce.ts';
 import type {Remark, Uncertain} from '../result.ts';
 import {isStale} from '../stale.ts';
-import {inDb, inSignedDb, listed, remark} from '../words.ts';
+import {inDb, inSignedDb, remark} from '../words.ts';
 import type {Prepared} from './plan.ts';
 import type {ProofReading} from './proofResult.ts';
 

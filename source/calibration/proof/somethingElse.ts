@@ -1,5 +1,6 @@
+import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import {inSignedDb, nameOf} from '../words.ts';
+import {inSignedDb} from '../words.ts';
 import type {BoxState} from './boxState.ts';
 import type {Candidate} from './candidates.ts';
 import type {Predictor} from './predictor.ts';

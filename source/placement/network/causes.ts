@@ -1,6 +1,7 @@
+import {nameOf} from '../../profile/names.ts';
 import type {Profile, TapeReading} from '../../profile/types.ts';
 import {metresPerFoot, metresPerInch} from '../../profile/units/length.ts';
-import {endName, lengthText} from './names.ts';
+import {lengthText} from './names.ts';
 import type {Cause} from './result.ts';
 import {swappedDigits} from './swappedDigits.ts';
 
@@ -135,4 +136,4 @@ export function oppositeEnd(end: string): string | undefined {
 }
 
 /** Words for having measured to the opposite thing. */
-export const oppositeText = (profile: Profile, end: string) => `taken to ${endName(profile, end)} instead`;
+export const oppositeText = (profile: Profile, end: string) => `taken to ${nameOf(profile, end)} instead`;

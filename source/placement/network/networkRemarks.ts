@@ -1,6 +1,6 @@
 import type {Remark} from '../../calibration/result.ts';
+import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import {endName, listText} from './names.ts';
 import type {Unusable} from './observations.ts';
 import {readingRemarks} from './readingRemarks.ts';
 import type {NetworkResult} from './result.ts';
@@ -56,7 +56,7 @@ function undeterminedRemarks(
 ): Remark[] {
 	const labelOf = (id: string) => points.find(point => point.id === id)!.label;
 	if (undetermined.length > mostSentences) {
-		const names = listText(undetermined.map(({id}) => labelOf(id)));
+		const names = listed(undetermined.map(({id}) => labelOf(id)));
 		const text =
 			conventions.length > 0
 				? `The tape does not tell yet where these stand: ${names}. Begin with the seat to the left wall, the front wall and the floor.`
@@ -65,7 +65,7 @@ function undeterminedRemarks(
 	}
 
 	return undetermined.map(({id, status, missing}) => {
-		const ends = listText(missing.map(({to}) => endName(profile, to)));
+		const ends = listed(missing.map(({to}) => nameOf(profile, to)));
 		const fix =
 			missing.length === 0
 				? 'Measure the reference seat and the room first.'
@@ -97,7 +97,7 @@ function apartRemarks(result: Omit<NetworkResult, 'remarks'>, {solved}: Settled)
 		.map(names => ({
 			kind: 'doubt',
 			code: 'tape-apart',
-			text: `${listText(names)} are measured to each other, but nothing ties them to the rest. A distance from one of them to the seat, and one to a wall, does.`,
+			text: `${listed(names)} are measured to each other, but nothing ties them to the rest. A distance from one of them to the seat, and one to a wall, does.`,
 		}));
 }
 
@@ -152,7 +152,7 @@ export function networkRemarks(
 					{
 						kind: 'doubt',
 						code: 'tape-one-plane',
-						text: `All readings are to the ${endName(profile, onePlane)}. They tell one coordinate of each thing and nothing of the other two.`,
+						text: `All readings are to the ${nameOf(profile, onePlane)}. They tell one coordinate of each thing and nothing of the other two.`,
 					} as const,
 				]
 			: []),
@@ -164,7 +164,7 @@ export function networkRemarks(
 					{
 						kind: 'note',
 						code: 'tape-free',
-						text: `The walls do not hold the drawing: ${listText(result.conventions)}. Distances between things are not touched by that; left and right follow the channels’ names.`,
+						text: `The walls do not hold the drawing: ${listed(result.conventions)}. Distances between things are not touched by that; left and right follow the channels’ names.`,
 					} as const,
 				]
 			: []),

@@ -1,7 +1,7 @@
+import {nameOf} from '../../profile/names.ts';
 import {distance, type Vector} from '../vectors.ts';
 import type {OtherEnd} from './causes.ts';
 import {oppositeEnd, oppositeText} from './causes.ts';
-import {endName} from './names.ts';
 import {type Observation, planeOf, pointIndex} from './observations.ts';
 import type {Network, SolvedNetwork} from './solveNetwork.ts';
 
@@ -81,7 +81,7 @@ export function otherEnds(
 				const aside = toPlane(at, second);
 				if (aside === undefined) continue;
 				found.push({
-					what: `taken to the corner with the ${endName(profile, second)} instead of square to the ${endName(profile, end)}`,
+					what: `taken to the corner with the ${nameOf(profile, second)} instead of square to the ${nameOf(profile, end)}`,
 					code: 'corner',
 					metres: Math.hypot(straight, aside),
 					sigmaMetres: sigma,

@@ -1,7 +1,8 @@
 import type {Remark} from '../../calibration/result.ts';
+import {listed} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {causesText} from './causes.ts';
-import {endsText, lengthText, listText, readingText} from './names.ts';
+import {endsText, lengthText, readingText} from './names.ts';
 import type {Unusable} from './observations.ts';
 import type {Suspect} from './result.ts';
 
@@ -19,7 +20,7 @@ export function suspectText(profile: Profile, suspect: Suspect): string {
 	const evidence = `${readingText(profile, reading)}: ${difference} ${sign} than the other readings allow, which give ${expected}.`;
 	const cause = suspect.causes.length > 0 ? ` Perhaps ${causesText(profile, suspect.causes)}.` : '';
 	const others = suspect.alternatives.map(index => endsText(profile, profile.tape![index]!));
-	const also = others.length > 0 ? ` It could also be ${listText([...new Set(others)])}.` : '';
+	const also = others.length > 0 ? ` It could also be ${listed([...new Set(others)])}.` : '';
 	const again = others.length > 0 ? ` Retake ${endsText(profile, reading)} first.` : ` Retake it.`;
 	return evidence + cause + also + again;
 }

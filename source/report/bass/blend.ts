@@ -1,6 +1,7 @@
 import type {BlendPairResult, BlendResult} from '../../calibration/blend/blend.ts';
 import type {BlendCurves} from '../../calibration/blend/curves.ts';
 import type {BlendStep} from '../../calibration/blend/steps.ts';
+import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {drawChart} from '../chart.ts';
@@ -8,7 +9,7 @@ import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {blendChart} from './blendChart.ts';
-import {actionSentence, pairName, plainName, plainNames} from './names.ts';
+import {actionSentence, pairName, plainNames} from './names.ts';
 
 export type BlendTextOptions = {
 	readonly width: number;
@@ -21,18 +22,18 @@ const chartRows = 14;
 /** The blend of subs and mains as text: what was read, what it means, what to set, what to read next. */
 export function blendText(profile: Profile, result: BlendResult, {width, curves}: BlendTextOptions): string {
 	const remarks = [...result.remarks, ...result.pairs.flatMap(pair => pair.remarks)];
-	const nameOf = (id: string) => {
+	const sourceName = (id: string) => {
 		const pair = result.pairs.find(candidate => candidate.id === id);
-		return pair ? pairName(profile, pair) : plainName(profile, id);
+		return pair ? pairName(profile, pair) : nameOf(profile, id);
 	};
 	return [
 		...wrap(
-			`${profile.name}, ${profile.date}: subs and speakers through the crossover, at ${plainName(profile, result.seat)}`,
+			`${profile.name}, ${profile.date}: subs and speakers through the crossover, at ${nameOf(profile, result.seat)}`,
 			width,
 		),
 		...result.pairs.flatMap(pair => pairLines(profile, pair, width, curves.get(pair.id))),
 		...stepLines(profile, result, width),
-		...remarkLines(remarks, width, nameOf),
+		...remarkLines(remarks, width, sourceName),
 	].join('\n');
 }
 
@@ -125,13 +126,13 @@ function stepLines(profile: Profile, {steps, cautions}: BlendResult, width: numb
 
 	return [
 		'',
-		`Next: ${steps.length} readings at ${plainName(profile, steps[0]!.seat)}`,
+		`Next: ${steps.length} readings at ${nameOf(profile, steps[0]!.seat)}`,
 		...cautions.flatMap(caution => wrap(caution, width, '  ! ')),
 		...wrap(steps[0]!.how, width, '  '),
 		...[...blocks.values()].flatMap((block, index) => [
 			...wrap(block[0]!.prepare, width, `${String(index + 1).padStart(2)}. `),
 			...wrap(
-				`Tones into ${plainName(profile, block[0]!.playInto)}: ${block.map(({hertz}) => `${formatNumber(hertz, 0)} Hz`).join(', ')}. ${block[0]!.why}`,
+				`Tones into ${nameOf(profile, block[0]!.playInto)}: ${block.map(({hertz}) => `${formatNumber(hertz, 0)} Hz`).join(', ')}. ${block[0]!.why}`,
 				width,
 				'    ',
 			),

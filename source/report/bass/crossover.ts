@@ -1,12 +1,13 @@
 import type {CrossoverCurves} from '../../calibration/crossover/curve.ts';
 import type {ChannelCrossover, CrossoverSuggestion} from '../../calibration/crossover/suggest.ts';
+import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
-import {plainName, plainNames} from './names.ts';
+import {plainNames} from './names.ts';
 
 export type CrossoverTextOptions = {
 	readonly width: number;
@@ -40,7 +41,7 @@ export function crossoverText(
 		...(lfeLowPassHertz === undefined
 			? []
 			: ['', `Low-pass of the LFE channel: ${formatNumber(lfeLowPassHertz, 0)} Hz.`]),
-		...remarkLines(suggestion.remarks, width, id => plainName(profile, id)),
+		...remarkLines(suggestion.remarks, width, id => nameOf(profile, id)),
 	].join('\n');
 }
 

@@ -1,18 +1,18 @@
 import type {HeadroomResult} from '../../calibration/headroom/headroom.ts';
+import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
-import {plainName} from './names.ts';
 
 /** Levels that can be reached at each seat against reference gain, as text. */
 export function headroomText(profile: Profile, result: HeadroomResult, width: number): string {
-	const nameOf = (id: string) => (id === 'subs' ? 'Subs together' : plainName(profile, id));
+	const sourceName = (id: string) => (id === 'subs' ? 'Subs together' : nameOf(profile, id));
 	const rows = result.sources.flatMap(({source, neededDb, seats, missing}) =>
 		seats.map(({seat, reachDb, marginDb}) => [
-			nameOf(source),
-			plainName(profile, seat),
+			sourceName(source),
+			nameOf(profile, seat),
 			`${formatNumber(neededDb, 0)} dB`,
 			reachDb === undefined ? '' : `${formatNumber(reachDb, 0)} dB`,
 			marginDb === undefined ? '' : `${formatSigned(marginDb, 0)} dB`,
@@ -37,6 +37,6 @@ export function headroomText(profile: Profile, result: HeadroomResult, width: nu
 		...(result.roomGainDb === 0
 			? []
 			: ['', `Room gain for the subs: ${formatSigned(result.roomGainDb, 1)} dB.`]),
-		...remarkLines(result.remarks, width, nameOf),
+		...remarkLines(result.remarks, width, sourceName),
 	].join('\n');
 }

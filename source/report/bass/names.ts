@@ -1,24 +1,13 @@
 import type {BlendAction} from '../../calibration/blend/setting.ts';
-import {channelNames} from '../../profile/channels.ts';
+import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import {formatEntry} from '../entryText.ts';
-import {listed} from '../listed.ts';
 import {formatDelay} from '../settingText.ts';
-
-/** Plain name of a channel, sub or seat of the profile; the id itself where it has none. */
-export function plainName(profile: Profile, id: string): string {
-	return (
-		profile.subs?.find(sub => sub.id === id)?.name ??
-		(channelNames as Readonly<Record<string, string>>)[id] ??
-		profile.seats.find(seat => seat.id === id)?.name ??
-		id
-	);
-}
 
 /** Names of several, with “and” before the last. */
 export function plainNames(profile: Profile, ids: readonly string[]): string {
-	return listed(ids.map(id => plainName(profile, id)));
+	return listed(ids.map(id => nameOf(profile, id)));
 }
 
 /** `Front centre with Sub left and Sub right`, from the two sides of a pair. */
@@ -33,9 +22,9 @@ export function pairName(
 export function actionSentence(profile: Profile, action: BlendAction): string {
 	const {box, about, what, from, to, change = 0} = action;
 	const where = {
-		receiver: `Receiver, ${plainName(profile, about)}`,
+		receiver: `Receiver, ${nameOf(profile, about)}`,
 		processor: `Bass processor, output ${about}`,
-		sub: `At ${plainName(profile, about)} itself`,
+		sub: `At ${nameOf(profile, about)} itself`,
 	}[box];
 	if (what === 'polarity') return `${where}: turn the polarity.`;
 	const timing = profile.receiver?.timing;

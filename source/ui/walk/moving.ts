@@ -1,11 +1,18 @@
 import type {Prompt} from './prompt/prompt.ts';
 import {calm, type Round, type RoundState, say} from './roundState.ts';
 
-/** To the prompt after `prompt`: required ones first, what is optional within its own stop, then what was put off. */
+/**
+To the prompt after `prompt`: required ones first, what is optional within its own stop, then what was put off. Where
+nothing needed is open, a question that had its answer before leads to the next of its stop: who takes a second round of
+readings goes through them one by one.
+
+@param isCorrection - An earlier answer was mended; that leads on to what it changes.
+*/
 export function goOn<Subject>(
 	round: Round<Subject>,
 	state: RoundState<Subject>,
 	prompt: Prompt<Subject>,
+	isCorrection = false,
 ): RoundState<Subject> {
 	const prompts = round.prompts(state.subject);
 	const at = prompts.findIndex(({id}) => id === prompt.id);
@@ -19,6 +26,8 @@ export function goOn<Subject>(
 	const follows = turned.find(
 		candidate => isOpen(candidate) && candidate.stop === prompt.stop && !skipped.includes(candidate.id),
 	);
+	const next = prompts[at + 1];
+	const isRepeat = prompt.isAnswered && !isCorrection && next?.stop === prompt.stop && next.kind !== 'page';
 	const putOff = turned.find(isOpen);
 	const neededPutOff = turned.find(candidate => isOpen(candidate) && candidate.isRequired);
 	const page = prompts.slice(at + 1).find(({kind}) => kind === 'page');
@@ -26,6 +35,7 @@ export function goOn<Subject>(
 	let target: Prompt<Subject> | undefined;
 	if (prompt.kind === 'page') target = required ?? page ?? neededPutOff ?? optional ?? putOff;
 	else if (!prompt.isRequired) target = follows ?? ownPage ?? required ?? optional ?? putOff ?? page;
+	else if (!required && isRepeat) target = next;
 	else target = required ?? prompts.find(({id}) => id === round.whenComplete) ?? page ?? optional;
 	return {...state, promptId: target?.id ?? prompt.id};
 }

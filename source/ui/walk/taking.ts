@@ -93,5 +93,9 @@ function accept<Subject>(
 		round.skipped(next).filter(id => id !== prompt.id),
 	);
 	const after = {...calm(state), subject, past: remember(state, prompt.id), latest: prompt.id};
-	return say(goOn(round, after, prompt), 'said', `${prompt.question}: ${readAs}`);
+	return say(
+		goOn(round, after, prompt, state.correcting !== undefined),
+		'said',
+		`${prompt.question}: ${readAs}`,
+	);
 }

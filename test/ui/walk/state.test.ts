@@ -237,6 +237,22 @@ describe('refusals, doubts and questions back', () => {
 	});
 });
 
+describe('a second round of readings', () => {
+	const complete = () => run(start(), type('1'), enter, type('2'), enter);
+
+	test('goes on to the next question of its stop, not to what comes when all is there', () => {
+		const state = run({...complete(), promptId: 'a'}, type('3'), enter);
+		expect(state.subject.values).toEqual({a: [1, 3], b: [2]});
+		expect(state.promptId).toBe('b');
+	});
+
+	test('but a correction leads on to what it changes', () => {
+		const state = run({...complete(), promptId: 'a'}, 'correct', type('3'), enter);
+		expect(state.subject.values).toEqual({a: [3], b: [2]});
+		expect(state.promptId).not.toBe('b');
+	});
+});
+
 describe('correcting', () => {
 	const two = run(start(), type('7'), enter, 'again', type('8'), enter, 'again');
 

@@ -1,10 +1,10 @@
 import {collectPairs} from '../../../calibration/blend/collect.ts';
 import {planSetting} from '../../../calibration/blend/setting.ts';
 import type {BlendStep} from '../../../calibration/blend/steps.ts';
+import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {keyOf} from '../meter/meterPrompt.ts';
-import {nameOf} from '../names.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {actionText} from './actionText.ts';

@@ -1,6 +1,7 @@
 import type {BlendPairResult} from '../../../calibration/blend/blend.ts';
 import {blendCurves} from '../../../calibration/blend/curves.ts';
 import type {BlendStep} from '../../../calibration/blend/steps.ts';
+import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
 import {blendChart} from '../../../report/bass/blendChart.ts';
@@ -9,7 +10,6 @@ import {fitCells} from '../../../report/fitCells.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Line} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
-import {nameOf} from '../names.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
 

@@ -1,7 +1,7 @@
+import {nameOf} from '../../../profile/names.ts';
 import type {ChannelId, Profile, SpeakerData} from '../../../profile/types.ts';
 import {readNumber} from '../../../profile/units/number.ts';
 import {formatTime, readTime} from '../../../profile/units/time.ts';
-import {nameOf} from '../names.ts';
 import {speakerPairs} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {valuePrompt} from '../prompt/single.ts';

@@ -1,8 +1,8 @@
 import {decidedSettings} from '../../../calibration/inForce.ts';
+import {nameOf} from '../../../profile/names.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
 import {readNumber} from '../../../profile/units/number.ts';
 import {formatTrim} from '../../../report/settingText.ts';
-import {nameOf} from '../names.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, type OfferedChoice, valuePrompt} from '../prompt/single.ts';
 import {foundSet} from './meterPrompt.ts';

@@ -1,5 +1,6 @@
+import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {isOverhead, nameOf, referenceSeat} from '../names.ts';
+import {isOverhead, referenceSeat} from '../names.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {tapePrompt} from './tapePrompt.ts';

@@ -1,8 +1,8 @@
 import {cablesOf} from '../../../calibration/wiring/cables.ts';
 import {readEnd} from '../../../calibration/wiring/ends.ts';
 import type {Cable, Positions} from '../../../calibration/wiring/result.ts';
+import {nameOf} from '../../../profile/names.ts';
 import type {Connection, Profile} from '../../../profile/types.ts';
-import {nameOf} from '../names.ts';
 
 const nowhere: Positions = new Map();
 

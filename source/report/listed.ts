@@ -1,4 +1,0 @@
-/** `A`, `A and B`, `A, B and C`. */
-export function listed(names: readonly string[]): string {
-	return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-}
