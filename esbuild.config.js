@@ -28,7 +28,7 @@ const common = {
 // The schema is computed from the one in the source, so that what is shipped cannot be an older one.
 const {outputFiles} = await build({
 	...common,
-	entryPoints: ['source/profile/jsonSchema.ts'],
+	entryPoints: ['source/profile/file/jsonSchema.ts'],
 	format: 'esm',
 	write: false,
 });

@@ -8,7 +8,7 @@ import {createProfileFile, saveProfile} from '../platform/profiles/save.ts';
 import {shippedFolder} from '../platform/profiles/shipped.ts';
 import {writeBeside} from '../platform/profiles/writeBeside.ts';
 import {Trouble} from '../platform/trouble.ts';
-import {parseProfile, problemLines} from '../profile/parse.ts';
+import {parseProfile, problemLines} from '../profile/file/parse.ts';
 import type {Files, Held, Listed} from '../ui/files.ts';
 
 /** The user's files as the app sees them. What the disk refuses comes back as words; faults of the program are thrown. */

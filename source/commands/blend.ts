@@ -1,12 +1,12 @@
-import {blend} from '../calibration/blend/blend.ts';
-import {blendCurves} from '../calibration/blend/curves.ts';
-import {type CrossoverCurves, crossoverCurves} from '../calibration/crossover/curve.ts';
-import {bassManagement, subModel} from '../calibration/crossover/model.ts';
-import {assumedBox, suggestCrossovers} from '../calibration/crossover/suggest.ts';
-import {headroom} from '../calibration/headroom/headroom.ts';
-import type {Remark} from '../calibration/result.ts';
-import {subsOf} from '../calibration/subsOf.ts';
+import {subsOf} from '../profile/ask/subsOf.ts';
 import type {Profile} from '../profile/types.ts';
+import {blend} from '../study/calibration/blend/blend.ts';
+import {blendCurves} from '../study/calibration/blend/curves.ts';
+import {type CrossoverCurves, crossoverCurves} from '../study/calibration/crossover/curve.ts';
+import {bassManagement, subModel} from '../study/calibration/crossover/model.ts';
+import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
+import {headroom} from '../study/calibration/headroom/headroom.ts';
+import type {Remark} from '../study/calibration/result.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

@@ -1,12 +1,12 @@
-import {solve} from '../calibration/solve.ts';
-import {adjustNetwork} from '../placement/network/adjust.ts';
 import {Trouble} from '../platform/trouble.ts';
+import {parseProfile, problemLines} from '../profile/file/parse.ts';
 import {nameOf} from '../profile/names.ts';
-import {parseProfile, problemLines} from '../profile/parse.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {distinctRemarks, solutionRemarks} from '../report/allRemarks.ts';
 import {remarkLines} from '../report/remarks.ts';
 import {wrap} from '../report/wrap.ts';
+import {solve} from '../study/calibration/solve.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
 import {type Command, exitCode} from './command.ts';
 import {bytesOf} from './profileArgument.ts';
 

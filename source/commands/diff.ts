@@ -1,10 +1,10 @@
-import {diffProfiles} from '../calibration/diff/diffProfiles.ts';
-import type {ProfileDiff} from '../calibration/diff/profileDiff.ts';
-import {solveForDiff} from '../calibration/diff/solveForDiff.ts';
-import type {ComparedPlans} from '../placement/comparePlans.ts';
 import {Trouble} from '../platform/trouble.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {diffMarkdown, diffText} from '../report/diff/text.ts';
+import {diffProfiles} from '../study/comparison/diff/diffProfiles.ts';
+import type {ProfileDiff} from '../study/comparison/diff/profileDiff.ts';
+import {solveForDiff} from '../study/comparison/diff/solveForDiff.ts';
+import type {ComparedPlans} from '../study/placement/comparePlans.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
 import {readProfileArgument} from './profileArgument.ts';
 
@@ -45,7 +45,7 @@ async function textOf({diff, older, newer}: Compared, form: Form, context: Comma
 }
 
 async function plansOf({diff, older, newer}: Compared, lengthUnit?: LengthUnit): Promise<ComparedPlans> {
-	const {comparePlans} = await import('../placement/comparePlans.ts');
+	const {comparePlans} = await import('../study/placement/comparePlans.ts');
 	return comparePlans(older, newer, diff, lengthUnit);
 }
 

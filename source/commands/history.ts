@@ -1,10 +1,10 @@
-import type {HistoryEntry} from '../calibration/history/historyEntry.ts';
-import {readEntry} from '../calibration/history/readEntry.ts';
-import {roomHistory} from '../calibration/history/roomHistory.ts';
 import {readAllFiles} from '../platform/profiles/readAll.ts';
 import {Trouble} from '../platform/trouble.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {historyText} from '../report/history/text.ts';
+import type {HistoryEntry} from '../study/comparison/history/historyEntry.ts';
+import {readEntry} from '../study/comparison/history/readEntry.ts';
+import {roomHistory} from '../study/comparison/history/roomHistory.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
 import {profileFolders} from './profileArgument.ts';
 

@@ -1,4 +1,4 @@
-import {editDistance} from '../profile/json/nearest.ts';
+import {editDistance} from '../profile/file/json/nearest.ts';
 
 /** Changes between two words that still pass for a slip of the finger, for words of this length. */
 function slipsAllowed(length: number): number {

@@ -1,13 +1,13 @@
-import {correctionText} from '../placement/correctionText.ts';
-import {nextReadings} from '../placement/guidedTape.ts';
-import {moved, readMoves} from '../placement/moves.ts';
-import {adjustNetwork} from '../placement/network/adjust.ts';
-import type {NetworkResult} from '../placement/network/result.ts';
-import {isPlacementRefused, judgePlacement} from '../placement/placement.ts';
-import {planPoints} from '../placement/planPoints.ts';
 import {Trouble} from '../platform/trouble.ts';
 import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
+import {correctionText} from '../study/placement/correctionText.ts';
+import {nextReadings} from '../study/placement/guidedTape.ts';
+import {moved, readMoves} from '../study/placement/moves.ts';
+import {isPlacementRefused, judgePlacement} from '../study/placement/placement.ts';
+import {planPoints} from '../study/placement/planPoints.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
+import type {NetworkResult} from '../study/survey/result.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

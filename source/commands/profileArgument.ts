@@ -3,7 +3,7 @@ import {profilesFolder} from '../platform/profiles/folder.ts';
 import {readProfileFile} from '../platform/profiles/read.ts';
 import {shippedFolder} from '../platform/profiles/shipped.ts';
 import {Trouble} from '../platform/trouble.ts';
-import {parseProfile, problemLines} from '../profile/parse.ts';
+import {parseProfile, problemLines} from '../profile/file/parse.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import type {CommandContext} from './command.ts';
 

@@ -1,5 +1,5 @@
-import {prove} from '../calibration/proof/prove.ts';
 import {proofText} from '../report/proof/text.ts';
+import {prove} from '../study/calibration/proof/prove.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

@@ -1,4 +1,4 @@
-import {profileJsonSchema} from '../profile/jsonSchema.ts';
+import {profileJsonSchema} from '../profile/file/jsonSchema.ts';
 import {type Command, exitCode} from './command.ts';
 
 export const command: Command = {

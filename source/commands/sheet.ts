@@ -1,8 +1,8 @@
-import {sheetData} from '../calibration/sheet/sheetData.ts';
 import {Trouble} from '../platform/trouble.ts';
 import type {Profile, SettingsSet} from '../profile/types.ts';
 import {assembleSheet} from '../report/sheet/assemble.ts';
 import {planOf} from '../report/sheet/planOf.ts';
+import {sheetData} from '../study/comparison/sheetData.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

@@ -1,9 +1,9 @@
-import {planSignals} from '../calibration/testSignals/plan.ts';
-import {signalRenderer} from '../calibration/testSignals/render.ts';
 import {outputFolder} from '../platform/outputFolder.ts';
 import {signalLines} from '../report/signals.ts';
-import {seededRandom} from '../signal/seededRandom.ts';
-import {waveFile} from '../signal/waveFile.ts';
+import {seededRandom} from '../science/signal/seededRandom.ts';
+import {waveFile} from '../science/signal/waveFile.ts';
+import {planSignals} from '../study/playing/plan.ts';
+import {signalRenderer} from '../study/playing/render.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

@@ -1,6 +1,6 @@
-import {solve} from '../calibration/solve.ts';
 import type {Profile} from '../profile/types.ts';
 import {solutionRemarks} from '../report/allRemarks.ts';
+import {solve} from '../study/calibration/solve.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

@@ -1,8 +1,8 @@
-import {standingOf} from '../calibration/sheet/sheetData.ts';
-import {solve} from '../calibration/solve.ts';
-import {wiring} from '../calibration/wiring/wiring.ts';
-import {adjustNetwork} from '../placement/network/adjust.ts';
 import {cableLabels} from '../report/wiring/labels.ts';
+import {solve} from '../study/calibration/solve.ts';
+import {standingOf} from '../study/comparison/sheetData.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
+import {wiring} from '../study/wiring/wiring.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 

@@ -1,4 +1,4 @@
-import type {Remark, Solution} from '../calibration/result.ts';
+import type {Remark, Solution} from '../study/calibration/result.ts';
 
 /** Every remark of a solution once, those of channels, subs and outputs before the general ones. */
 export function solutionRemarks(solution: Solution): Remark[] {

@@ -1,9 +1,9 @@
-import type {Remark} from '../calibration/result.ts';
-import type {NetworkResult} from '../placement/network/result.ts';
-import type {Placement} from '../placement/placement.ts';
-import type {PlanPoints} from '../placement/planPoints.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
+import type {Remark} from '../study/calibration/result.ts';
+import type {Placement} from '../study/placement/placement.ts';
+import type {PlanPoints} from '../study/placement/planPoints.ts';
+import type {NetworkResult} from '../study/survey/result.ts';
 import {distinctRemarks} from './allRemarks.ts';
 import {aimRows} from './placement/aimRows.ts';
 import {angleRows} from './placement/angleRows.ts';

@@ -1,5 +1,5 @@
-import type {Remark} from '../calibration/result.ts';
 import {listed} from '../profile/names.ts';
+import type {Remark} from '../study/calibration/result.ts';
 import {wrap} from './wrap.ts';
 
 const headings: Readonly<Record<Remark['kind'], string>> = {

@@ -1,5 +1,5 @@
-import type {SignalFile, SignalPlan} from '../calibration/testSignals/plan.ts';
 import {formatNumber} from '../profile/units/decimalText.ts';
+import type {SignalFile, SignalPlan} from '../study/playing/plan.ts';
 import {tableLines} from './table.ts';
 import {wrap} from './wrap.ts';
 

@@ -1,8 +1,8 @@
-import type {Dialled, Solution} from '../calibration/result.ts';
 import {channelNames} from '../profile/channels.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {formatNumber, formatSigned} from '../profile/units/decimalText.ts';
 import {formatLength} from '../profile/units/length.ts';
+import type {Dialled, Solution} from '../study/calibration/result.ts';
 import {solutionRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
 import {remarkLines} from './remarks.ts';

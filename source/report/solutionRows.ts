@@ -1,8 +1,14 @@
-import type {ChannelSolution, Dialled, OutputSolution, Remark, Solution} from '../calibration/result.ts';
 import {channelNames} from '../profile/channels.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {formatNumber} from '../profile/units/decimalText.ts';
 import {formatLength} from '../profile/units/length.ts';
+import type {
+	ChannelSolution,
+	Dialled,
+	OutputSolution,
+	Remark,
+	Solution,
+} from '../study/calibration/result.ts';
 import {formatDelay, formatTrim} from './settingText.ts';
 
 /** One line of the settings table, every value as text with what a person needs to read it; empty where unknown. */

@@ -79,7 +79,7 @@ export function runNode(args, {codes = [0, 1], ...options} = {}) {
 /**
 Loads a module of the source as it is in the published program: bundled, with the production form of its libraries.
 
-@param path - Relative to the project, such as `source/calibration/solve.ts`. Several give one object with the exports of
+@param path - Relative to the project, such as `source/study/calibration/solve.ts`. Several give one object with the exports of
 all, so that they share what they import.
 */
 export async function loadSource(...paths) {

@@ -2,8 +2,8 @@ import {expect, test} from 'vitest';
 import type {CommandContext} from '../../source/commands/command.ts';
 import {command} from '../../source/commands/place.ts';
 import type {Profile} from '../../source/profile/types.ts';
-import {ear, placedAt, screenAhead, towards} from '../placement/exampleNetwork.ts';
-import {bareProfile} from '../placement/network/room.ts';
+import {ear, placedAt, screenAhead, towards} from '../study/survey/exampleNetwork.ts';
+import {bareProfile} from '../study/survey/room.ts';
 
 const places = {
 	sofa: ear,

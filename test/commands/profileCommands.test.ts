@@ -7,8 +7,8 @@ import {command as copy} from '../../source/commands/copy.ts';
 import {command as list} from '../../source/commands/list.ts';
 import {command as create} from '../../source/commands/new.ts';
 import {command as schema} from '../../source/commands/schema.ts';
-import {profileJsonSchema} from '../../source/profile/jsonSchema.ts';
-import {parseProfile} from '../../source/profile/parse.ts';
+import {profileJsonSchema} from '../../source/profile/file/jsonSchema.ts';
+import {parseProfile} from '../../source/profile/file/parse.ts';
 
 const folder = fs.mkdtempSync(join(tmpdir(), 'commands-'));
 afterAll(() => fs.rmSync(folder, {recursive: true, force: true}));

@@ -1,7 +1,7 @@
 import {readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {expect, test} from 'vitest';
-import {parseProfile} from '../../source/profile/parse.ts';
+import {parseProfile} from '../../source/profile/file/parse.ts';
 import {runProgram, temporaryFolder} from './harness/program.ts';
 import {type OpenTerminal, openTerminal} from './harness/terminal.ts';
 

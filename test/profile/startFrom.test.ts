@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {checkProfile} from '../../source/profile/parse.ts';
+import {checkProfile} from '../../source/profile/file/parse.ts';
 import {startFrom} from '../../source/profile/startFrom.ts';
 import {summarise} from '../../source/profile/summary.ts';
 import {sampleProfile} from './sample.ts';

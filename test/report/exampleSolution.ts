@@ -1,5 +1,5 @@
-import type {ChannelSolution, Solution} from '../../source/calibration/result.ts';
 import type {ChannelId} from '../../source/profile/types.ts';
+import type {ChannelSolution, Solution} from '../../source/study/calibration/result.ts';
 
 /** A channel of an invented solution: distance in metres, stepped delay in ms, level and trim in dB. */
 export function exampleChannel(

@@ -1,9 +1,9 @@
 import {readFileSync} from 'node:fs';
 import {expect, test} from 'vitest';
-import {solve} from '../../source/calibration/solve.ts';
 import type {Profile} from '../../source/profile/types.ts';
 import {cellWidth} from '../../source/report/fitCells.ts';
 import {solutionText} from '../../source/report/solution.ts';
+import {solve} from '../../source/study/calibration/solve.ts';
 
 const demo = JSON.parse(
 	readFileSync(new URL('../../profiles/attic-2026.json', import.meta.url), 'utf8'),

@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
-import type {ChannelSolution} from '../../source/calibration/result.ts';
 import {solutionRows} from '../../source/report/solutionRows.ts';
+import type {ChannelSolution} from '../../source/study/calibration/result.ts';
 import {exampleChannel, exampleSolution} from './exampleSolution.ts';
 
 const options = {lengthUnit: 'm'} as const;

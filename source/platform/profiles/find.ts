@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import {join, resolve} from 'node:path';
-import {nameRemedy} from '../../profile/json/nearest.ts';
+import {nameRemedy} from '../../profile/file/json/nearest.ts';
 import {Trouble} from '../trouble.ts';
 import {slugOf} from './fileName.ts';
 import {listProfiles} from './list.ts';

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import {join} from 'node:path';
-import {decodeText, largestBytes} from '../../profile/json/decode.ts';
+import {decodeText, largestBytes} from '../../profile/file/json/decode.ts';
 import {type Summary, summarise} from '../../profile/summary.ts';
 import {errorCode, fileTrouble} from '../fileTrouble.ts';
 import {isProfileFile} from './fileName.ts';

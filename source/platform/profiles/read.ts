@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import {createRequire} from 'node:module';
-import {largestBytes} from '../../profile/json/decode.ts';
+import {largestBytes} from '../../profile/file/json/decode.ts';
 import {fileTrouble, withTrouble} from '../fileTrouble.ts';
 import {Trouble} from '../trouble.ts';
 

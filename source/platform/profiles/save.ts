@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import {dirname} from 'node:path';
-import {checkProfile, problemLines} from '../../profile/parse.ts';
-import {serialiseProfile} from '../../profile/serialise.ts';
+import {checkProfile, problemLines} from '../../profile/file/parse.ts';
+import {serialiseProfile} from '../../profile/file/serialise.ts';
 import type {Profile} from '../../profile/types.ts';
 import {createFile, replaceFile, type WriteBytes} from '../atomicWrite.ts';
 import {errorCode, fileTrouble, withTrouble} from '../fileTrouble.ts';

@@ -1,9 +1,9 @@
-import type {BlendPairResult, BlendResult} from '../../calibration/blend/blend.ts';
-import type {BlendCurves} from '../../calibration/blend/curves.ts';
-import type {BlendStep} from '../../calibration/blend/steps.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import type {BlendPairResult, BlendResult} from '../../study/calibration/blend/blend.ts';
+import type {BlendCurves} from '../../study/calibration/blend/curves.ts';
+import type {BlendStep} from '../../study/calibration/blend/steps.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';

@@ -1,7 +1,7 @@
-import type {BlendPairResult} from '../../calibration/blend/blend.ts';
-import type {BlendCurves} from '../../calibration/blend/curves.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
+import type {BlendPairResult} from '../../study/calibration/blend/blend.ts';
+import type {BlendCurves} from '../../study/calibration/blend/curves.ts';
 import type {ChartOptions} from '../chart.ts';
 import {plainNames} from './names.ts';
 

@@ -1,8 +1,8 @@
-import type {CrossoverCurves} from '../../calibration/crossover/curve.ts';
-import type {ChannelCrossover, CrossoverSuggestion} from '../../calibration/crossover/suggest.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import type {CrossoverCurves} from '../../study/calibration/crossover/curve.ts';
+import type {ChannelCrossover, CrossoverSuggestion} from '../../study/calibration/crossover/suggest.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';

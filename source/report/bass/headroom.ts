@@ -1,7 +1,7 @@
-import type {HeadroomResult} from '../../calibration/headroom/headroom.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import type {HeadroomResult} from '../../study/calibration/headroom/headroom.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';

@@ -1,7 +1,7 @@
-import type {BlendAction} from '../../calibration/blend/setting.ts';
 import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {BlendAction} from '../../study/calibration/blend/setting.ts';
 import {formatEntry} from '../entryText.ts';
 import {formatDelay} from '../settingText.ts';
 

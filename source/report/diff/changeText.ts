@@ -1,7 +1,7 @@
-import type {Change, LevelChange, MovedChange, TapeChange} from '../../calibration/diff/profileDiff.ts';
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {Change, LevelChange, MovedChange, TapeChange} from '../../study/comparison/diff/profileDiff.ts';
 import {fieldText} from './fieldText.ts';
 
 const matchedBy = {

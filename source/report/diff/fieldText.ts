@@ -1,6 +1,6 @@
-import type {FieldChange} from '../../calibration/diff/profileDiff.ts';
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {FieldChange} from '../../study/comparison/diff/profileDiff.ts';
 
 const units: Readonly<Record<string, string>> = {
 	Hertz: 'Hz',

@@ -1,5 +1,5 @@
-import type {ProfileDiff} from '../../calibration/diff/profileDiff.ts';
-import type {ComparedPlans} from '../../placement/comparePlans.ts';
+import type {ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
+import type {ComparedPlans} from '../../study/placement/comparePlans.ts';
 import {drawPlanPair, type PlanSide} from '../planPair.ts';
 import {wrap} from '../wrap.ts';
 

@@ -1,4 +1,4 @@
-import type {Change, ProfileDiff} from '../../calibration/diff/profileDiff.ts';
+import type {Change, ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
 import type {TableColumn} from '../table.ts';
 import {changeText} from './changeText.ts';
 import {

@@ -1,7 +1,7 @@
-import type {Part, SettingChange} from '../../calibration/diff/profileDiff.ts';
 import type {LengthUnit, Receiver} from '../../profile/types.ts';
 import {decimalsOf, formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {Part, SettingChange} from '../../study/comparison/diff/profileDiff.ts';
 import {formatEntry} from '../entryText.ts';
 
 export type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;

@@ -1,4 +1,4 @@
-import type {ProfileDiff} from '../../calibration/diff/profileDiff.ts';
+import type {ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';

@@ -1,7 +1,7 @@
-import type {ChannelHistory, HistoryPoint, RoomHistory} from '../../calibration/history/historyEntry.ts';
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {ChannelHistory, HistoryPoint, RoomHistory} from '../../study/comparison/history/historyEntry.ts';
 import {formatTrim} from '../settingText.ts';
 import {sparkline} from '../sparkline.ts';
 import {tableLines} from '../table.ts';

@@ -1,7 +1,7 @@
-import type {Dot} from '../../placement/aiming.ts';
-import type {Placement} from '../../placement/placement.ts';
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {Dot} from '../../study/placement/aiming.ts';
+import type {Placement} from '../../study/placement/placement.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {degreesText} from './degreesText.ts';

@@ -1,5 +1,10 @@
-import type {Explanation, Finding, ProofReading, ProofResult} from '../../calibration/proof/proofResult.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import type {
+	Explanation,
+	Finding,
+	ProofReading,
+	ProofResult,
+} from '../../study/calibration/proof/proofResult.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';

@@ -1,10 +1,10 @@
-import type {Solution} from '../../calibration/result.ts';
-import type {SheetData} from '../../calibration/sheet/sheetData.ts';
-import type {WiringResult} from '../../calibration/wiring/result.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
 import {conductorText} from '../../profile/units/conductor.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {Solution} from '../../study/calibration/result.ts';
+import type {SheetData} from '../../study/comparison/sheetData.ts';
+import type {WiringResult} from '../../study/wiring/result.ts';
 import {sheetCautions} from './cautions.ts';
 import {type CableRow, type SheetContent, seriousTexts} from './content.ts';
 import {rowsOfSet, rowsOfSolution} from './dialRows.ts';

@@ -1,4 +1,4 @@
-import type {Remark} from '../../calibration/result.ts';
+import type {Remark} from '../../study/calibration/result.ts';
 
 /** One line of what is typed in: a channel of the receiver or an output of the bass processor. All text, empty where unknown. */
 export type DialRow = {

@@ -1,6 +1,6 @@
-import type {Solution} from '../../calibration/result.ts';
 import {channelNames} from '../../profile/channels.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
+import type {Solution} from '../../study/calibration/result.ts';
 import {formatEntry} from '../entryText.ts';
 import {formatDelay, formatTrim} from '../settingText.ts';
 import type {DialRow} from './content.ts';

@@ -1,7 +1,7 @@
-import type {Standing} from '../../calibration/sheet/sheetData.ts';
 import {channelNames, isLfe} from '../../profile/channels.ts';
 import type {LengthUnit, Profile} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {Standing} from '../../study/comparison/sheetData.ts';
 import type {PlaceRow} from './content.ts';
 
 /** Everything that stands in the room, named, with the tape distances that put it back after cleaning. */

@@ -1,5 +1,5 @@
-import type {SheetData} from '../../calibration/sheet/sheetData.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {SheetData} from '../../study/comparison/sheetData.ts';
 import type {SvgPlan, SvgPoint} from './planSvg.ts';
 
 /** The drawing for the page, or undefined where the room's size or the places are not known. */

@@ -1,4 +1,4 @@
-import type {Cable} from '../../calibration/wiring/result.ts';
+import type {Cable} from '../../study/wiring/result.ts';
 import {cellWidth, fitCells} from '../fitCells.ts';
 import {escapeMarkup} from '../sheet/escape.ts';
 

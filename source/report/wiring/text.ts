@@ -1,8 +1,8 @@
-import type {Cable, WiringResult} from '../../calibration/wiring/result.ts';
 import type {LengthUnit} from '../../profile/types.ts';
 import {conductorText} from '../../profile/units/conductor.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import type {Cable, WiringResult} from '../../study/wiring/result.ts';
 import {remarkLines} from '../remarks.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';

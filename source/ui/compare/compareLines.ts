@@ -1,9 +1,9 @@
-import {diffProfiles} from '../../calibration/diff/diffProfiles.ts';
 import type {Profile} from '../../profile/types.ts';
 import {diffText} from '../../report/diff/text.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 import {tableLines} from '../../report/table.ts';
 import {wrap} from '../../report/wrap.ts';
+import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
 import type {Line} from '../parts/lines.tsx';
 import {rowsOf, solutionOf} from '../walk/solution.ts';
 import {lengthUnitOf} from '../walk/tape/units.ts';

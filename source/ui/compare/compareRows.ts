@@ -1,6 +1,6 @@
-import {changeScale} from '../../calibration/diff/weights.ts';
-import type {ChannelSolution, OutputSolution, Solution} from '../../calibration/result.ts';
 import type {SolutionRow} from '../../report/solutionRows.ts';
+import type {ChannelSolution, OutputSolution, Solution} from '../../study/calibration/result.ts';
+import {changeScale} from '../../study/comparison/diff/weights.ts';
 
 /** One channel or output in both profiles; a value that is the same in both stands once. */
 export type CompareRow = {

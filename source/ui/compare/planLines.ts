@@ -1,9 +1,9 @@
-import {diffProfiles} from '../../calibration/diff/diffProfiles.ts';
-import {comparePlans} from '../../placement/comparePlans.ts';
 import type {Profile} from '../../profile/types.ts';
 import {planSides, trailText} from '../../report/diff/plans.ts';
 import {drawPlanPair, planPairText} from '../../report/planPair.ts';
 import {wrap} from '../../report/wrap.ts';
+import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
+import {comparePlans} from '../../study/placement/comparePlans.ts';
 import type {Line} from '../parts/lines.tsx';
 import {solutionOf} from '../walk/solution.ts';
 import {lengthUnitOf} from '../walk/tape/units.ts';

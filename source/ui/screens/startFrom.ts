@@ -1,4 +1,4 @@
-import {decidedSettings} from '../../calibration/inForce.ts';
+import {decidedSettings} from '../../profile/ask/settings.ts';
 import type {Profile} from '../../profile/types.ts';
 
 /**

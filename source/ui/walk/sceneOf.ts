@@ -1,7 +1,7 @@
-import {adjustNetwork} from '../../placement/network/adjust.ts';
-import {planPoints} from '../../placement/planPoints.ts';
 import type {Profile} from '../../profile/types.ts';
 import type {PlanScene} from '../../report/plan.ts';
+import {planPoints} from '../../study/placement/planPoints.ts';
+import {adjustNetwork} from '../../study/survey/adjust.ts';
 
 /** What the places of things hang on. */
 const parts = ['tape', 'room', 'screen', 'seats', 'channels', 'subs', 'kit'] as const;

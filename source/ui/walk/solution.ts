@@ -1,8 +1,8 @@
-import type {Remark, Solution} from '../../calibration/result.ts';
-import {solve} from '../../calibration/solve.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatEntry} from '../../report/entryText.ts';
 import {type SolutionRow, solutionRows} from '../../report/solutionRows.ts';
+import type {Remark, Solution} from '../../study/calibration/result.ts';
+import {solve} from '../../study/calibration/solve.ts';
 import {lengthUnitOf} from './tape/units.ts';
 
 /** Solutions of the latest profiles: the one on screen, the one before it, and one for undo. */

@@ -13,7 +13,7 @@ export default {
 	name: 'Blend, 18 tone readings to the settings',
 	goal: {most: 50, unit: 'ms'},
 	async run({rounds, quantile}) {
-		const {blend} = await loadSource('source/calibration/blend/blend.ts');
+		const {blend} = await loadSource('source/study/calibration/blend/blend.ts');
 		const profile = withTones(trueLevel);
 		const times = [];
 		for (let round = 0; round < rounds(40) + 5; round++) {

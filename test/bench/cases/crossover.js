@@ -6,7 +6,7 @@ export default {
 	name: 'Crossover ranking, 12 speakers × 10 choices',
 	goal: {most: 16, unit: 'ms'},
 	async run({rounds, quantile}) {
-		const {suggestCrossovers} = await loadSource('source/calibration/crossover/suggest.ts');
+		const {suggestCrossovers} = await loadSource('source/study/calibration/crossover/suggest.ts');
 		const times = [];
 		// The first calls meet code that is not compiled yet, as in a walk that has just begun; they are left out.
 		for (let round = 0; round < rounds(60) + 10; round++) {

@@ -12,10 +12,10 @@ const hasNumpy = () => existsSync(python) && spawnSync(python, ['-c', 'import nu
 /** Noise and tone files, mono and in the order of 13 channels, written to a folder that goes again; time in ms. */
 async function writer() {
 	const {planSignals, signalRenderer, seededRandom, waveFile, outputFolder} = await loadSource(
-		'source/calibration/testSignals/plan.ts',
-		'source/calibration/testSignals/render.ts',
-		'source/signal/seededRandom.ts',
-		'source/signal/waveFile.ts',
+		'source/study/playing/plan.ts',
+		'source/study/playing/render.ts',
+		'source/science/signal/seededRandom.ts',
+		'source/science/signal/waveFile.ts',
 		'source/platform/outputFolder.ts',
 	);
 	const plan = planSignals(twelveSpeakers, -30);

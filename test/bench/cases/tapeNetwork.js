@@ -7,7 +7,7 @@ import {largeTapeProfile} from '../fixtures/tapeNetwork.js';
 import {loadSource, projectFolder, quantile} from '../tools.js';
 
 const python = '/usr/bin/python3';
-const network = 'source/placement/network';
+const network = 'source/study/survey';
 
 /** The same equations in the form that the reference takes, with the start that the program makes. */
 function referenceInput(source, profile) {

@@ -8,7 +8,7 @@ import {takeLock} from '../../../source/platform/lock.ts';
 import {readProfileFile} from '../../../source/platform/profiles/read.ts';
 import {createProfileFile, saveProfile} from '../../../source/platform/profiles/save.ts';
 import {Trouble} from '../../../source/platform/trouble.ts';
-import {parseProfile} from '../../../source/profile/parse.ts';
+import {parseProfile} from '../../../source/profile/file/parse.ts';
 import {sampleProfile} from '../../profile/sample.ts';
 
 const folder = fs.mkdtempSync(join(tmpdir(), 'save-'));
@@ -109,7 +109,7 @@ test('two programs that save the same file at once lose no accepted reading', as
 	const source = `
 		import {readProfileFile} from '../../../source/platform/profiles/read.ts';
 		import {saveProfile} from '../../../source/platform/profiles/save.ts';
-		import {parseProfile} from '../../../source/profile/parse.ts';
+		import {parseProfile} from '../../../source/profile/file/parse.ts';
 		const [, , path, who] = process.argv;
 		for (let count = 0; count < 15; ) {
 			const {bytes, mark} = readProfileFile(path);

@@ -1,9 +1,9 @@
 import {expect, test} from 'vitest';
+import {checkProfile} from '../../../source/profile/file/parse.ts';
 import {genericBassProcessorNames} from '../../../source/profile/generic/bassProcessors.ts';
 import {layoutNames, layouts} from '../../../source/profile/generic/layouts.ts';
 import {newProfile} from '../../../source/profile/generic/newProfile.ts';
 import {genericReceiverNames} from '../../../source/profile/generic/receivers.ts';
-import {checkProfile} from '../../../source/profile/parse.ts';
 
 const plain = {name: 'New', date: '2026-04-18', layout: '5.1.4'} as const;
 

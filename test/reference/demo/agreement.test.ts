@@ -1,10 +1,10 @@
 import {expect, test} from 'vitest';
-import {blend} from '../../../source/calibration/blend/blend.ts';
-import {prove} from '../../../source/calibration/proof/prove.ts';
-import {solve} from '../../../source/calibration/solve.ts';
-import {isStale} from '../../../source/calibration/stale.ts';
+import {isStale} from '../../../source/profile/ask/stale.ts';
 import {isLfe} from '../../../source/profile/channels.ts';
 import type {ChannelId, Profile} from '../../../source/profile/types.ts';
+import {blend} from '../../../source/study/calibration/blend/blend.ts';
+import {prove} from '../../../source/study/calibration/proof/prove.ts';
+import {solve} from '../../../source/study/calibration/solve.ts';
 import {decide} from './decide.ts';
 import {trueArrivalMs, trueMainDb} from './levels.ts';
 import {attic2025, attic2026} from './profiles.ts';

@@ -1,7 +1,7 @@
 import {readFileSync} from 'node:fs';
 import {expect, test} from 'vitest';
-import {checkProfile, parseProfile} from '../../../source/profile/parse.ts';
-import {serialiseProfile} from '../../../source/profile/serialise.ts';
+import {checkProfile, parseProfile} from '../../../source/profile/file/parse.ts';
+import {serialiseProfile} from '../../../source/profile/file/serialise.ts';
 import type {ChannelId, Profile} from '../../../source/profile/types.ts';
 import {bandWeightingDb, highPass, lowPass, toneSumDb, trueMainDb} from './levels.ts';
 import {attic2025, attic2026} from './profiles.ts';

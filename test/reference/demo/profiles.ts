@@ -1,7 +1,7 @@
-import {inputsHash} from '../../../source/calibration/inputsHash.ts';
-import {solve} from '../../../source/calibration/solve.ts';
-import {toSettingsSet} from '../../../source/calibration/toSettingsSet.ts';
+import {inputsHash} from '../../../source/profile/ask/digest.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../source/profile/types.ts';
+import {solve} from '../../../source/study/calibration/solve.ts';
+import {toSettingsSet} from '../../../source/study/calibration/toSettingsSet.ts';
 import {lfeTick, masterTick} from '../../../source/ui/walk/dialIn/standing.ts';
 import {blendRound, levelRound, type Round} from './meter.ts';
 import {seededRandom} from './random.ts';

@@ -1,9 +1,9 @@
 import {expect, test} from 'vitest';
-import {blend} from '../../../source/calibration/blend/blend.ts';
-import {blendCurves} from '../../../source/calibration/blend/curves.ts';
 import {blendText} from '../../../source/report/bass/blend.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
-import {roomProfile, type Truth, takeReading} from '../../calibration/blend/room.ts';
+import {blend} from '../../../source/study/calibration/blend/blend.ts';
+import {blendCurves} from '../../../source/study/calibration/blend/curves.ts';
+import {roomProfile, type Truth, takeReading} from '../../study/calibration/blend/room.ts';
 
 const truth: Truth = {
 	crossoverHertz: 80,

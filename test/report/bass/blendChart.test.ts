@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
-import type {BlendPairResult} from '../../../source/calibration/blend/blend.ts';
 import {blendChart} from '../../../source/report/bass/blendChart.ts';
 import {chartText} from '../../../source/report/chart.ts';
+import type {BlendPairResult} from '../../../source/study/calibration/blend/blend.ts';
 import {exampleProfile} from '../../ui/walk/dialIn/exampleProfile.ts';
 
 const pair = {still: ['FC'], moved: ['sub1'], crossoverHertz: 80} as unknown as BlendPairResult;

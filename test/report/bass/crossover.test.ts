@@ -1,12 +1,12 @@
 import {expect, test} from 'vitest';
-import {crossoverCurves} from '../../../source/calibration/crossover/curve.ts';
-import {bassManagement, subModel} from '../../../source/calibration/crossover/model.ts';
-import {suggestCrossovers} from '../../../source/calibration/crossover/suggest.ts';
-import {headroom} from '../../../source/calibration/headroom/headroom.ts';
 import {crossoverText} from '../../../source/report/bass/crossover.ts';
 import {headroomText} from '../../../source/report/bass/headroom.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
-import {roomProfile} from '../../calibration/blend/room.ts';
+import {crossoverCurves} from '../../../source/study/calibration/crossover/curve.ts';
+import {bassManagement, subModel} from '../../../source/study/calibration/crossover/model.ts';
+import {suggestCrossovers} from '../../../source/study/calibration/crossover/suggest.ts';
+import {headroom} from '../../../source/study/calibration/headroom/headroom.ts';
+import {roomProfile} from '../../study/calibration/blend/room.ts';
 
 const profile = {
 	...roomProfile({

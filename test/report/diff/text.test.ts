@@ -1,8 +1,8 @@
 import {expect, test} from 'vitest';
-import {diffProfiles} from '../../../source/calibration/diff/diffProfiles.ts';
 import type {Profile} from '../../../source/profile/types.ts';
 import {diffMarkdown, diffText} from '../../../source/report/diff/text.ts';
-import {arrange, usualArrangement} from '../../calibration/diff/exampleRoom.ts';
+import {diffProfiles} from '../../../source/study/comparison/diff/diffProfiles.ts';
+import {arrange, usualArrangement} from '../../study/comparison/diff/exampleRoom.ts';
 
 const room = arrange(usualArrangement);
 const later = arrange({

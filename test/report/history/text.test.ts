@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
-import type {RoomHistory} from '../../../source/calibration/history/historyEntry.ts';
 import {driftText, historyText} from '../../../source/report/history/text.ts';
+import type {RoomHistory} from '../../../source/study/comparison/history/historyEntry.ts';
 
 const history: RoomHistory = {
 	room: 'Attic',

@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
-import {judgePlacement} from '../../../source/placement/placement.ts';
 import {aimRows, dotText} from '../../../source/report/placement/aimRows.ts';
-import {ear, placedAt, screenAhead} from '../../placement/exampleNetwork.ts';
+import {judgePlacement} from '../../../source/study/placement/placement.ts';
+import {ear, placedAt, screenAhead} from '../../study/survey/exampleNetwork.ts';
 
 test('aimRows is empty when no speaker is placed', () => {
 	const {profile, result} = placedAt({sofa: ear});

@@ -1,7 +1,7 @@
-import type {Solution} from '../../../source/calibration/result.ts';
-import type {SheetData} from '../../../source/calibration/sheet/sheetData.ts';
-import {wiring} from '../../../source/calibration/wiring/wiring.ts';
 import type {Profile, SettingsSet} from '../../../source/profile/types.ts';
+import type {Solution} from '../../../source/study/calibration/result.ts';
+import type {SheetData} from '../../../source/study/comparison/sheetData.ts';
+import {wiring} from '../../../source/study/wiring/wiring.ts';
 
 /** An invented den with awkward names, to see that markup and tables hold them. */
 export const profile: Profile = {

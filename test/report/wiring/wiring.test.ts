@@ -1,9 +1,9 @@
 import {HtmlValidate} from 'html-validate';
 import {expect, test} from 'vitest';
-import {wiring} from '../../../source/calibration/wiring/wiring.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
 import {cableLabels, labelsHtml, labelsText} from '../../../source/report/wiring/labels.ts';
 import {wiringText} from '../../../source/report/wiring/text.ts';
+import {wiring} from '../../../source/study/wiring/wiring.ts';
 import {profile} from '../sheet/scenario.ts';
 
 const result = wiring(profile);

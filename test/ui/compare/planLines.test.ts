@@ -2,7 +2,7 @@ import {describe, expect, test} from 'vitest';
 import type {Profile} from '../../../source/profile/types.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
 import {planLines} from '../../../source/ui/compare/planLines.ts';
-import {ear, placedAt, screenAhead} from '../../placement/exampleNetwork.ts';
+import {ear, placedAt, screenAhead} from '../../study/survey/exampleNetwork.ts';
 import {exampleProfile} from '../walk/dialIn/exampleProfile.ts';
 
 const at = (x: number, name: string, changes: Partial<Profile> = {}) =>

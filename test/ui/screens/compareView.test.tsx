@@ -4,7 +4,7 @@ import {pressesOf} from '../../../source/ui/keys/press.ts';
 import {pressCompare} from '../../../source/ui/screens/compare.ts';
 import {CompareView} from '../../../source/ui/screens/compareView.tsx';
 import type {CompareScreen, World} from '../../../source/ui/screens/screen.ts';
-import {ear, placedAt, screenAhead} from '../../placement/exampleNetwork.ts';
+import {ear, placedAt, screenAhead} from '../../study/survey/exampleNetwork.ts';
 import {memoryFiles} from '../memoryFiles.ts';
 import {readAloud} from '../screenReader.ts';
 

@@ -1,5 +1,5 @@
 import {beforeEach, describe, expect, test} from 'vitest';
-import {parseProfile} from '../../../source/profile/parse.ts';
+import {parseProfile} from '../../../source/profile/file/parse.ts';
 import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {openWalk} from '../../../source/ui/screens/openWalk.ts';
 import {keep, pressAll} from '../../../source/ui/screens/press.ts';

@@ -1,8 +1,8 @@
 import {describe, expect, test} from 'vitest';
+import {checkProfile} from '../../../source/profile/file/parse.ts';
 import {layoutNames} from '../../../source/profile/generic/layouts.ts';
 import {newProfile} from '../../../source/profile/generic/newProfile.ts';
 import {genericReceiverNames} from '../../../source/profile/generic/receivers.ts';
-import {checkProfile} from '../../../source/profile/parse.ts';
 import type {Profile} from '../../../source/profile/types.ts';
 import type {Prompt} from '../../../source/ui/walk/prompt/prompt.ts';
 import {statusOf} from '../../../source/ui/walk/status.ts';

@@ -1,9 +1,9 @@
-import type {BlendAction} from '../../../calibration/blend/setting.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatLength} from '../../../profile/units/length.ts';
 import {formatEntry} from '../../../report/entryText.ts';
 import {formatDelay} from '../../../report/settingText.ts';
+import type {BlendAction} from '../../../study/calibration/blend/setting.ts';
 import {lengthUnitOf} from '../tape/units.ts';
 
 /** One change on one box, as it is done: `receiver, Front centre: distance 2.71 m to 2.95 m`. */

@@ -1,8 +1,8 @@
-import {collectPairs} from '../../../calibration/blend/collect.ts';
-import {planSetting} from '../../../calibration/blend/setting.ts';
-import type {BlendStep} from '../../../calibration/blend/steps.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {collectPairs} from '../../../study/calibration/blend/collect.ts';
+import {planSetting} from '../../../study/calibration/blend/setting.ts';
+import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {keyOf} from '../meter/meterPrompt.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';

@@ -1,7 +1,7 @@
-import {type BlendResult, blend} from '../../../calibration/blend/blend.ts';
-import {blendProcedure} from '../../../calibration/blend/procedure.ts';
-import type {BlendStep} from '../../../calibration/blend/steps.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
+import {type BlendResult, blend} from '../../../study/calibration/blend/blend.ts';
+import {blendProcedure} from '../../../study/calibration/blend/procedure.ts';
+import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
 
 /** Everything of the blend that the stop shows. */
 export type Blended = {readonly result: BlendResult; readonly steps: readonly BlendStep[]};

@@ -1,6 +1,3 @@
-import type {BlendPairResult} from '../../../calibration/blend/blend.ts';
-import {blendCurves} from '../../../calibration/blend/curves.ts';
-import type {BlendStep} from '../../../calibration/blend/steps.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
@@ -8,6 +5,9 @@ import {blendChart} from '../../../report/bass/blendChart.ts';
 import {chartText, drawChart} from '../../../report/chart.ts';
 import {fitCells} from '../../../report/fitCells.ts';
 import {wrap} from '../../../report/wrap.ts';
+import type {BlendPairResult} from '../../../study/calibration/blend/blend.ts';
+import {blendCurves} from '../../../study/calibration/blend/curves.ts';
+import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
 import type {Line} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import {actionText} from './actionText.ts';

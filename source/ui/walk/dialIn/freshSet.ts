@@ -1,6 +1,6 @@
-import {inputsHash} from '../../../calibration/inputsHash.ts';
-import {toSettingsSet} from '../../../calibration/toSettingsSet.ts';
+import {inputsHash} from '../../../profile/ask/digest.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
+import {toSettingsSet} from '../../../study/calibration/toSettingsSet.ts';
 import {solutionOf} from '../solution.ts';
 
 /** The settings that the readings give now, as a set that no profile holds yet. */

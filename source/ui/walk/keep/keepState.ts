@@ -1,4 +1,3 @@
-import {sheetData} from '../../../calibration/sheet/sheetData.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {assembleSheet} from '../../../report/sheet/assemble.ts';
 import {sheetHtml} from '../../../report/sheet/html.ts';
@@ -6,6 +5,7 @@ import {sheetMarkdown} from '../../../report/sheet/markdown.ts';
 import {planOf} from '../../../report/sheet/planOf.ts';
 import {sheetText} from '../../../report/sheet/text.ts';
 import {cableLabels, labelsHtml, labelsText} from '../../../report/wiring/labels.ts';
+import {sheetData} from '../../../study/comparison/sheetData.ts';
 import type {Written} from '../../files.ts';
 import {type Binding, commandOf} from '../../keys/binding.ts';
 import type {Press} from '../../keys/press.ts';

@@ -1,4 +1,4 @@
-import {decidedSettings} from '../../../calibration/inForce.ts';
+import {decidedSettings} from '../../../profile/ask/settings.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
 import {readNumber} from '../../../profile/units/number.ts';

@@ -1,6 +1,6 @@
-import {remarkOnMeter} from '../../../calibration/sanity.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {readLevel} from '../../../profile/units/level.ts';
+import {remarkOnMeter} from '../../../study/calibration/readings/sanity.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {takenFrom} from '../prompt/taken.ts';

@@ -1,4 +1,4 @@
-import type {Remark} from '../../../calibration/result.ts';
+import type {Remark} from '../../../study/calibration/result.ts';
 
 /** What strikes about a reading: a reason to ask once before it is taken, and words to show with it. */
 export type Sanity = {readonly doubt?: string; readonly hint?: string};

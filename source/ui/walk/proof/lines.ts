@@ -1,8 +1,8 @@
-import type {Finding, ProofReading, ProofResult} from '../../../calibration/proof/proofResult.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
 import {tableLines} from '../../../report/table.ts';
 import {wrap} from '../../../report/wrap.ts';
+import type {Finding, ProofReading, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import type {Line} from '../../parts/lines.tsx';
 import {planOf, proofOf} from './proofOf.ts';
 

@@ -1,7 +1,7 @@
-import type {ProofPlanItem, ProofResult} from '../../../calibration/proof/proofResult.ts';
-import {atomsOf, readingKey} from '../../../calibration/proof/rounds.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
+import type {ProofPlanItem, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
+import {atomsOf, readingKey} from '../../../study/calibration/proof/rounds.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';

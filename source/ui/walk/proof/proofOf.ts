@@ -1,7 +1,7 @@
-import {proofPlan} from '../../../calibration/proof/plan.ts';
-import type {ProofPlanItem, ProofResult} from '../../../calibration/proof/proofResult.ts';
-import {prove} from '../../../calibration/proof/prove.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
+import {proofPlan} from '../../../study/calibration/proof/plan.ts';
+import type {ProofPlanItem, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
+import {prove} from '../../../study/calibration/proof/prove.ts';
 import {solutionOf} from '../solution.ts';
 
 // Profiles are never changed in place, so what was found for one stays true for as long as it exists.

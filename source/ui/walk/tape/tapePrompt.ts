@@ -1,6 +1,6 @@
-import {remarkOnTape} from '../../../calibration/sanity.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
+import {remarkOnTape} from '../../../study/calibration/readings/sanity.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {takenFrom} from '../prompt/taken.ts';

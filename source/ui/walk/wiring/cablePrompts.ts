@@ -1,10 +1,10 @@
-import {readEnd} from '../../../calibration/wiring/ends.ts';
-import {straightLineMetres} from '../../../calibration/wiring/lengths.ts';
-import type {Cable} from '../../../calibration/wiring/result.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {conductorText} from '../../../profile/units/conductor.ts';
 import {formatLength, readLength} from '../../../profile/units/length.ts';
 import {type ConductorChoice, readConductor} from '../../../profile/units/readConductor.ts';
+import {readEnd} from '../../../study/wiring/ends.ts';
+import {straightLineMetres} from '../../../study/wiring/lengths.ts';
+import type {Cable} from '../../../study/wiring/result.ts';
 import {isOverhead} from '../names.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, textPrompt, valuePrompt} from '../prompt/single.ts';

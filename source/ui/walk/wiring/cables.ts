@@ -1,8 +1,8 @@
-import {cablesOf} from '../../../calibration/wiring/cables.ts';
-import {readEnd} from '../../../calibration/wiring/ends.ts';
-import type {Cable, Positions} from '../../../calibration/wiring/result.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Connection, Profile} from '../../../profile/types.ts';
+import {cablesOf} from '../../../study/wiring/cables.ts';
+import {readEnd} from '../../../study/wiring/ends.ts';
+import type {Cable, Positions} from '../../../study/wiring/result.ts';
 
 const nowhere: Positions = new Map();
 

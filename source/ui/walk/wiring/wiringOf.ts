@@ -1,8 +1,8 @@
-import {standingOf} from '../../../calibration/sheet/sheetData.ts';
-import type {Positions, WiringResult} from '../../../calibration/wiring/result.ts';
-import {wiring} from '../../../calibration/wiring/wiring.ts';
-import {adjustNetwork} from '../../../placement/network/adjust.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {standingOf} from '../../../study/comparison/sheetData.ts';
+import {adjustNetwork} from '../../../study/survey/adjust.ts';
+import type {Positions, WiringResult} from '../../../study/wiring/result.ts';
+import {wiring} from '../../../study/wiring/wiring.ts';
 import {solutionOf} from '../solution.ts';
 
 // Profiles are never changed in place, so what was found for one stays true for as long as it exists.

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {parseProfile} from '../../../../source/profile/parse.ts';
+import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import {bassPrompts} from '../../../../source/ui/walk/bass/bass.ts';
 import {solutionOf} from '../../../../source/ui/walk/solution.ts';
 import {answered, bassProfile, bothWith, standing} from './exampleRoom.ts';

@@ -6,7 +6,7 @@ import {
 	type Truth,
 	takeReading,
 	trueLevel,
-} from '../../../calibration/blend/room.ts';
+} from '../../../study/calibration/blend/room.ts';
 
 /** An invented room whose sub arrives 4.3 ms late with the settings that stand. */
 export const truth: Truth = {

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {parseProfile} from '../../../../source/profile/parse.ts';
+import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import {toneSetOf, toneSetPrompt} from '../../../../source/ui/walk/bass/toneSet.ts';
 import {bassProfile, standing} from './exampleRoom.ts';
 

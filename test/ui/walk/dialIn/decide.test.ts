@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {parseProfile} from '../../../../source/profile/parse.ts';
+import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
 import {withDecided, withTick} from '../../../../source/ui/walk/dialIn/decide.ts';
 import {situationOf} from '../../../../source/ui/walk/dialIn/situation.ts';

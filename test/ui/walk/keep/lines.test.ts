@@ -1,7 +1,7 @@
 import {readFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {expect, test} from 'vitest';
-import {parseProfile} from '../../../../source/profile/parse.ts';
+import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {keepLines} from '../../../../source/ui/walk/keep/lines.ts';
 import {nextOf} from '../../../../source/ui/walk/keep/next.ts';

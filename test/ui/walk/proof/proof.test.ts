@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {parseProfile} from '../../../../source/profile/parse.ts';
+import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {withDecided, withTick} from '../../../../source/ui/walk/dialIn/decide.ts';
 import {proofPrompts} from '../../../../source/ui/walk/proof/proof.ts';

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest';
-import {checkProfile} from '../../../../source/profile/parse.ts';
+import {checkProfile} from '../../../../source/profile/file/parse.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {reduceRound, startRound} from '../../../../source/ui/walk/state.ts';
 import {walkRound} from '../../../../source/ui/walk/stops.ts';

@@ -1,0 +1,67 @@
+import type {Profile, Receiver} from '../types.ts';
+
+/** Speed of sound that receivers compute with where they do not say, m/s. Common practice, no source. */
+export const usualReceiverSpeed = 343;
+
+/**
+Stands in for a receiver that is not described yet, so that a first round shows something.
+Common practice, no source: delays in tenths of a millisecond, trims in half decibels.
+*/
+const assumedReceiver: Receiver = {
+	timing: {kind: 'delay', stepMs: 0.1, minimumMs: 0, maximumMs: 100},
+	trim: {stepDb: 0.5, minimumDb: -12, maximumDb: 12},
+	crossover: {choicesHertz: [40, 60, 80, 90, 100, 110, 120, 150, 200], scope: 'per channel'},
+	subOutputs: 2,
+};
+
+export function receiverOf(profile: Profile): {readonly receiver: Receiver; readonly isAssumed: boolean} {
+	return {receiver: profile.receiver ?? assumedReceiver, isAssumed: profile.receiver === undefined};
+}
+
+/** A control of a box in the one unit that a computation uses: it can show `minimum + k · step` up to `maximum`. */
+export type Control = {readonly step: number; readonly minimum: number; readonly maximum: number};
+
+/**
+The receiver's timing control as a delay, ms.
+A distance entered tells the receiver how early to send: it is a negative delay of distance / the receiver's speed.
+*/
+export type TimingControl = {
+	readonly kind: 'delay' | 'distance';
+	readonly delay: Control;
+	/** From the delay, ms, to what is typed in: ms or metres. */
+	readonly toEntry: (delayMs: number) => number;
+	/** Size of one millisecond in what is typed in: 1, or metres per millisecond. */
+	readonly entryPerMs: number;
+};
+
+export function timingControl(receiver: Receiver): TimingControl {
+	const {timing} = receiver;
+	if (timing.kind === 'delay') {
+		const delay = control(timing.stepMs, timing.minimumMs, timing.maximumMs);
+		return {kind: 'delay', delay, toEntry: delayMs => delayMs, entryPerMs: 1};
+	}
+
+	const metresPerMs = (timing.speedOfSoundMetresPerSecond ?? usualReceiverSpeed) / 1000;
+	const metres = control(timing.stepMetres, timing.minimumMetres, timing.maximumMetres);
+	return {
+		kind: 'distance',
+		delay: {
+			step: metres.step / metresPerMs,
+			minimum: -metres.maximum / metresPerMs,
+			maximum: -metres.minimum / metresPerMs,
+		},
+		toEntry: delayMs => onGrid(metres, -delayMs * metresPerMs),
+		entryPerMs: metresPerMs,
+	};
+}
+
+/** A control whose maximum is one of its own steps, and whose limits are in order whatever the file says. */
+export function control(step: number, minimum: number, maximum: number): Control {
+	const steps = Math.max(0, Math.floor((maximum - minimum) / step + 1e-6));
+	return {step, minimum, maximum: minimum + steps * step};
+}
+
+/** The control's point nearest to a value that is one but for binary crumbs. */
+export function onGrid({step, minimum}: Control, value: number): number {
+	return Number((minimum + Math.round((value - minimum) / step) * step).toPrecision(12));
+}

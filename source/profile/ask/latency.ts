@@ -1,0 +1,35 @@
+import type {ChannelId, Profile, Sub} from '../types.ts';
+
+/** Where sound is late, and by how much. */
+export type LatencyPart = {readonly at: string; readonly milliseconds: number};
+
+/** Latencies in the line of a channel with a speaker of its own, ms. */
+export function channelLatency(profile: Profile, id: ChannelId): LatencyPart[] {
+	const channel = profile.channels.find(candidate => candidate.id === id);
+	return parts([channel?.latencyFrom ?? `the link of ${id}`, channel?.latencyMs]);
+}
+
+/** Latencies in the line of a sub: the LFE output's link, the bass processor where it runs through it, its own electronics. */
+export function subLatency(profile: Profile, sub: Sub): LatencyPart[] {
+	const processor = processorOf(profile, sub);
+	return [
+		...channelLatency(profile, sub.fedBy),
+		...parts([processor?.name ?? 'the bass processor', processor?.latencyMs], [sub.name, sub.latencyMs]),
+	];
+}
+
+/** The bass processor, where the sub hangs on one of its outputs. */
+export function processorOf(profile: Profile, sub: Sub): Profile['bassProcessor'] {
+	const {bassProcessor} = profile;
+	if (sub.processorOutput === undefined || !bassProcessor?.outputs.includes(sub.processorOutput))
+		return undefined;
+	return bassProcessor;
+}
+
+export function totalLatency(latencies: readonly LatencyPart[]): number {
+	return latencies.reduce((sum, {milliseconds}) => sum + milliseconds, 0);
+}
+
+function parts(...entries: ReadonlyArray<readonly [string, number | undefined]>): LatencyPart[] {
+	return entries.flatMap(([at, milliseconds]) => (milliseconds ? [{at, milliseconds}] : []));
+}

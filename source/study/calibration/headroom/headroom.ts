@@ -1,0 +1,164 @@
+import {decidedSettings} from '../../../profile/ask/settings.ts';
+import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {isLfe} from '../../../profile/channels.ts';
+import type {ChannelId, Profile} from '../../../profile/types.ts';
+import {coherentSum, energySum} from '../../../science/acoustics/decibels.ts';
+import {suggestCrossovers} from '../crossover/suggest.ts';
+import type {Remark} from '../result.ts';
+import {distanceFinder} from './distances.ts';
+import {atDistance, reachAtOneMetre} from './reach.ts';
+import {headroomRemarks} from './remarks.ts';
+
+/**
+Levels of full-scale sound at reference gain, dB at the seat: 85 dB at −20 dBFS, and 10 dB more for the LFE channel.
+In the AES17 convention they are the RMS levels of a full-scale sine, so that an amplifier's sine watts compare directly.
+
+@see SMPTE RP 200 for 85 dB at −20 dBFS; ITU-R BS.775-3, Annex 7, for the 10 dB (both as quoted elsewhere).
+*/
+export const referencePeakDb = {mains: 105, lfe: 115} as const;
+
+export type SeatHeadroom = {
+	readonly seat: string;
+	/** Level that can be reached there, dB. */
+	readonly reachDb?: number;
+	/** Reach minus what reference gain asks for, dB; this is also the master volume at which it gives out. */
+	readonly marginDb?: number;
+	readonly distanceM?: number;
+};
+
+export type SourceHeadroom = {
+	/** A channel with a speaker, or `subs` for all subs of one LFE channel together. */
+	readonly source: ChannelId | 'subs';
+	readonly subs?: readonly string[];
+	/** What reference gain asks for at the seat, dB. */
+	readonly neededDb: number;
+	readonly crossoverHertz?: number | 'full';
+	readonly seats: readonly SeatHeadroom[];
+	/** Words for what is missing, such as `sensitivity`; empty where the level could be told. */
+	readonly missing: readonly string[];
+};
+
+export type HeadroomResult = {
+	readonly sources: readonly SourceHeadroom[];
+	/** The source with the smallest margin, its seat, and the master volume (reference = 0 dB) at which it gives out. */
+	readonly first?: {
+		readonly source: SourceHeadroom['source'];
+		readonly seat: string;
+		readonly masterVolumeDb: number;
+	};
+	readonly roomGainDb: number;
+	readonly remarks: readonly Remark[];
+};
+
+/** Crossover of each channel: as decided, else as suggested. */
+function crossovers(profile: Profile): ReadonlyMap<ChannelId, number | 'full'> {
+	const decided = decidedSettings(profile)?.channels ?? {};
+	const suggested = suggestCrossovers(profile).channels;
+	return new Map(
+		profile.channels
+			.filter(({id}) => !isLfe(id))
+			.map(({id}) => [id, decided[id]?.crossoverHertz ?? suggested.get(id)?.hertz ?? 'full']),
+	);
+}
+
+function seatOf(
+	seat: string,
+	distanceM: number | undefined,
+	reachDb: number | undefined,
+	neededDb: number,
+): SeatHeadroom {
+	return {
+		seat,
+		...(distanceM !== undefined && {distanceM}),
+		...(reachDb !== undefined && {reachDb, marginDb: reachDb - neededDb}),
+	};
+}
+
+function subsHeadroom(
+	profile: Profile,
+	distanceOf: ReturnType<typeof distanceFinder>,
+	redirected: number,
+	roomGainDb: number,
+): SourceHeadroom | undefined {
+	const subs = subsOf(profile);
+	if (subs.length === 0) return undefined;
+	const hasLfe = profile.channels.some(({id}) => isLfe(id));
+	const sources = [
+		...(hasLfe ? [referencePeakDb.lfe] : []),
+		...Array.from({length: redirected}, () => referencePeakDb.mains),
+	];
+	if (sources.length === 0) return undefined;
+	const neededDb = energySum(sources);
+	const missing = new Set<string>();
+	if (subs.some(({maximumLevelDb}) => maximumLevelDb === undefined)) missing.add('largest level of each sub');
+	const seats = profile.seats.map(({id: seat}) => {
+		const distances = subs.map(({id}) => distanceOf(id, seat));
+		if (distances.includes(undefined)) missing.add('distances of the subs');
+		const levels = subs.flatMap(({maximumLevelDb}, index) => {
+			const distanceM = distances[index];
+			return maximumLevelDb === undefined || distanceM === undefined
+				? []
+				: [atDistance(maximumLevelDb, distanceM)];
+		});
+		const isWhole = levels.length === subs.length;
+		// Aligned subs add in phase in the bass, where the wave is longer than their mismatch.
+		return seatOf(
+			seat,
+			distances.length === 1 ? distances[0] : undefined,
+			isWhole ? coherentSum(levels) + roomGainDb : undefined,
+			neededDb,
+		);
+	});
+	return {source: 'subs', subs: subs.map(({id}) => id), neededDb, seats, missing: [...missing]};
+}
+
+/**
+The level that each channel and the subs can reach at each seat, held against reference gain, and the first to give out.
+
+High-passed mains are judged on their own band, where their sensitivity is stated; the bass taken from them is added to
+what the subs must do, on energy. Room gain is 0 unless the profile states one.
+
+@param profile - Read: channels, subs, seats, tape readings, room, and the settings decided.
+*/
+export function headroom(profile: Profile): HeadroomResult {
+	const roomGainDb = profile.room.bassGainDb ?? 0;
+	const crossoverOf = crossovers(profile);
+	const distanceOf = distanceFinder(profile);
+	const mains = profile.channels.filter(({id}) => !isLfe(id));
+	const sources: SourceHeadroom[] = mains.map(({id, speaker}) => {
+		const reach = reachAtOneMetre(speaker ?? {});
+		const missing = 'missing' in reach ? [...reach.missing] : [];
+		const seats = profile.seats.map(({id: seat}) => {
+			const distanceM = distanceOf(id, seat);
+			const reachDb =
+				'missing' in reach || distanceM === undefined ? undefined : atDistance(reach.decibels, distanceM);
+			return seatOf(seat, distanceM, reachDb, referencePeakDb.mains);
+		});
+		if (seats.some(({distanceM}) => distanceM === undefined)) missing.push('distance');
+		return {
+			source: id,
+			neededDb: referencePeakDb.mains,
+			crossoverHertz: crossoverOf.get(id)!,
+			seats,
+			missing,
+		};
+	});
+	const redirected = [...crossoverOf.values()].filter(hertz => hertz !== 'full').length;
+	const subs = subsHeadroom(profile, distanceOf, redirected, roomGainDb);
+	if (subs) sources.push(subs);
+
+	let first: HeadroomResult['first'];
+	for (const {source, seats} of sources) {
+		for (const {seat, marginDb} of seats) {
+			if (marginDb !== undefined && (!first || marginDb < first.masterVolumeDb))
+				first = {source, seat, masterVolumeDb: marginDb};
+		}
+	}
+
+	return {
+		sources,
+		...(first && {first}),
+		roomGainDb,
+		remarks: headroomRemarks(profile, sources, first, redirected),
+	};
+}

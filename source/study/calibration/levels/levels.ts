@@ -1,0 +1,187 @@
+import {meterKey, type Observations} from '../../../profile/ask/readings.ts';
+import {nameOf} from '../../../profile/names.ts';
+import type {MeterReading, Profile, Weighting} from '../../../profile/types.ts';
+import {type BackgroundCorrection, withoutBackground} from '../../../science/acoustics/background.ts';
+import {type TestSpectrum, weightingOfSpectrum} from '../../../science/acoustics/band.ts';
+import {energyMean, spread} from '../../../science/acoustics/decibels.ts';
+import {combinedSigma, sampleDeviation} from '../../../science/numeric/statistics.ts';
+import type {LevelResult, Remark} from '../result.ts';
+import {levelSpreadRemarks, readingRemarks} from './levelRemarks.ts';
+
+/** Two readings of the same thing with a hand-held meter differ by about this, one standard deviation. Common practice, no source. */
+export const usualMeterSigmaDb = 0.5;
+export const usualMainsBand: TestSpectrum = {kind: 'pink', fromHertz: 500, toHertz: 2000};
+export const usualSubBand: TestSpectrum = {kind: 'pink', fromHertz: 30, toHertz: 80};
+
+/** What is the same for every level of one solution. */
+export type LevelContext = {
+	readonly profile: Profile;
+	readonly observations: Observations;
+	/** Trim and gain that stood when a reading of this source was taken, dB; 0 where unknown. */
+	readonly gainInForce: (reading: MeterReading, source: string) => number;
+	/** The master volume that most readings were taken at, dB; `undefined` where none says. */
+	readonly usualMasterDb: number | undefined;
+	/** Master volume relative to the one that most readings were taken at, dB. */
+	readonly masterOf: (reading: MeterReading) => number;
+	/** What the meter reads above the unweighted level, dB. */
+	readonly weightingOf: (weighting: Weighting, spectrum: TestSpectrum) => number;
+};
+
+/** A level at one seat. */
+export type SeatLevel = LevelResult & {
+	/** What the level would be with no trim, dB: level minus the trim in force. */
+	readonly atZeroTrimDb: number;
+	/** Trim in force for the latest reading, dB. */
+	readonly gainInForceDb: number;
+	readonly singleSigmaDb: number;
+	readonly remarks: readonly Remark[];
+};
+
+/** Remembers the correction for each weighting and band; a profile has a handful of them. */
+export function weightingMemory(): LevelContext['weightingOf'] {
+	const known = new Map<string, number>();
+	return (weighting, spectrum) => {
+		const key =
+			spectrum.kind === 'tone'
+				? `${weighting} ${spectrum.hertz}`
+				: `${weighting} ${spectrum.fromHertz} ${spectrum.toHertz}`;
+		const value = known.get(key) ?? weightingOfSpectrum(weighting, spectrum);
+		known.set(key, value);
+		return value;
+	};
+}
+
+type Group = {
+	readonly values: number[];
+	readonly weighting: Weighting;
+	readonly spectrum: TestSpectrum;
+	readonly gainDb: number;
+	readonly masterDb: number;
+};
+
+/**
+Level of a source at a seat from its repeats.
+
+Readings under the same conditions are averaged on energy, then the background is taken out, then the weighting is
+corrected for the signal's band, then the meter's offset added; groups under different settings are brought to no trim
+and the common master volume before they are averaged.
+
+@returns `undefined` where there is no reading, or the background drowns all of them; `remarks` tells.
+*/
+export function seatLevel(
+	context: LevelContext,
+	seat: string,
+	source: string,
+	usualSpectrum: TestSpectrum,
+): {readonly level?: SeatLevel; readonly remarks: readonly Remark[]} {
+	const {profile, observations} = context;
+	const readings = observations.meter.get(meterKey(seat, source));
+	if (!readings) return {remarks: []};
+	const groups = grouped(context, readings, source, usualSpectrum);
+	const priorSigma = profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
+	const offsetDb = profile.kit?.meterOffsetDb ?? 0;
+	const remarks: Remark[] = [];
+	// Where levels are made for several seats, a sentence says at which.
+	const isSeveral = profile.target?.seats === 'weighted' && profile.seats.length > 1;
+	const name = isSeveral ? `${nameOf(profile, source)} at ${nameOf(profile, seat)}` : nameOf(profile, source);
+	const used = groups.flatMap(group => {
+		const readDb = energyMean(group.values);
+		const background = backgroundOf(context, seat, group.weighting);
+		const corrected: BackgroundCorrection =
+			background === undefined
+				? {verdict: 'left out', levelDb: readDb, correctionDb: 0, sigmaFactor: 1}
+				: withoutBackground(readDb, background);
+		const weightingDb = context.weightingOf(group.weighting, group.spectrum);
+		remarks.push(...readingRemarks(name, source, {group, readDb, background, corrected, weightingDb}));
+		if (corrected.verdict === 'refused') return [];
+		const shiftDb = corrected.correctionDb - weightingDb + offsetDb - group.gainDb - group.masterDb;
+		return [{group, corrected, weightingDb, shiftDb, atZeroTrimDb: readDb + shiftDb}];
+	});
+	if (used.length === 0) return {remarks};
+
+	const counts = used.map(({group}) => group.values.length);
+	const repeats = counts.reduce((sum, count) => sum + count, 0);
+	const alike = used.flatMap(({group, shiftDb}) => group.values.map(value => value + shiftDb));
+	const atZeroTrimDb = energyMean(
+		used.map(entry => entry.atZeroTrimDb),
+		counts,
+	);
+	const last = used.at(-1)!;
+	const factor = Math.max(...used.map(({corrected}) => corrected.sigmaFactor));
+	const singleSigmaDb = pooledSigma(priorSigma, alike) * factor;
+	// An error of the background itself moves the corrected level by (factor − 1) of it.
+	const sigmaDb = combinedSigma(singleSigmaDb / Math.sqrt(repeats), (factor - 1) * priorSigma);
+	remarks.push(...levelSpreadRemarks(name, source, alike, last.shiftDb, priorSigma));
+	return {
+		remarks,
+		level: {
+			decibels: atZeroTrimDb + last.group.gainDb,
+			atZeroTrimDb,
+			gainInForceDb: last.group.gainDb,
+			sigmaDb,
+			singleSigmaDb,
+			repeats,
+			spreadDb: spread(alike),
+			backgroundCorrectionDb: last.corrected.correctionDb,
+			weightingCorrectionDb: last.weightingDb === 0 ? 0 : -last.weightingDb,
+			remarks,
+		},
+	};
+}
+
+/**
+What is known of the meter beforehand and what the repeats show, together: the more repeats, the more they count.
+The prior counts as much as four repeats would. Common practice, no source.
+*/
+function pooledSigma(priorSigma: number, values: readonly number[]): number {
+	const priorFreedom = 3;
+	const freedom = values.length - 1;
+	const squares = priorFreedom * priorSigma ** 2 + freedom * sampleDeviation(values) ** 2;
+	return Math.sqrt(squares / (priorFreedom + freedom));
+}
+
+/** The group of the latest reading comes last. */
+function grouped(
+	context: LevelContext,
+	readings: readonly MeterReading[],
+	source: string,
+	usualSpectrum: TestSpectrum,
+): Group[] {
+	const groups: Group[] = [];
+	let group: Group | undefined;
+	for (const reading of readings) {
+		const {weighting} = reading;
+		const gainDb = context.gainInForce(reading, source);
+		const masterDb = context.masterOf(reading);
+		const spectrum = reading.signal ?? usualSpectrum;
+		const isAlike = (other: Group) =>
+			other.weighting === weighting &&
+			other.gainDb === gainDb &&
+			other.masterDb === masterDb &&
+			isSameSpectrum(other.spectrum, spectrum);
+		if (!group || !isAlike(group)) {
+			group = groups.find(isAlike);
+			if (!group) {
+				group = {values: [], weighting, spectrum, gainDb, masterDb};
+				groups.push(group);
+			}
+		}
+
+		group.values.push(reading.decibels);
+	}
+
+	return [...groups.filter(other => other !== group), ...(group ? [group] : [])];
+}
+
+function isSameSpectrum(a: TestSpectrum, b: TestSpectrum): boolean {
+	if (a.kind === 'tone' || b.kind === 'tone')
+		return a.kind === 'tone' && b.kind === 'tone' && a.hertz === b.hertz;
+	return a.fromHertz === b.fromHertz && a.toHertz === b.toHertz;
+}
+
+/** Energy mean of the background at a seat, read with the same weighting; dB as read. */
+function backgroundOf({observations}: LevelContext, seat: string, weighting: Weighting): number | undefined {
+	const readings = observations.meter.get(meterKey(seat, 'background')) ?? [];
+	const levels = readings.filter(reading => reading.weighting === weighting).map(({decibels}) => decibels);
+	return levels.length === 0 ? undefined : energyMean(levels);
+}

@@ -1,0 +1,87 @@
+import {type BoxState, boxState} from '../../../profile/ask/lines.ts';
+import {referenceSeat} from '../../../profile/ask/readings.ts';
+import {decidedSettings, settingsInForce} from '../../../profile/ask/settings.ts';
+import {channelNames} from '../../../profile/channels.ts';
+import {listed} from '../../../profile/names.ts';
+import type {Profile} from '../../../profile/types.ts';
+import {type Predictor, predictors} from './predictor.ts';
+import type {ProofPlanItem} from './proofResult.ts';
+import {readingKey, roundOf, type Taken} from './rounds.ts';
+import {subArrivals} from './subArrivals.ts';
+
+/** Everything that the second round is held against. */
+export type Prepared = {
+	/** Settings that should be in force now. */
+	readonly intended: BoxState;
+	/** Settings that stood before them. */
+	readonly former: BoxState;
+	readonly predictors: readonly Predictor[];
+	/** Second-round readings by the predictor's key. */
+	readonly taken: ReadonlyMap<string, readonly Taken[]>;
+	readonly items: readonly ProofPlanItem[];
+};
+
+/** What stood in the boxes before: the set found, else what most of the first round was read under. */
+function formerState(profile: Profile): BoxState {
+	const found = profile.settings?.findLast(({origin}) => origin === 'found');
+	if (found) return boxState(profile, found);
+	const first = profile.meter?.findLast(
+		({round, inForce, setAside}) => round === 'first' && inForce && !setAside,
+	);
+	return boxState(profile, first && settingsInForce(profile, first));
+}
+
+function plainNames(profile: Profile, atoms: readonly string[]): string {
+	return listed(
+		atoms.map(
+			atom =>
+				profile.subs?.find(({id}) => id === atom)?.name ??
+				(channelNames as Partial<Record<string, string>>)[atom] ??
+				atom,
+		),
+	);
+}
+
+/**
+Predictions for every reading of the second round that the first gives ground for: at the reference seat, for the settings
+are made for it, and wherever else a reading was taken.
+*/
+export function prepareProof(profile: Profile): Prepared {
+	const decided = decidedSettings(profile);
+	const reference = referenceSeat(profile).id;
+	const intended = boxState(profile, decided);
+	const found = predictors(profile, intended, subArrivals(profile), reference);
+	const taken = new Map<string, Taken[]>();
+	for (const one of roundOf(profile, 'proof')) {
+		const key = readingKey(one.atoms, one.seat, one.signal);
+		taken.set(key, [...(taken.get(key) ?? []), one]);
+	}
+
+	const isWorthReading = ({key, seat}: Predictor) => seat === reference || taken.has(key);
+	const items = found.filter(isWorthReading).map((predictor): ProofPlanItem => {
+		const {key, atoms, seat, weighting, signal, shows, assumption, sigmaDb} = predictor;
+		return {
+			key,
+			source: atoms,
+			name: plainNames(profile, atoms),
+			seat,
+			seatName: profile.seats.find(({id}) => id === seat)?.name ?? seat,
+			weighting,
+			signal,
+			predicted: {value: predictor.level(intended), sigma: sigmaDb},
+			shows,
+			taken: (taken.get(key) ?? []).reduce((sum, {count}) => sum + count, 0),
+			...(assumption !== undefined && {assumption}),
+		};
+	});
+	return {intended, former: formerState(profile), predictors: found, taken, items};
+}
+
+/**
+The readings to take in the second round, in the order of the first, each with what the meter should show.
+
+Empty where no settings are stored or the first round holds nothing to forecast from.
+*/
+export function proofPlan(profile: Profile): ProofPlanItem[] {
+	return decidedSettings(profile) ? [...prepareProof(profile).items] : [];
+}

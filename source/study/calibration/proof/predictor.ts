@@ -1,0 +1,128 @@
+import {type BoxState, lineOf} from '../../../profile/ask/lines.ts';
+import {subsOf} from '../../../profile/ask/subsOf.ts';
+import type {Profile, Signal} from '../../../profile/types.ts';
+import {meterView, ownLevel, settingsDb} from './ownLevels.ts';
+import type {ProofPlanItem} from './proofResult.ts';
+import {isSub, readingKey, roundOf, signalText, type Taken} from './rounds.ts';
+import {subsTogether} from './subsTogether.ts';
+import {blendPredictor, subsAtTone} from './toneTogether.ts';
+
+/** Forecasts what the meter shows of one thing under any settings. */
+export type Predictor = {
+	readonly key: string;
+	readonly atoms: readonly string[];
+	readonly seat: string;
+	readonly weighting: 'A' | 'C' | 'Z';
+	readonly signal: Signal;
+	readonly shows: ProofPlanItem['shows'];
+	readonly assumption?: string;
+	/** Standard uncertainty of the forecast, dB. */
+	readonly sigmaDb: number;
+	/** Of sources together: level below which a cancellation is not told by its depth, dB. */
+	readonly floorDb?: number;
+	/** Level as the meter shows it, dB. */
+	readonly level: (state: BoxState, addedDelayMs?: number) => number;
+};
+
+/** First-round readings of one source, seat and signal, whatever settings they were taken under. */
+function grouped(taken: readonly Taken[]): Map<string, Taken[]> {
+	const groups = new Map<string, Taken[]>();
+	for (const one of taken) {
+		const key = readingKey(one.atoms, one.seat, one.signal);
+		groups.set(key, [...(groups.get(key) ?? []), one]);
+	}
+
+	return groups;
+}
+
+function singlePredictor(profile: Profile, key: string, taken: readonly Taken[]): Predictor | undefined {
+	const {atoms, seat, weighting, signal} = taken.at(-1)!;
+	const atom = atoms[0]!;
+	const own = ownLevel(profile, taken, atom);
+	if (!own) return undefined;
+	const line = lineOf(profile, atom);
+	const shown = meterView(profile, {seat, weighting, signal});
+	return {
+		key,
+		atoms,
+		seat,
+		weighting,
+		signal,
+		shows: 'level',
+		sigmaDb: own.sigmaDb,
+		level: state => shown(own.levelDb + settingsDb(profile, state, atom, line, signal)),
+	};
+}
+
+/** All subs together, where each was read alone and nobody read them together: worth a forecast all the same. */
+function assumedTogether(
+	profile: Profile,
+	groups: ReadonlyMap<string, readonly Taken[]>,
+	seat: string,
+): string[][] {
+	const bySignal = new Map<string, Set<string>>();
+	for (const [first] of groups.values()) {
+		const atom = first!.atoms[0]!;
+		if (
+			first!.atoms.length > 1 ||
+			first!.seat !== seat ||
+			!isSub(profile, atom) ||
+			first!.signal.kind !== 'pink'
+		)
+			continue;
+		const key = signalText(first!.signal);
+		bySignal.set(key, (bySignal.get(key) ?? new Set()).add(atom));
+	}
+
+	const all = subsOf(profile)
+		.map(({id}) => id)
+		.sort();
+	return [...bySignal.values()].some(atoms => atoms.size === all.length && all.length > 1) ? [all] : [];
+}
+
+/**
+A predictor for everything that the first round gives ground to forecast: each source alone, subs together, and one
+main with its subs at a tone.
+
+@param intended - The settings that should be in force in the second round.
+@param arrivals - Of subs, ms.
+@param seat - Where subs together are worth a forecast though nobody read them together.
+*/
+export function predictors(
+	profile: Profile,
+	intended: BoxState,
+	arrivals: ReadonlyMap<string, number>,
+	seat: string,
+): Predictor[] {
+	const groups = grouped(roundOf(profile, 'first'));
+	const found: Predictor[] = [];
+	for (const [key, taken] of groups) {
+		const {atoms} = taken[0]!;
+		const areSubs = atoms.every(atom => isSub(profile, atom));
+		const predictor =
+			atoms.length === 1
+				? singlePredictor(profile, key, taken)
+				: areSubs && taken[0]!.signal.kind === 'pink'
+					? subsTogether(profile, groups, taken, taken[0]!, intended, arrivals)
+					: areSubs
+						? subsAtTone(profile, key, taken, intended)
+						: blendPredictor(profile, groups, taken, intended);
+		if (predictor) found.push(predictor);
+	}
+
+	for (const atoms of assumedTogether(profile, groups, seat)) {
+		const alike = [...groups.values()].find(
+			([first]) =>
+				first!.seat === seat &&
+				first!.atoms.length === 1 &&
+				atoms.includes(first!.atoms[0]!) &&
+				first!.signal.kind === 'pink',
+		)!;
+		const key = readingKey(atoms, seat, alike[0]!.signal);
+		if (groups.has(key)) continue;
+		const predictor = subsTogether(profile, groups, [], {...alike[0]!, atoms}, intended, arrivals);
+		if (predictor) found.push(predictor);
+	}
+
+	return found;
+}

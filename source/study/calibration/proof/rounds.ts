@@ -1,0 +1,94 @@
+import {type BoxState, boxState} from '../../../profile/ask/lines.ts';
+import {decidedSettings, settingsInForce} from '../../../profile/ask/settings.ts';
+import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {isLfe} from '../../../profile/channels.ts';
+import type {MeterReading, Profile, Signal} from '../../../profile/types.ts';
+import {energyMean} from '../../../science/acoustics/decibels.ts';
+import {usualMainsBand, usualMeterSigmaDb, usualSubBand} from '../levels/levels.ts';
+
+/** Readings of one thing under one set of settings. */
+export type Taken = {
+	/** Speakers and subs that sounded, in alphabetical order; an LFE channel stands for its subs. */
+	readonly atoms: readonly string[];
+	readonly seat: string;
+	readonly weighting: 'A' | 'C' | 'Z';
+	readonly signal: Signal;
+	readonly state: BoxState;
+	/** Sub delay added on purpose, ms. */
+	readonly addedDelayMs: number;
+	/** Energy mean, dB, as read. */
+	readonly levelDb: number;
+	readonly sigmaDb: number;
+	readonly count: number;
+};
+
+/** Speakers and subs behind what a reading names. */
+export function atomsOf(profile: Profile, source: MeterReading['source']): string[] {
+	const named = typeof source === 'string' ? [source] : source;
+	const subs = subsOf(profile);
+	const atoms = named.flatMap(id =>
+		isLfe(id) ? subs.filter(({fedBy}) => fedBy === id).map(sub => sub.id) : [id],
+	);
+	return [...new Set(atoms)].sort();
+}
+
+export function isSub(profile: Profile, atom: string): boolean {
+	return subsOf(profile).some(({id}) => id === atom);
+}
+
+/** The signal of a reading, or the usual one for what sounded. */
+function signalOf(profile: Profile, reading: MeterReading, atoms: readonly string[]): Signal {
+	return reading.signal ?? (atoms.every(atom => isSub(profile, atom)) ? usualSubBand : usualMainsBand);
+}
+
+export function signalText(signal: Signal): string {
+	return signal.kind === 'tone' ? `tone ${signal.hertz}` : `pink ${signal.fromHertz}-${signal.toHertz}`;
+}
+
+export function readingKey(atoms: readonly string[], seat: string, signal: Signal): string {
+	return [seat, atoms.join('+'), signalText(signal)].join(' · ');
+}
+
+/**
+All readings of a round that count, repeats under the same conditions averaged on energy.
+
+Readings of the second round that do not say which settings stood count as taken under the decided set.
+*/
+export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
+	const fallback = round === 'proof' ? decidedSettings(profile) : undefined;
+	const states = new Map<unknown, BoxState>();
+	const stateOf = (reading: MeterReading) => {
+		const set = settingsInForce(profile, reading) ?? fallback;
+		const known = states.get(set) ?? boxState(profile, set);
+		states.set(set, known);
+		return known;
+	};
+
+	const groups = new Map<
+		string,
+		{readonly levels: number[]; readonly first: Omit<Taken, 'levelDb' | 'sigmaDb' | 'count'>}
+	>();
+	for (const reading of profile.meter ?? []) {
+		if (reading.setAside || reading.round !== round || reading.source === 'background') continue;
+		const atoms = atomsOf(profile, reading.source);
+		const signal = signalOf(profile, reading, atoms);
+		const state = stateOf(reading);
+		const addedDelayMs = reading.addedDelayMs ?? 0;
+		const conditions = `${reading.weighting} ${addedDelayMs} ${[...states.values()].indexOf(state)}`;
+		const key = `${readingKey(atoms, reading.seat, signal)} ${conditions}`;
+		const group = groups.get(key) ?? {
+			levels: [],
+			first: {atoms, seat: reading.seat, weighting: reading.weighting, signal, state, addedDelayMs},
+		};
+		group.levels.push(reading.decibels);
+		groups.set(key, group);
+	}
+
+	const sigma = profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
+	return [...groups.values()].map(({levels, first}) => ({
+		...first,
+		levelDb: energyMean(levels),
+		sigmaDb: sigma / Math.sqrt(levels.length),
+		count: levels.length,
+	}));
+}

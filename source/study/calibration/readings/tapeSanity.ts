@@ -1,0 +1,135 @@
+import {otherSide} from '../../../profile/ask/otherSide.ts';
+import {nameOf} from '../../../profile/names.ts';
+import type {Profile, TapeReading} from '../../../profile/types.ts';
+import {tapeSigmaMetres} from '../../survey/sigma.ts';
+import type {Remark} from '../result.ts';
+import {inLength, remark} from '../words.ts';
+
+const metresPerFoot = 0.3048;
+/** A speaker's centre is not closer to an ear than this. Common practice, no source. */
+const leastMetres = 0.3;
+/** Left and right that differ by more than this part of the distance are asked about. Common practice, no source. */
+const askedAsymmetry = 0.25;
+const leastAsymmetryMetres = 0.3;
+/** No home room is longer where nobody gave its size; longer readings are a slip of the unit. Common practice, no source. */
+const longestHomeMetres = 15;
+
+/**
+What strikes at once about a tape reading that was just typed, before it is computed with.
+
+@param reading - May already be in the profile (as the same object) or not.
+@returns Most serious first; empty where nothing strikes.
+*/
+export function remarkOnTape(profile: Profile, reading: TapeReading): Remark[] {
+	const end = speakerEnd(profile, reading);
+	const beyond = beyondRoom(profile, reading, end);
+	if (beyond) return [beyond];
+	const name = nameOf(profile, end);
+	const unit = profile.lengthUnit;
+	if (isBetweenPoints(reading) && reading.metres < leastMetres) {
+		const text = `${name}: ${inLength(reading.metres, unit)} is closer than a head fits. Check the unit, then measure again.`;
+		return [remark('problem', 'tape-too-short', text, end)];
+	}
+
+	const fromRepeats = farFromRepeats(profile, reading, end);
+	if (fromRepeats) return [fromRepeats];
+	const uneven = asymmetry(profile, reading, end);
+	return uneven ? [uneven] : [];
+}
+
+/** The end that is not a seat; of two that are neither, the first. */
+function speakerEnd(profile: Profile, {from, to}: TapeReading): string {
+	return profile.seats.some(({id}) => id === from) ? to : from;
+}
+
+function isBetweenPoints({from, to}: TapeReading): boolean {
+	return ![from, to].some(end => end.startsWith('wall:') || end === 'floor' || end === 'ceiling');
+}
+
+/** Longest straight line in the room, metres, from what is known of its size; `undefined` where length or width is not. */
+function roomDiagonal(profile: Profile): {readonly metres: number; readonly length: number} | undefined {
+	const {ceiling} = profile.room;
+	const widthMetres = profile.room.widthMetres ?? tapedMetres(profile, 'wall:left', 'wall:right');
+	const lengthMetres = profile.room.lengthMetres ?? tapedMetres(profile, 'wall:front', 'wall:back');
+	if (widthMetres === undefined || lengthMetres === undefined) return undefined;
+	const height =
+		ceiling?.kind === 'flat' ? ceiling.heightMetres : Math.max(...(ceiling?.heightsMetres ?? [3]));
+	return {
+		metres: Math.hypot(widthMetres, lengthMetres, height),
+		length: Math.max(widthMetres, lengthMetres),
+	};
+}
+
+/** Longest reading between two planes; `undefined` where nobody taped there. */
+function tapedMetres({tape = []}: Profile, from: string, to: string): number | undefined {
+	const taped = tape.filter(other => !other.setAside && isSameStretch(other, {...other, from, to}));
+	return taped.length > 0 ? Math.max(...taped.map(({metres}) => metres)) : undefined;
+}
+
+function beyondRoom(profile: Profile, {metres}: TapeReading, end: string): Remark | undefined {
+	const diagonal = roomDiagonal(profile);
+	const limit = diagonal ? diagonal.metres * 1.02 + 0.05 : longestHomeMetres;
+	if (metres <= limit) return undefined;
+	const unit = profile.lengthUnit;
+	const isFeetSlip = metres * metresPerFoot > leastMetres && metres * metresPerFoot <= limit;
+	const isCentimetreSlip = metres / 100 > leastMetres && metres / 100 <= limit;
+	const meant = isFeetSlip
+		? ` Was it read in feet? Then it is ${inLength(metres * metresPerFoot, unit)}.`
+		: isCentimetreSlip
+			? ` Was it read in centimetres? Then it is ${inLength(metres / 100, unit)}.`
+			: ' Measure it again.';
+	const why = diagonal
+		? `in a room ${inLength(diagonal.length, unit)} long; no straight line in it exceeds ${inLength(diagonal.metres, unit)}`
+		: `away, longer than a home room`;
+	const text = `${nameOf(profile, end)}: ${inLength(metres, unit)} ${why}.${meant}`;
+	return remark('problem', 'tape-beyond-room', text, end);
+}
+
+function farFromRepeats(profile: Profile, reading: TapeReading, end: string): Remark | undefined {
+	const repeats = (profile.tape ?? []).filter(
+		other => other !== reading && !other.setAside && isSameStretch(other, reading),
+	);
+	if (repeats.length === 0) return undefined;
+	const others = repeats.map(({metres}) => metres);
+	const middle = others.toSorted((a, b) => a - b)[Math.floor(others.length / 2)]!;
+	const difference = reading.metres - middle;
+	const limit = Math.max(0.02, 3 * Math.SQRT2 * tapeSigmaMetres({...reading, metres: middle}, profile.kit));
+	if (Math.abs(difference) <= limit) return undefined;
+	const unit = profile.lengthUnit;
+	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, ${inLength(Math.abs(difference), unit)} ${difference > 0 ? 'longer' : 'shorter'} than ${others.length > 1 ? 'its repeats' : 'its repeat'} of ${inLength(middle, unit)}.${slip(reading.metres, middle)} Measure it once more.`;
+	return remark('doubt', 'tape-far-from-repeats', text, end);
+}
+
+/** The likely cause where the numbers tell. */
+function slip(metres: number, expected: number): string {
+	const difference = Math.abs(metres - expected);
+	const tolerance = 0.012;
+	if (Math.abs(difference - metresPerFoot) < tolerance) return ' That is just one foot.';
+	if (Math.abs(difference - 1) < tolerance) return ' That is just one metre.';
+	if (Math.abs(difference - 0.1) < tolerance / 2) return ' That is just ten centimetres.';
+	if (Math.abs(metres / expected - 1 / metresPerFoot) < 0.05)
+		return ' Feet taken for metres would explain it.';
+	if (Math.abs(metres / expected - metresPerFoot) < 0.005) return ' Metres taken for feet would explain it.';
+	return '';
+}
+
+function isSameStretch(a: TapeReading, b: TapeReading): boolean {
+	return (a.from === b.from && a.to === b.to) || (a.from === b.to && a.to === b.from);
+}
+
+function asymmetry(profile: Profile, reading: TapeReading, end: string): Remark | undefined {
+	const partner = otherSide(end);
+	if (!partner || !profile.channels.some(({id}) => id === partner)) return undefined;
+	const seat = reading.from === end ? reading.to : reading.from;
+	if (!profile.seats.some(({id}) => id === seat)) return undefined;
+	const others = (profile.tape ?? []).filter(
+		other => !other.setAside && isSameStretch(other, {...reading, from: partner, to: seat}),
+	);
+	if (others.length === 0) return undefined;
+	const mean = others.reduce((sum, {metres}) => sum + metres, 0) / others.length;
+	const difference = reading.metres - mean;
+	if (Math.abs(difference) <= Math.max(leastAsymmetryMetres, askedAsymmetry * mean)) return undefined;
+	const unit = profile.lengthUnit;
+	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, but ${nameOf(profile, partner)} is at ${inLength(mean, unit)}.${slip(reading.metres, mean)} If they really stand that differently, keep it; else measure again.`;
+	return remark('doubt', 'tape-left-right', text, end);
+}

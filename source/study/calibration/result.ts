@@ -1,0 +1,105 @@
+import type {ChannelId} from '../../profile/types.ts';
+
+/**
+A sentence for the user about one result, and what it concerns.
+
+- `note`: explains; nothing to do.
+- `advice`: something would make the result better.
+- `doubt`: a result stands on something uncertain.
+- `problem`: the answer is "no": nothing measured, the spread does not fit, a reading cannot be right.
+*/
+export type Remark = {
+	readonly kind: 'note' | 'advice' | 'doubt' | 'problem';
+	/** Stable word for scripts and tests, kebab-case. */
+	readonly code: string;
+	/** Channel, sub, seat or processor output that it is about, where it is about one. */
+	readonly about?: string;
+	readonly text: string;
+};
+
+/** A value with its standard uncertainty, both in the unit of the name that holds it. */
+export type Uncertain = {readonly value: number; readonly sigma: number};
+
+/** A value to dial in: as computed, as the box takes it, and its standard uncertainty, all in one unit. */
+export type Dialled = {readonly exact: number; readonly stepped: number; readonly sigma: number};
+
+export type DistanceResult = {
+	readonly metres: number;
+	readonly sigmaMetres: number;
+	/** One reading, the mean of several, or the adjusted tape network where that is better. */
+	readonly from: 'reading' | 'repeats' | 'network';
+	readonly readings: number;
+};
+
+export type LevelResult = {
+	/** Energy mean at the target seat(s), background, weighting and meter offset corrected, dB. */
+	readonly decibels: number;
+	readonly sigmaDb: number;
+	readonly repeats: number;
+	/** Largest minus smallest of the repeats, dB. */
+	readonly spreadDb: number;
+	readonly backgroundCorrectionDb: number;
+	readonly weightingCorrectionDb: number;
+};
+
+/** What to type into the receiver for one channel. For LFE channels it concerns the sub output. */
+export type ChannelSolution = {
+	readonly id: ChannelId;
+	readonly distance?: DistanceResult;
+	/** Time from the receiver's output to the reference seat, ms: flight plus latencies. */
+	readonly arrivalMs?: Uncertain;
+	/** Delay to add, ms, or distance to enter, metres, after the receiver's kind of entry. */
+	readonly timing?: Dialled & {readonly kind: 'delay' | 'distance'};
+	readonly level?: LevelResult;
+	readonly trimDb?: Dialled;
+	readonly crossoverHertz?: number | 'full';
+	readonly polarityInverted?: boolean;
+	readonly remarks: readonly Remark[];
+};
+
+/** What one output of the bass processor takes. */
+export type OutputSolution = {
+	readonly id: string;
+	readonly subs: readonly string[];
+	readonly delayMs?: Dialled;
+	readonly gainDb?: Dialled;
+	readonly polarityInverted?: boolean;
+	readonly remarks: readonly Remark[];
+};
+
+/** What was found out about one sub. */
+export type SubSolution = {
+	readonly id: string;
+	readonly fedBy: 'LFE1' | 'LFE2';
+	readonly output?: string;
+	readonly distance?: DistanceResult;
+	readonly arrivalMs?: Uncertain;
+	readonly level?: LevelResult;
+	readonly remarks: readonly Remark[];
+};
+
+export type Solution = {
+	readonly seat: string;
+	readonly speedOfSound: {
+		readonly metresPerSecond: number;
+		readonly formula: string;
+		/** Standard uncertainty that the temperature causes, m/s. */
+		readonly sigma?: number;
+	};
+	readonly channels: readonly ChannelSolution[];
+	readonly subs: readonly SubSolution[];
+	readonly outputs: readonly OutputSolution[];
+	/** Seats that the levels are made for. */
+	readonly levelSeats: readonly string[];
+	/** Low-pass of the LFE channel, where the receiver has choices. */
+	readonly lfeLowPassHertz?: number;
+	/** What to change at the master volume because trims only match channels to each other, dB. */
+	readonly masterVolumeChangeDb?: number;
+	/** The master volume after that change, where the readings say at which one they were taken, dB. */
+	readonly masterVolumeDb?: number;
+	/** Worst pairwise timing error that rounding and limits leave, ms. */
+	readonly worstTimingErrorMs?: number;
+	/** Worst pairwise level error that rounding and limits leave, dB. */
+	readonly worstLevelErrorDb?: number;
+	readonly remarks: readonly Remark[];
+};

@@ -1,0 +1,175 @@
+import {subsByFeed} from '../../profile/ask/feeds.ts';
+import {channelLatency, processorOf, subLatency} from '../../profile/ask/latency.ts';
+import {observe, referenceSeat} from '../../profile/ask/readings.ts';
+import {decidedSettings} from '../../profile/ask/settings.ts';
+import {subsOf} from '../../profile/ask/subsOf.ts';
+import type {ChannelId, Profile} from '../../profile/types.ts';
+import {speedOfSound} from '../../science/acoustics/air.ts';
+import {withBlend} from './blend/withBlend.ts';
+import {channelRemarks} from './channelRemarks.ts';
+import {crossoversOf} from './crossoverMemory.ts';
+import {generalRemarks} from './generalRemarks.ts';
+import {levelContext} from './levels/levelContext.ts';
+import {levelOverSeats, levelSeats} from './levels/levelSeats.ts';
+import {type SeatLevel, usualMainsBand} from './levels/levels.ts';
+import {subLevels} from './levels/subs.ts';
+import {trims} from './levels/trims.ts';
+import {missingReadings, missingRemarks} from './readings/missing.ts';
+import type {Remark, Solution} from './result.ts';
+import {adjustedDistances} from './timing/adjustedDistances.ts';
+import {type Arrival, arrivalOf, timing} from './timing/delays.ts';
+import {type AdjustedDistances, type MeasuredDistance, measuredDistance} from './timing/distances.ts';
+import {mainChannels} from './words.ts';
+
+/** Level of the test signal at the seat where the profile sets no target, dB. Common practice, no source. */
+export const usualTargetDb = 75;
+
+/**
+Everything to dial in, from everything measured: timing, trims, crossovers and polarity, each as computed and as the
+boxes take it, with its uncertainty and its reasons in words. What was not measured is left out and said.
+
+@param adjusted - Distances from all tape readings together, used where they are surer than a direct reading; an empty
+map leaves every distance to its own readings.
+*/
+export function solve(profile: Profile, adjusted: AdjustedDistances = adjustedDistances(profile)): Solution {
+	return withBlend(profile, solveApart(profile, adjusted));
+}
+
+/** Without the tones through the crossover. */
+function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
+	const seat = referenceSeat(profile);
+	const observations = observe(profile);
+	const air = speedOfSound(profile.air);
+	const mains = mainChannels(profile);
+	const subs = subsOf(profile);
+
+	const distances = new Map<string, MeasuredDistance>();
+	const arrivals = new Map<string, Arrival>();
+	const measure = (id: string, latencies: Arrival['latencies']) => {
+		const found = measuredDistance(profile, observations, seat.id, id, adjusted);
+		if (!found) return;
+		distances.set(id, found);
+		arrivals.set(id, arrivalOf(id, found.distance, latencies, air.metresPerSecond));
+	};
+
+	for (const {id} of mains) measure(id, channelLatency(profile, id));
+	for (const sub of subs) measure(sub.id, subLatency(profile, sub));
+	const timed = timing(profile, arrivals, air.sigma / air.metresPerSecond);
+
+	const context = levelContext(profile, observations);
+	const sources = [...mains, ...subs].map(({id}) => id);
+	const seats = levelSeats(profile, observations, sources);
+	const targetDb = profile.target?.levelDb ?? usualTargetDb;
+	const levels = new Map<string, SeatLevel>();
+	const levelRemarks = new Map<string, readonly Remark[]>();
+	for (const {id} of mains) {
+		const found = levelOverSeats(context, seats, id, usualMainsBand);
+		levelRemarks.set(id, found.remarks);
+		if (found.level) levels.set(id, found.level);
+	}
+
+	const bass = subLevels(
+		context,
+		seats,
+		targetDb + (profile.target?.subOffsetDb ?? 0),
+		new Map([...arrivals].map(([id, {value}]) => [id, value])),
+	);
+	const trimmed = trims(profile, levels, bass.needs, targetDb);
+	const crossovers = crossoversOf(profile);
+	const decided = decidedSettings(profile);
+	const missing = missingReadings(profile, observations, distances);
+	const feeds = subsByFeed(profile);
+	const told = {profile, arrivals, timed, levels, trimmed, targetDb, air, crossovers};
+
+	const ids = [...new Set<ChannelId>([...profile.channels.map(({id}) => id), ...feeds.keys()])];
+	const uncertain = (id: string) => {
+		const arrival = arrivals.get(id);
+		return arrival && {value: arrival.value, sigma: arrival.sigma};
+	};
+
+	return {
+		seat: seat.id,
+		levelSeats: seats.map(({id}) => id),
+		speedOfSound: {metresPerSecond: air.metresPerSecond, formula: air.formula, sigma: air.sigma},
+		channels: ids.map(id => {
+			const polarityInverted = decided?.channels[id]?.polarityInverted;
+			const crossoverHertz = crossovers.channels.get(id)?.hertz;
+			return defined({
+				id,
+				distance: distances.get(id)?.distance,
+				arrivalMs: uncertain(id),
+				timing: timed.channels.get(id),
+				level: levels.get(id) && levelResult(levels.get(id)!),
+				trimDb: trimmed?.channels.get(id),
+				crossoverHertz,
+				polarityInverted,
+				remarks: [
+					...missingRemarks(mains.some(main => main.id === id) ? missing : [], id),
+					...(distances.get(id)?.remarks ?? []),
+					...(levelRemarks.get(id) ?? []),
+					...channelRemarks(told, id),
+				],
+			});
+		}),
+		subs: subs.map(sub => {
+			const level = bass.levels.get(sub.id);
+			return defined({
+				id: sub.id,
+				fedBy: sub.fedBy,
+				output: processorOf(profile, sub) && sub.processorOutput,
+				distance: distances.get(sub.id)?.distance,
+				arrivalMs: uncertain(sub.id),
+				level: level && levelResult(level),
+				remarks: [
+					...missingRemarks(missing, sub.id),
+					...(distances.get(sub.id)?.remarks ?? []),
+					...(bass.remarks.get(sub.id) ?? []),
+				],
+			});
+		}),
+		outputs: [...feeds.values()].flatMap(byOutput =>
+			[...byOutput].flatMap(([id, fed]) =>
+				id === ''
+					? []
+					: defined({
+							id,
+							subs: fed,
+							delayMs: timed.outputs.get(id),
+							gainDb: trimmed?.outputs.get(id),
+							polarityInverted: decided?.outputs?.[id]?.polarityInverted,
+							remarks: [],
+						}),
+			),
+		),
+		...defined({
+			lfeLowPassHertz: crossovers.lfeLowPassHertz,
+			masterVolumeChangeDb: trimmed?.masterVolumeChangeDb,
+			masterVolumeDb:
+				trimmed && context.usualMasterDb !== undefined
+					? context.usualMasterDb + trimmed.masterVolumeChangeDb
+					: undefined,
+			worstTimingErrorMs: arrivals.size > 0 ? timed.worstErrorMs : undefined,
+			worstLevelErrorDb: trimmed?.worstErrorDb,
+		}),
+		remarks: [
+			...generalRemarks(profile, observations, {
+				hasArrivals: arrivals.size > 0,
+				hasLevels: trimmed !== undefined,
+			}),
+			...timed.remarks,
+			...bass.common,
+			...(trimmed?.remarks ?? []),
+			...crossovers.remarks.filter(({about}) => !ids.some(id => id === about)),
+		],
+	};
+}
+
+function levelResult(level: SeatLevel) {
+	const {decibels, sigmaDb, repeats, spreadDb, backgroundCorrectionDb, weightingCorrectionDb} = level;
+	return {decibels, sigmaDb, repeats, spreadDb, backgroundCorrectionDb, weightingCorrectionDb};
+}
+
+/** Without the keys that hold nothing, so that a solution reads the same in memory and in JSON. */
+function defined<Type extends object>(value: Type): Type {
+	return Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined)) as Type;
+}

@@ -1,0 +1,122 @@
+import {type Observations, tapeKey} from '../../../profile/ask/readings.ts';
+import {nameOf} from '../../../profile/names.ts';
+import type {Kit, Profile, TapeReading} from '../../../profile/types.ts';
+import {combinedSigma, median, sampleDeviation} from '../../../science/numeric/statistics.ts';
+import {tapeSigmaMetres} from '../../survey/sigma.ts';
+import type {DistanceResult, Remark} from '../result.ts';
+import {inLength, remark} from '../words.ts';
+
+/** Distances that a net of tape readings gives, by `tapeKey(seat, end)`. */
+export type AdjustedDistances = ReadonlyMap<
+	string,
+	{readonly metres: number; readonly sigmaMetres: number; readonly isSuspected?: boolean}
+>;
+
+export type MeasuredDistance = {readonly distance: DistanceResult; readonly remarks: readonly Remark[]};
+
+/** Holding the tape at the acoustic centre and at the ear: the part of one reading's uncertainty that repeats average out. */
+const holdingSigma = 0.002;
+/** The net must be surer than the direct reading by a tenth to be worth the words. Common practice, no source. */
+const surerShare = 0.9;
+/** Repeats that differ by less are not worth a word. Common practice, no source. */
+const leastSpreadMetres = 0.02;
+
+/**
+Distance from a speaker or sub to a seat: the mean of the repeats, or the adjusted net where that is surer.
+
+@returns `undefined` where there is neither a reading nor an adjusted distance.
+*/
+export function measuredDistance(
+	profile: Profile,
+	observations: Observations,
+	seat: string,
+	end: string,
+	adjusted?: AdjustedDistances,
+): MeasuredDistance | undefined {
+	const key = tapeKey(seat, end);
+	const readings = observations.tape.get(key);
+	const net = adjusted?.get(key);
+	const direct = readings && meanOfReadings(readings, profile.kit);
+	if (net && !net.isSuspected && (!direct || net.sigmaMetres < direct.sigmaMetres * surerShare)) {
+		const distance: DistanceResult = {
+			metres: net.metres,
+			sigmaMetres: net.sigmaMetres,
+			from: 'network',
+			readings: readings?.length ?? 0,
+		};
+		const text = direct
+			? `${nameOf(profile, end)}: ${inLength(net.metres, profile.lengthUnit)} from all tape readings together, surer than the ${inLength(direct.metres, profile.lengthUnit)} read directly.`
+			: `${nameOf(profile, end)}: ${inLength(net.metres, profile.lengthUnit)} follows from the other tape readings; it was not read directly.`;
+		return {distance, remarks: [remark('note', 'distance-from-network', text, end)]};
+	}
+
+	if (!direct) return undefined;
+	const remarks = spreadRemarks(profile, end, readings!, direct);
+	if (net?.isSuspected) {
+		const unit = profile.lengthUnit;
+		const text = `${nameOf(profile, end)}: ${inLength(direct.metres, unit)} read, but the other tape readings make it ${inLength(net.metres, unit)}. Measure it once more.`;
+		remarks.unshift(remark('doubt', 'distance-suspected', text, end));
+	}
+
+	return {distance: direct, remarks};
+}
+
+/** Repeats average out the holding of the tape; its scale and its divisions stay. */
+function meanOfReadings(readings: readonly TapeReading[], kit: Kit | undefined): DistanceResult {
+	const count = readings.length;
+	const lengths = readings.map(({metres}) => metres);
+	const metres = lengths.reduce((sum, length) => sum + length, 0) / count;
+	const stated = readings.filter(({sigmaMetres}) => sigmaMetres !== undefined);
+	const random =
+		stated.length === count
+			? Math.sqrt(stated.reduce((sum, {sigmaMetres}) => sum + sigmaMetres! ** 2, 0)) / count
+			: Math.max(holdingSigma, count >= 3 ? sampleDeviation(lengths) : 0) / Math.sqrt(count);
+	const typical: TapeReading = {from: readings[0]!.from, to: readings[0]!.to, metres};
+	const lasting =
+		stated.length === count ? 0 : Math.sqrt(tapeSigmaMetres(typical, kit) ** 2 - holdingSigma ** 2);
+	return {
+		metres,
+		sigmaMetres: combinedSigma(random, lasting),
+		from: count > 1 ? 'repeats' : 'reading',
+		readings: count,
+	};
+}
+
+function spreadRemarks(
+	profile: Profile,
+	end: string,
+	readings: readonly TapeReading[],
+	mean: DistanceResult,
+): Remark[] {
+	if (readings.length < 2) return [];
+	const odd = farthestFromRest(readings.map(({metres}) => metres));
+	const sigma = tapeSigmaMetres({from: end, to: end, metres: mean.metres}, profile.kit);
+	if (Math.abs(odd.difference) <= Math.max(leastSpreadMetres, 3 * Math.SQRT2 * sigma)) return [];
+	const unit = profile.lengthUnit;
+	const side = odd.difference > 0 ? 'longer' : 'shorter';
+	const text = `${nameOf(profile, end)}: ${inLength(odd.value, unit)}, ${inLength(Math.abs(odd.difference), unit)} ${side} than its repeat${readings.length > 2 ? 's' : ''}. Measure it once more, from the same point at the speaker to the ear.`;
+	return [remark('doubt', 'tape-spread', text, end)];
+}
+
+/**
+The value farthest from the others, and how far it lies from their middle.
+
+@param values - Shape (n ≥ 2). Of two, the later counts as the odd one.
+*/
+export function farthestFromRest(values: readonly number[]): {
+	readonly index: number;
+	readonly value: number;
+	readonly difference: number;
+} {
+	if (values.length === 2) {
+		return {index: 1, value: values[1]!, difference: values[1]! - values[0]!};
+	}
+
+	const middle = median(values);
+	let index = 0;
+	for (const [candidate, value] of values.entries()) {
+		if (Math.abs(value - middle) > Math.abs(values[index]! - middle)) index = candidate;
+	}
+
+	return {index, value: values[index]!, difference: values[index]! - middle};
+}

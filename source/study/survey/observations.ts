@@ -1,0 +1,144 @@
+import {isLfe} from '../../profile/channels.ts';
+import type {Plane, Profile, TapeReading} from '../../profile/types.ts';
+import type {NetworkPoint} from './points.ts';
+import {slopeOf} from './roomSize.ts';
+import {tapeSigmaMetres} from './sigma.ts';
+
+/**
+One tape reading as an equation. The state holds x, y, z of each point, then width, length and height of the room;
+every number that names a place in it is an offset into that state.
+*/
+export type Observation = {
+	/** Place in the profile's list of readings. */
+	readonly reading: number;
+	readonly metres: number;
+	readonly sigmaMetres: number;
+} & (
+	| {readonly kind: 'points'; readonly from: number; readonly to: number}
+	/** To a plane that is square to an axis: the coordinate itself, or a room dimension minus the coordinate. */
+	| {readonly kind: 'plane'; readonly point: number; readonly axis: 0 | 1 | 2; readonly dimension?: number}
+	/** Shortest way to a sloped ceiling. */
+	| {
+			readonly kind: 'slope';
+			readonly point: number;
+			readonly axis: 0 | 1;
+			readonly dimension: number;
+			readonly heightsMetres: readonly [number, number];
+	  }
+	| {readonly kind: 'planes'; readonly dimension: number}
+);
+
+export type Unusable = {readonly reading: number; readonly code: string; readonly why: string};
+
+const planes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
+	'wall:left': {axis: 0, isFar: false},
+	'wall:right': {axis: 0, isFar: true},
+	'wall:front': {axis: 1, isFar: false},
+	'wall:back': {axis: 1, isFar: true},
+	floor: {axis: 2, isFar: false},
+	ceiling: {axis: 2, isFar: true},
+};
+
+export const planeOf = (end: string) => (Object.hasOwn(planes, end) ? planes[end as Plane] : undefined);
+
+/** Places of the points by id; made once for each list of points. */
+const indexes = new WeakMap<readonly NetworkPoint[], ReadonlyMap<string, number>>();
+function indexOf(points: readonly NetworkPoint[]): ReadonlyMap<string, number> {
+	const known = indexes.get(points);
+	if (known) return known;
+	const made = new Map(points.map(({id}, index) => [id, index]));
+	indexes.set(points, made);
+	return made;
+}
+
+/** The point that an end of the tape means. An LFE channel means its sub where it has just one. */
+export function pointIndex(profile: Profile, points: readonly NetworkPoint[], end: string): number {
+	const direct = indexOf(points).get(end);
+	if (direct !== undefined || !isLfe(end)) return direct ?? -1;
+	const subs = (profile.subs ?? []).filter(({fedBy}) => fedBy === end);
+	return subs.length === 1 ? (indexOf(points).get(subs[0]!.id) ?? -1) : -1;
+}
+
+/**
+Turns a tape reading into an equation, or says why it cannot be one.
+
+@param index - Place of the reading in the profile's list.
+*/
+export function observationOf(
+	profile: Profile,
+	points: readonly NetworkPoint[],
+	tape: TapeReading,
+	index: number,
+): Observation | Unusable {
+	const no = (code: string, why: string): Unusable => ({reading: index, code, why});
+	const {from, to} = tape;
+	// Written out below: thousands of these are made while a reading is typed, and spreading is slow.
+	const {metres} = tape;
+	const reading = index;
+	const sigmaMetres = tapeSigmaMetres(tape, profile.kit);
+	const dimensions = points.length * 3;
+	if (from === to) return no('tape-same-ends', 'both ends are the same thing. Name the other end');
+	const end = (name: string) => ({name, plane: planeOf(name), point: pointIndex(profile, points, name)});
+	const one = end(from);
+	const other = end(to);
+	for (const {name, plane, point} of [one, other]) {
+		if (!plane && point < 0) {
+			return isLfe(name)
+				? no('tape-unknown-end', `${name} feeds several subs or none. Name the sub`)
+				: no('tape-unknown-end', `${name} is neither a point nor a plane of this room`);
+		}
+	}
+
+	const slope = slopeOf(profile.room);
+	if (one.plane && other.plane) {
+		if (one.plane.axis !== other.plane.axis) {
+			return no('tape-planes-meet', `${from} and ${to} meet in a corner and have no distance between them`);
+		}
+
+		if (one.plane.axis === 2 && slope) {
+			return no('tape-slope-height', 'the ceiling slopes. State its height at the two walls instead');
+		}
+
+		if (metres === 0) return no('tape-zero', 'two walls, or floor and ceiling, cannot be in the same place');
+		return {reading, metres, sigmaMetres, kind: 'planes', dimension: dimensions + one.plane.axis};
+	}
+
+	const plane = one.plane ?? other.plane;
+	if (!plane) {
+		if (tape.metres === 0) return no('tape-zero', 'two things cannot stand in the same place');
+		if (one.point === other.point)
+			return no('tape-same-ends', 'both ends are the same thing. Name the other end');
+		return {reading, metres, sigmaMetres, kind: 'points', from: one.point * 3, to: other.point * 3};
+	}
+
+	const point = (one.plane ? other.point : one.point) * 3;
+	if (plane.axis === 2 && plane.isFar && slope) {
+		return {
+			reading,
+			metres,
+			sigmaMetres,
+			kind: 'slope',
+			point,
+			axis: slope.axis,
+			dimension: dimensions + slope.axis,
+			heightsMetres: slope.heightsMetres,
+		};
+	}
+
+	const {axis} = plane;
+	return plane.isFar
+		? {reading, metres, sigmaMetres, kind: 'plane', point, axis, dimension: dimensions + axis}
+		: {reading, metres, sigmaMetres, kind: 'plane', point, axis};
+}
+
+/** Whether `observationOf` could make an equation. */
+export const isUsable = (made: Observation | Unusable): made is Observation => 'kind' in made;
+
+const pointsTouched = (observation: Observation): number[] => {
+	if (observation.kind === 'planes') return [];
+	return observation.kind === 'points' ? [observation.from, observation.to] : [observation.point];
+};
+
+/** Whether two observations have a point in common. */
+export const offsetsTouch = (one: Observation, other: Observation) =>
+	pointsTouched(one).some(point => pointsTouched(other).includes(point));

@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import {expect, test} from 'vitest';
+import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
+import {blend} from '../../../../source/study/calibration/blend/blend.ts';
+import {suggestCrossovers} from '../../../../source/study/calibration/crossover/suggest.ts';
+import {headroom} from '../../../../source/study/calibration/headroom/headroom.ts';
+import {planSignals} from '../../../../source/study/playing/plan.ts';
+
+// Everything that the schema lets through, extremes included, however little sense it makes.
+const hertz = fc.double({min: 1e-3, max: 200_000, noNaN: true});
+const box = fc.record(
+	{
+		lowLimitHertz: hertz,
+		lowLimitDropDb: fc.constantFrom(3 as const, 6 as const, 10 as const),
+		box: fc.constantFrom('closed' as const, 'vented' as const),
+		totalQ: fc.double({min: 1e-3, max: 10, noNaN: true}),
+	},
+	{requiredKeys: []},
+);
+const reading = fc.record({
+	source: fc.constantFrom<MeterReading['source']>(
+		'FC',
+		'sub1',
+		'sub2',
+		'LFE1',
+		['FC', 'sub1'],
+		['sub1', 'sub2'],
+		['FC', 'sub1', 'sub2'],
+		'background',
+		'nobody',
+	),
+	seat: fc.constant('sofa'),
+	decibels: fc.oneof(
+		fc.double({min: 60, max: 90, noNaN: true}),
+		fc.double({min: -300, max: 300, noNaN: true}),
+	),
+	weighting: fc.constantFrom('A' as const, 'C' as const, 'Z' as const),
+	signal: fc.record({
+		kind: fc.constant('tone' as const),
+		hertz: fc.oneof(fc.constantFrom(64, 80, 100), hertz),
+	}),
+	round: fc.constant('first' as const),
+	addedDelayMs: fc.oneof(fc.constantFrom(0, 3), fc.double({min: -10_000, max: 10_000, noNaN: true})),
+	inForce: fc.constantFrom('now', 'gone'),
+});
+const shape = fc.record({
+	kind: fc.constantFrom('butterworth' as const, 'linkwitz-riley' as const),
+	order: fc.constantFrom(1 as const, 2 as const, 3 as const, 4 as const, 6 as const, 8 as const),
+});
+
+const profiles = fc
+	.record({
+		speaker: box,
+		sub: box,
+		upperLimitHertz: hertz,
+		meter: fc.array(reading, {maxLength: 24}),
+		highPass: shape,
+		lowPass: shape,
+		choicesHertz: fc.array(hertz, {minLength: 1, maxLength: 6}),
+		scope: fc.constantFrom('per channel' as const, 'common' as const),
+		meterSigmaDb: fc.constantFrom(1e-9, 0.3, 10),
+		stepMs: fc.constantFrom(1e-3, 0.1, 100),
+	})
+	.map(
+		({speaker, sub, upperLimitHertz, meter, highPass, lowPass, choicesHertz, scope, meterSigmaDb, stepMs}) =>
+			({
+				format: 1,
+				name: 'Invented room',
+				date: '2026-04-18',
+				room: {name: 'Invented room'},
+				seats: [{id: 'sofa', name: 'Sofa', reference: true}],
+				channels: [{id: 'FC', speaker}, {id: 'LFE1'}],
+				subs: [
+					{id: 'sub1', name: 'One', fedBy: 'LFE1', ...sub, upperLimitHertz},
+					{id: 'sub2', name: 'Two', fedBy: 'LFE1'},
+				],
+				receiver: {
+					timing: {kind: 'delay', stepMs, minimumMs: 0, maximumMs: 30},
+					trim: {stepDb: 0.5, minimumDb: -12, maximumDb: 12},
+					crossover: {choicesHertz, scope, highPass, lowPass},
+					subOutputs: 1,
+				},
+				kit: {meterSigmaDb},
+				meter,
+				settings: [
+					{
+						id: 'now',
+						origin: 'entered',
+						channels: {FC: {delayMs: {stepped: 3}}, LFE1: {delayMs: {stepped: 1}}},
+					},
+				],
+			}) satisfies Profile as Profile,
+	);
+
+test('blend, suggestCrossovers, headroom and planSignals never fail on what the schema lets through', () => {
+	fc.assert(
+		fc.property(profiles, profile => {
+			expect(suggestCrossovers(profile).channels.size).toBe(1);
+			expect(headroom(profile).sources.length).toBe(2);
+			for (const {minima, confirm} of blend(profile).pairs) {
+				for (const {arrivalMs, fromMs, toMs} of minima) {
+					expect(fromMs).toBeLessThanOrEqual(arrivalMs + 1e-6);
+					expect(toMs).toBeGreaterThanOrEqual(arrivalMs - 1e-6);
+				}
+
+				for (const {predictedDb} of confirm) expect(Number.isFinite(predictedDb.value)).toBe(true);
+			}
+
+			planSignals(profile, -30);
+		}),
+		{numRuns: 300, seed: 20_260_418},
+	);
+});

@@ -1,0 +1,207 @@
+import {describe, expect, test} from 'vitest';
+import type {Profile} from '../../../../source/profile/types.ts';
+import {solve} from '../../../../source/study/calibration/solve.ts';
+import {emptyRoom, level} from '../room.ts';
+
+const channel = (profile: Profile, id = 'FL') => solve(profile).channels.find(other => other.id === id)!;
+const text = (profile: Profile, code: string, id = 'FL') =>
+	channel(profile, id).remarks.find(other => other.code === code)?.text;
+
+describe('one level', () => {
+	test('repeats are averaged on energy', () => {
+		// 10·lg((10^7 + 10^8) / 2) = 77.404 of 70 and 80 dB.
+		const profile = emptyRoom({meter: [level('FL', 70), level('FL', 80)]});
+		expect(channel(profile).level).toMatchObject({repeats: 2, spreadDb: 10});
+		expect(channel(profile).level!.decibels).toBeCloseTo(77.404, 3);
+	});
+
+	test('the background is taken out before the rest', () => {
+		// 80 over 70: 10·lg(10^8 − 10^7) = 79.542.
+		const profile = emptyRoom({meter: [level('FL', 80), level('background', 70)]});
+		expect(channel(profile).level!.decibels).toBeCloseTo(79.542, 3);
+		expect(channel(profile).level!.backgroundCorrectionDb).toBeCloseTo(-0.458, 3);
+		expect(text(profile, 'background-corrected')).toBe(
+			'Front left: 10.0 dB above the background; 0.46 dB taken off.',
+		);
+	});
+
+	test('a background with another weighting is not used', () => {
+		const profile = emptyRoom({meter: [level('FL', 80), level('background', 70, {weighting: 'A'})]});
+		expect(channel(profile).level!.decibels).toBe(80);
+	});
+
+	test('a reading 5 dB above the background is corrected, doubted, and less sure', () => {
+		const profile = emptyRoom({meter: [level('FL', 75), level('background', 70)]});
+		expect(text(profile, 'background-near')).toContain('5.0 dB above the background; 1.7 dB taken off');
+		// 0.5 dB · 1 / (1 − 10^−0.5) = 0.731 and as much of the background's own doubt.
+		expect(channel(profile).level!.sigmaDb).toBeCloseTo(Math.hypot(0.731, 0.231), 2);
+	});
+
+	test('a reading 2 dB above the background is refused with advice', () => {
+		const profile = emptyRoom({meter: [level('FL', 72), level('background', 70)]});
+		expect(channel(profile).level).toBeUndefined();
+		expect(channel(profile).trimDb).toBeUndefined();
+		expect(text(profile, 'background-too-high')).toBe(
+			'Front left: 72.0 dB is only 2.0 dB above the background of 70.0 dB. Nothing can be told from it. Play the signal louder or make the room quieter, then read again.',
+		);
+	});
+
+	test('the weighting is corrected for the band that was played', () => {
+		// C on a sub reads 1.46 dB low on pink noise 30–80 Hz.
+		const profile = emptyRoom({
+			channels: [{id: 'FL'}, {id: 'LFE1'}],
+			subs: [{id: 'sub', name: 'Sub', fedBy: 'LFE1'}],
+			meter: [level('sub', 74, {weighting: 'C'})],
+		});
+		expect(solve(profile).subs[0]!.level!.decibels).toBeCloseTo(75.461, 3);
+	});
+
+	test('A weighting on a sub is corrected, and the meter is to be switched', () => {
+		const profile = emptyRoom({
+			channels: [{id: 'LFE1'}],
+			subs: [{id: 'sub', name: 'Sub', fedBy: 'LFE1'}],
+			meter: [level('sub', 50, {weighting: 'A'})],
+		});
+		expect(solve(profile).subs[0]!.remarks.map(({text}) => text)).toContain(
+			'Sub: with A weighting the meter reads 28.2 dB low on pink noise 30–80 Hz. Switch the meter to C and read again.',
+		);
+	});
+
+	test('the meter’s own offset is added', () => {
+		const profile = emptyRoom({kit: {meterOffsetDb: -1.5}, meter: [level('FL', 76.5)]});
+		expect(channel(profile).level!.decibels).toBe(75);
+	});
+
+	test('a repeat that differs is named with its number', () => {
+		const profile = emptyRoom({channels: [{id: 'FR'}], meter: [level('FR', 71.5), level('FR', 73.1)]});
+		expect(text(profile, 'level-spread', 'FR')).toBe(
+			'Front right: 73.1 dB, 1.6 dB above its repeat. Take it once more with the meter on a stand.',
+		);
+	});
+
+	test('tones, moved delays, the proof and readings set aside do not count', () => {
+		const profile = emptyRoom({
+			meter: [
+				level('FL', 75),
+				level('FL', 90, {signal: {kind: 'tone', hertz: 80}}),
+				level('FL', 90, {addedDelayMs: 2}),
+				level('FL', 90, {round: 'proof'}),
+				level('FL', 90, {setAside: true}),
+			],
+		});
+		expect(channel(profile).level).toMatchObject({decibels: 75, repeats: 1});
+	});
+});
+
+describe('settings in force', () => {
+	test('the trim that stood is part of the new one: trim in force + target − level', () => {
+		// −2 + 75 − 74 = −1; without saying so, +1.
+		const inForce = {channels: {FL: {trimDb: {stepped: -2}}}};
+		expect(channel(emptyRoom({meter: [level('FL', 74, {inForce})]})).trimDb!.exact).toBeCloseTo(-1, 9);
+		expect(channel(emptyRoom({meter: [level('FL', 74)]})).trimDb!.exact).toBeCloseTo(1, 9);
+	});
+
+	test('a stored set is found by its id', () => {
+		const profile = emptyRoom({
+			settings: [{id: 'old', origin: 'found', channels: {FL: {trimDb: {stepped: 3}}}}],
+			meter: [level('FL', 74, {inForce: 'old'})],
+		});
+		expect(channel(profile).trimDb!.exact).toBeCloseTo(4, 9);
+	});
+
+	test('repeats under different trims are brought to the same before they are averaged', () => {
+		const profile = emptyRoom({
+			meter: [
+				level('FL', 74, {inForce: {channels: {FL: {trimDb: {stepped: 0}}}}}),
+				level('FL', 76, {inForce: {channels: {FL: {trimDb: {stepped: 2}}}}}),
+			],
+		});
+		expect(channel(profile).level).toMatchObject({decibels: 76, spreadDb: 0});
+		expect(channel(profile).trimDb!.exact).toBeCloseTo(1, 9);
+	});
+
+	test('readings at another master volume are brought to the usual one', () => {
+		const at = (masterVolumeDb: number) => ({inForce: {masterVolumeDb, channels: {}}});
+		const profile = emptyRoom({
+			channels: [{id: 'FL'}, {id: 'FR'}, {id: 'FC'}],
+			meter: [level('FL', 75, at(-20)), level('FC', 75, at(-20)), level('FR', 85, at(-10))],
+		});
+		for (const id of ['FL', 'FR', 'FC']) expect(channel(profile, id).trimDb!.stepped).toBe(0);
+		expect(solve(profile).masterVolumeDb).toBe(-20);
+	});
+
+	test('no word about trims in force counts as 0 dB, and is said', () => {
+		const codes = solve(emptyRoom({meter: [level('FL', 75)]})).remarks.map(({code}) => code);
+		expect(codes).toContain('trims-assumed-zero');
+	});
+});
+
+describe('trims together', () => {
+	test('the common remainder goes to the master volume', () => {
+		// Both 0.2 dB short: 0.0 for both, 0.2 dB for the master.
+		const solution = solve(emptyRoom({meter: [level('FL', 74.8), level('FR', 74.8)]}));
+		expect(solution.channels.map(({trimDb}) => trimDb!.stepped)).toEqual([0, 0]);
+		expect(solution.masterVolumeChangeDb).toBeCloseTo(0.2, 9);
+	});
+
+	test('a target that no trim reaches is left to the master volume, with the smallest change', () => {
+		// 30 dB short, range ±12: the trims only match FR to FL.
+		const solution = solve(
+			emptyRoom({
+				channels: [{id: 'FL'}, {id: 'FR'}, {id: 'FC'}],
+				meter: [level('FL', 45), level('FR', 43), level('FC', 45)],
+			}),
+		);
+		expect(solution.channels.map(({trimDb}) => trimDb!.stepped)).toEqual([0, 2, 0]);
+		expect(solution.masterVolumeChangeDb).toBeCloseTo(30, 9);
+		expect(solution.remarks.find(({code}) => code === 'master-volume')!.text).toContain(
+			'Turn the master volume up by 30.0 dB',
+		);
+	});
+
+	test('levels farther apart than the range lose at the outlier, and the sentence says where', () => {
+		const profile = emptyRoom({
+			channels: [{id: 'FL'}, {id: 'FR'}, {id: 'FC'}],
+			meter: [level('FL', 75), level('FR', 75), level('FC', 105)],
+		});
+		const solution = solve(profile);
+		expect(solution.channels.map(({trimDb}) => trimDb!.stepped)).toEqual([12, 12, -12]);
+		expect(solution.worstLevelErrorDb).toBeCloseTo(6, 9);
+		const told = solution.remarks.find(({code}) => code === 'level-spread-does-not-fit')!;
+		expect(told).toMatchObject({kind: 'problem', about: 'FC'});
+		expect(told.text).toContain('Front centre 6.0 dB too loud against most others');
+	});
+});
+
+describe('several seats', () => {
+	const seats = [
+		{id: 'middle', name: 'sofa middle', reference: true, weight: 1},
+		{id: 'side', name: 'sofa side', weight: 3},
+	];
+
+	test('the weighted target is the energy mean over seats', () => {
+		// 10·lg((10^7 + 3 · 10^8) / 4) = 78.893
+		const profile = emptyRoom({
+			seats,
+			target: {seats: 'weighted'},
+			meter: [level('FL', 70), level('FL', 80, {seat: 'side'})],
+		});
+		expect(channel(profile).level!.decibels).toBeCloseTo(78.893, 3);
+		expect(solve(profile).levelSeats).toEqual(['middle', 'side']);
+	});
+
+	test('a seat where a channel is missing would favour the others, so it is left out', () => {
+		const profile = emptyRoom({
+			seats,
+			target: {seats: 'weighted'},
+			meter: [level('FL', 70), level('FR', 70), level('FL', 80, {seat: 'side'})],
+		});
+		expect(solve(profile).levelSeats).toEqual(['middle']);
+		expect(channel(profile).level!.decibels).toBe(70);
+	});
+
+	test('the reference seat alone counts unless told otherwise', () => {
+		const profile = emptyRoom({seats, meter: [level('FL', 70), level('FL', 80, {seat: 'side'})]});
+		expect(channel(profile).level!.decibels).toBe(70);
+	});
+});

@@ -1,0 +1,65 @@
+import {expect, test} from 'vitest';
+import type {Profile} from '../../../source/profile/types.ts';
+import {planSignals} from '../../../source/study/playing/plan.ts';
+
+const profile: Profile = {
+	format: 1,
+	name: 'Invented room',
+	date: '2026-04-18',
+	room: {name: 'Invented room'},
+	seats: [{id: 'sofa', name: 'Sofa', reference: true}],
+	channels: [{id: 'FC'}, {id: 'FL'}, {id: 'FR'}, {id: 'TpSiL'}, {id: 'LFE1'}],
+	subs: [{id: 'sub1', name: 'Sub', fedBy: 'LFE1'}],
+	settings: [{id: 'now', origin: 'entered', channels: {FC: {crossoverHertz: 100}}}],
+};
+
+test('planSignals without a profile plans mono files about 80 Hz', () => {
+	const {files, order, cautions} = planSignals(undefined, -20);
+	expect(files.map(({file}) => file)).toEqual([
+		'mains-noise.wav',
+		'sub-noise.wav',
+		'tone-64-hz.wav',
+		'tone-80-hz.wav',
+		'tone-100-hz.wav',
+	]);
+	expect(order).toBeUndefined();
+	expect(cautions[0]).toMatch(/master volume down before the first/);
+});
+
+test('planSignals puts tones about the crossover that is set', () => {
+	const {files} = planSignals(profile, -30);
+	expect(files.flatMap(({spectrum}) => (spectrum?.kind === 'tone' ? [spectrum.hertz] : []))).toEqual([
+		80, 100, 125, 80, 100, 125,
+	]);
+});
+
+test('planSignals plans no tone that a file cannot hold', () => {
+	const settings = [{id: 'now', origin: 'entered' as const, channels: {FC: {crossoverHertz: 100_000}}}];
+	const {files} = planSignals({...profile, settings}, -30);
+	expect(files.filter(({what}) => what === 'tone')).toEqual([]);
+});
+
+test('planSignals plans noise for each channel in the order of the file, LFE 10 dB lower and in the sub band', () => {
+	const {files, order} = planSignals(profile, -30);
+	expect(order).toMatchObject({
+		channels: ['FL', 'FR', 'FC', 'LFE1', 'TpSiL'],
+		mask: 0xf,
+		unplaced: ['TpSiL'],
+	});
+	const noise = files.filter(({file}) => file.startsWith('layout-noise'));
+	expect(noise.map(({file}) => file)).toEqual([
+		'layout-noise-01-FL.wav',
+		'layout-noise-02-FR.wav',
+		'layout-noise-03-FC.wav',
+		'layout-noise-04-LFE1.wav',
+		'layout-noise-05-TpSiL.wav',
+	]);
+	expect(noise[3]).toMatchObject({levelDbfs: -40, spectrum: {fromHertz: 30, toHertz: 80}});
+});
+
+// Level correction of C and A for pink 30–80 Hz: −1.46 and −28.2 dB (IEC 61672-1 curve over the band).
+test('planSignals tells what weighted meters make of each file', () => {
+	const sub = planSignals(undefined, -20).files.find(({file}) => file === 'sub-noise.wav')!;
+	expect(sub.reads!.C).toBeCloseTo(-1.46, 2);
+	expect(sub.reads!.A).toBeCloseTo(-28.2, 1);
+});

@@ -1,0 +1,49 @@
+import {expect, test} from 'vitest';
+import type {Profile} from '../../../source/profile/types.ts';
+import {levelDbfs} from '../../../source/science/signal/level.ts';
+import {seededRandom} from '../../../source/science/signal/seededRandom.ts';
+import {planSignals, sampleRateHz} from '../../../source/study/playing/plan.ts';
+import {signalRenderer} from '../../../source/study/playing/render.ts';
+
+const profile = {
+	format: 1,
+	name: 'Invented room',
+	date: '2026-04-18',
+	room: {name: 'Invented room'},
+	seats: [{id: 'sofa', name: 'Sofa', reference: true}],
+	channels: [{id: 'FL'}, {id: 'FR'}, {id: 'LFE1'}],
+	subs: [{id: 'sub1', name: 'Sub', fedBy: 'LFE1'}],
+} satisfies Profile;
+
+const plan = planSignals(profile, -30);
+const render = signalRenderer(plan, seededRandom(1));
+
+test('signalRenderer gives every noise and tone file its stated level, in its channel alone', () => {
+	for (const file of plan.files.filter(({what}) => what !== 'count')) {
+		const {channels, mask} = render(file);
+		const place = file.channel === undefined ? 0 : plan.order!.channels.indexOf(file.channel);
+		expect(levelDbfs(channels[place]!)).toBeCloseTo(file.levelDbfs, 6);
+		expect(channels.filter(samples => samples !== undefined).length).toBe(1);
+		expect(channels.length).toBe(file.channel === undefined ? 1 : 3);
+		expect(mask).toBe(file.channel === undefined ? 0 : 0xb);
+	}
+});
+
+test('signalRenderer counts through the channels one after the other, never two at once', () => {
+	const {channels} = render(plan.files.find(({what}) => what === 'count')!);
+	const spans = channels.map(samples => {
+		const first = samples!.findIndex(value => value !== 0);
+		const last = samples!.findLastIndex(value => value !== 0);
+		return [first, last] as const;
+	});
+	for (const [index, [first]] of spans.entries()) {
+		if (index > 0) expect(first).toBeGreaterThan(spans[index - 1]![1] + 0.9 * sampleRateHz);
+	}
+});
+
+test('signalRenderer gives the same samples for the same seed', () => {
+	const again = signalRenderer(plan, seededRandom(1));
+	const [file] = plan.files;
+	const [one, other] = [again, signalRenderer(plan, seededRandom(1))].map(make => make(file!).channels[0]!);
+	expect(one!.every((value, index) => value === other![index])).toBe(true);
+});
