@@ -8,8 +8,18 @@ import {dirname, relative} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
 import {leanMeow} from './build/leanMeow.js';
+import {mustApply, replaceKnown} from './build/mustApply.js';
 import {thirdPartyNotices} from './build/notices.js';
-import {lateSchema, lateSegmenters, noDeveloperTools, quietBuiltins, separate} from './build/plugins.js';
+import {
+	alwaysDraws,
+	lateSchema,
+	lateSegmenters,
+	noDeveloperTools,
+	quietBuiltins,
+	quietCursor,
+	separate,
+} from './build/plugins.js';
+import {profileSchemaOf} from './build/profileSchema.js';
 import {quickFrames} from './build/quick/plugin.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
@@ -25,16 +35,7 @@ const common = {
 	legalComments: 'none',
 	logLevel: 'warning',
 };
-// The schema is computed from the one in the source, so that what is shipped cannot be an older one.
-const {outputFiles} = await build({
-	...common,
-	entryPoints: ['source/profile/file/jsonSchema.ts'],
-	format: 'esm',
-	write: false,
-});
-const moduleUrl = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`;
-const {profileJsonSchema} = await import(moduleUrl);
-const profileSchema = profileJsonSchema();
+const profileSchema = await profileSchemaOf(root);
 
 const production = {
 	// Without it React measures every render and keeps the measurements.
@@ -50,7 +51,11 @@ its own, so that nothing of it is read before it is needed.
 @param toRoot - Relative path from the chunk to `dist`, with its slash.
 */
 async function commonJs(text, toRoot) {
-	const {code} = await transform(text.replaceAll('import("#ui/', '__load("#ui/'), {
+	const importsUi = 'import("#ui/';
+	const asksSchema = '__wholeSchema()';
+	const drawing = text.includes(importsUi);
+	const reading = text.includes(asksSchema);
+	let {code} = await transform(text.replaceAll(importsUi, '__load("#ui/'), {
 		format: 'cjs',
 		platform: 'node',
 		target: 'node20',
@@ -61,10 +66,15 @@ async function commonJs(text, toRoot) {
 			: '',
 		supported: {'dynamic-import': false},
 	});
-	return code
-		.replaceAll('__load("#ui/', `import("${toRoot}ui/`)
-		.replaceAll('__wholeSchema()', `require("${toRoot}schema.cjs")`);
+	if (drawing) code = replaceKnown(code, '__load("#ui/', `import("${toRoot}ui/`, 'A chunk that draws');
+	if (reading) code = replaceKnown(code, asksSchema, `require("${toRoot}schema.cjs")`, 'A chunk that reads');
+	counts.drawing += Number(drawing);
+	counts.reading += Number(reading);
+	return code;
 }
+
+/** Chunks that load the drawing part, and those that load the whole schema: where there are none, a pattern has gone stale. */
+const counts = {drawing: 0, reading: 0};
 
 const drawn = new Set();
 const program = await build({
@@ -83,7 +93,7 @@ const program = await build({
 		lateSchema(profileSchema, '__wholeSchema()'),
 		lateSegmenters,
 		quietBuiltins,
-	],
+	].map(mustApply),
 });
 const schema = await build({
 	...common,
@@ -106,17 +116,26 @@ const ui = await build({
 	banner: {
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
-	plugins: [noDeveloperTools, lateSchema(profileSchema), quickFrames, lateSegmenters, quietBuiltins],
+	plugins: [
+		...[noDeveloperTools, alwaysDraws, quietCursor, quickFrames, lateSegmenters, quietBuiltins].map(
+			mustApply,
+		),
+		// The app gets its profiles read; that the patterns still match shows in the build of the commands.
+		lateSchema(profileSchema),
+	],
 });
+const chunks = [];
+for (const {path, text} of program.outputFiles) {
+	const toRoot = relative(dirname(path), `${root}dist`).replaceAll('\\', '/');
+	chunks.push({path, contents: await commonJs(text, `${toRoot || '.'}/`)});
+}
+
+if (counts.drawing === 0 || counts.reading === 0)
+	throw new Error('No chunk loads the drawing part or the whole schema; the build must be looked at again.');
 
 // Only now, so that a build that fails leaves the last one.
 rmSync(`${root}dist`, {recursive: true, force: true});
-for (const {path, text} of program.outputFiles) {
-	mkdirSync(dirname(path), {recursive: true});
-	writeFileSync(path, await commonJs(text, `${relative(dirname(path), `${root}dist`) || '.'}/`));
-}
-
-for (const {path, contents} of [...schema.outputFiles, ...ui.outputFiles]) {
+for (const {path, contents} of [...chunks, ...schema.outputFiles, ...ui.outputFiles]) {
 	mkdirSync(dirname(path), {recursive: true});
 	writeFileSync(path, contents);
 }

@@ -23,6 +23,7 @@ export const leanMeow = {
 		onLoad({filter: /[/\\]meow[/\\]build[/\\]dependencies\.js$/}, async ({path}) => {
 			const text = await readFile(path, 'utf8');
 			const calls = /^((?:var|const) [\w$]+ = )?((?:require\w*|getDefaultExportFromCjs|promisify)[\w$]*\()/gm;
+			if (!calls.test(text)) throw new Error(`${path}: not as expected; the build must be looked at again.`);
 			return {contents: text.replace(calls, (_, start = '', call) => `${start}/* @__PURE__ */ ${call}`)};
 		});
 	},

@@ -1,13 +1,45 @@
 import {readFile} from 'node:fs/promises';
 import {isBuiltin} from 'node:module';
 import {join, relative} from 'node:path';
+import {replaceKnown} from './mustApply.js';
+import {generatedSchemaFile, generatedSchemaModule} from './profileSchema.js';
 
-/** Ink imports its developer tools statically inside an optional chunk; a published program has no use for them. */
+/**
+Ink loads its developer tools, and with them a client for web sockets, where the environment says DEV=true; a published
+program has no use for them, and must start there too.
+*/
 export const noDeveloperTools = {
 	name: 'no-developer-tools',
-	setup({onResolve, onLoad}) {
-		onResolve({filter: /^react-devtools-core$/}, ({path}) => ({path, namespace: 'empty'}));
-		onLoad({filter: /.*/, namespace: 'empty'}, () => ({contents: 'export default {}'}));
+	setup({onLoad}) {
+		onLoad({filter: /[/\\]node_modules[/\\]ink[/\\]build[/\\]devtools\.js$/}, () => ({contents: ''}));
+	},
+};
+
+/**
+Where the environment says CI=true Ink draws nothing until the end. Whoever opens the app sits at a terminal, or it
+would not have been opened: it draws always.
+*/
+export const alwaysDraws = {
+	name: 'always-draws',
+	setup({onLoad}) {
+		onLoad({filter: /[/\\]node_modules[/\\]is-in-ci[/\\]index\.js$/}, () => ({
+			contents: 'export default false;',
+		}));
+	},
+};
+
+/**
+The cursor is shown again when the app is left. A package does so at the exit on standard error, also where that is a file
+or a pipe, which then holds an escape sequence: there it stays away.
+*/
+export const quietCursor = {
+	name: 'quiet-cursor',
+	setup({onLoad}) {
+		onLoad({filter: /[/\\]node_modules[/\\]restore-cursor[/\\]index\.js$/}, async ({path}) => {
+			const text = await readFile(path, 'utf8');
+			const written = 'process.stderr.write(';
+			return {contents: replaceKnown(text, written, `if (process.stderr.isTTY) ${written}`, path)};
+		});
 	},
 };
 
@@ -73,14 +105,11 @@ the first call.
 
 @param load - The expression that gives the module of the whole schema.
 */
-export const lateSchema = (generated, load = "require('./schema/profile.ts')") => ({
+export const lateSchema = (generated, load = "require('../schema/profile.ts')") => ({
 	name: 'late-schema',
 	setup({onLoad}) {
-		onLoad({filter: /[/\\]source[/\\]profile[/\\]generatedSchema\.ts$/}, () => ({
-			contents: `export const generatedSchema = JSON.parse(${JSON.stringify(JSON.stringify(generated))});`,
-			loader: 'ts',
-		}));
-		onLoad({filter: /[/\\]source[/\\]profile[/\\]wholeSchema\.ts$/}, () => ({
+		onLoad({filter: generatedSchemaFile}, () => ({contents: generatedSchemaModule(generated), loader: 'ts'}));
+		onLoad({filter: /[/\\]source[/\\]profile[/\\]file[/\\]wholeSchema\.ts$/}, () => ({
 			contents: `export const wholeSchema = () => ${load}.profileSchema;`,
 			loader: 'ts',
 		}));

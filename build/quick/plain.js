@@ -1,9 +1,7 @@
+export {plainText as plain} from '../../source/report/plainText.ts';
+
 /** Colours and other styles of text. */
 export const styles = /\u001B\[[\d;]*m/g;
-
-/** Latin letters, dashes, quotes, arrows, signs, boxes, blocks, shapes, the tick and braille: one cell each, known without a look-up. */
-export const plain =
-	/^[\u0020-\u007e\u00a1-\u00ac\u00ae-\u017f\u2010-\u2027\u2030-\u205e\u2190-\u21ff\u2200-\u22ff\u2500-\u25fc\u2713\u2800-\u28ff]*$/;
 
 /** The text without its styles. */
 export const bareText = text => (text.includes('\u001B') ? text.replace(styles, '') : text);

@@ -1,14 +1,12 @@
 import stringWidth from 'string-width';
+import {plainText} from './plainText.ts';
 
-// Latin letters, dashes, quotes, arrows, signs, boxes, blocks and braille: one cell each, known without a look-up.
-const plain =
-	/^[\u0020-\u007e\u00a1-\u00ac\u00ae-\u017f\u2010-\u2027\u2030-\u205e\u2190-\u21ff\u2200-\u22ff\u2500-\u259f\u2800-\u28ff]*$/;
 // Made at the first use: it loads tables that most texts never need.
 let graphemes: Intl.Segmenter | undefined;
 
 /** Cells that a terminal needs for one line of text; wide characters take two. */
 export function cellWidth(text: string): number {
-	return plain.test(text) ? text.length : stringWidth(text);
+	return plainText.test(text) ? text.length : stringWidth(text);
 }
 
 /**

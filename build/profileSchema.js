@@ -1,0 +1,24 @@
+import {build} from 'esbuild';
+
+/** The JSON Schema of profiles, computed from the one in the source, so that what is shipped or tested cannot be an older one. */
+export async function profileSchemaOf(root) {
+	const {outputFiles} = await build({
+		absWorkingDir: root,
+		entryPoints: ['source/profile/file/jsonSchema.ts'],
+		bundle: true,
+		platform: 'node',
+		format: 'esm',
+		write: false,
+		logLevel: 'warning',
+	});
+	const url = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`;
+	const {profileJsonSchema} = await import(url);
+	return profileJsonSchema();
+}
+
+/** The module that hands the program its generated schema, as text. */
+export const generatedSchemaModule = schema =>
+	`export const generatedSchema = JSON.parse(${JSON.stringify(JSON.stringify(schema))});`;
+
+/** The file whose place that module takes. */
+export const generatedSchemaFile = /[/\\]source[/\\]profile[/\\]file[/\\]generatedSchema\.ts$/;
