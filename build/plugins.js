@@ -12,6 +12,10 @@ export const noDeveloperTools = {
 	name: 'no-developer-tools',
 	setup({onLoad}) {
 		onLoad({filter: /[/\\]node_modules[/\\]ink[/\\]build[/\\]devtools\.js$/}, () => ({contents: ''}));
+		onLoad({filter: /[/\\]node_modules[/\\]ink[/\\]build[/\\]utils\.js$/}, async ({path}) => {
+			const text = await readFile(path, 'utf8');
+			return {contents: replaceKnown(text, "process.env['DEV'] === 'true'", 'false', path)};
+		});
 	},
 };
 

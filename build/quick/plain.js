@@ -1,4 +1,4 @@
-export {plainText as plain} from '../../source/report/plainText.ts';
+export {oneCellText as plain} from '../../source/report/oneCellText.ts';
 
 /** Colours and other styles of text. */
 export const styles = /\u001B\[[\d;]*m/g;

@@ -1,12 +1,12 @@
 import stringWidth from 'string-width';
-import {plainText} from './plainText.ts';
+import {oneCellText} from './oneCellText.ts';
 
 // Made at the first use: it loads tables that most texts never need.
 let graphemes: Intl.Segmenter | undefined;
 
 /** Cells that a terminal needs for one line of text; wide characters take two. */
 export function cellWidth(text: string): number {
-	return plainText.test(text) ? text.length : stringWidth(text);
+	return oneCellText.test(text) ? text.length : stringWidth(text);
 }
 
 /**

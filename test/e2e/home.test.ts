@@ -3,6 +3,7 @@ import {join} from 'node:path';
 import {expect, test} from 'vitest';
 import {demoPath} from './harness/profiles.ts';
 import {runProgram, temporaryFolder} from './harness/program.ts';
+import {openTerminal} from './harness/terminal.ts';
 
 test('without a terminal and without profiles the settings of the demo are printed, and how to start is said', async () => {
 	const {code, stdout, stderr} = await runProgram([]);
@@ -33,4 +34,11 @@ test('`walk` without a terminal ends with 2 and names what works without one', a
 	const {code, stdout, stderr} = await runProgram(['walk', 'attic-2026']);
 	expect({code, stdout}).toEqual({code: 2, stdout: ''});
 	expect(stderr).toContain('roomtare solve attic-2026');
+});
+
+test.each(['DEV', 'CI'])('the app is drawn where the environment says %s=true', async name => {
+	const terminal = openTerminal([], {env: {[name]: 'true'}});
+	await terminal.waitFor('profiles, newest first');
+	terminal.type('q');
+	expect(await terminal.ended).toMatchObject({code: 0});
 });

@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import {afterAll, beforeAll, expect, test} from 'vitest';
 // @ts-expect-error: a plain script of the build, without types.
 import {quickFrames} from '../../../build/quick/plugin.js';
-import {plainText} from '../../../source/report/plainText.ts';
+import {oneCellText} from '../../../source/report/oneCellText.ts';
 
 type Options = {readonly transformers: ReadonlyArray<(line: string, index: number) => string>};
 type Output = {
@@ -139,7 +139,7 @@ test('the quick width of a text is the one that the package finds', () => {
 
 test('every character that counts as plain takes one cell', () => {
 	const wrong = Array.from({length: 0x3000}, (_, code) => String.fromCharCode(code)).filter(
-		character => plainText.test(character) && wholeWidth(character) !== 1,
+		character => oneCellText.test(character) && wholeWidth(character) !== 1,
 	);
 	expect(wrong).toEqual([]);
 });
