@@ -1,12 +1,14 @@
 import {subsOf} from '../profile/ask/subsOf.ts';
+import {hasProblem} from '../profile/finding.ts';
 import type {Profile} from '../profile/types.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sayIn} from '../report/said/say.ts';
 import {blend} from '../study/calibration/blend/blend.ts';
 import {blendCurves} from '../study/calibration/blend/curves.ts';
 import {type CrossoverCurves, crossoverCurves} from '../study/calibration/crossover/curve.ts';
 import {bassManagement, subModel} from '../study/calibration/crossover/model.ts';
 import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
 import {headroom} from '../study/calibration/headroom/headroom.ts';
-import type {Remark} from '../study/calibration/result.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 
@@ -35,14 +37,14 @@ export const command: Command = {
 	},
 };
 
-function codeOf(remarks: readonly Remark[]): ExitCode {
-	return remarks.some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
+function codeOf(remarks: Parameters<typeof hasProblem>[0]): ExitCode {
+	return hasProblem(remarks) ? exitCode.no : exitCode.fine;
 }
 
 async function printBlend({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
 	const result = blend(profile);
 	if (flags.json) {
-		out(JSON.stringify(result, null, 2));
+		out(saidJson(result, sayIn(profile)));
 	} else {
 		const {blendText} = await import('../report/bass/blend.ts');
 		const curves = new Map(
@@ -60,7 +62,7 @@ async function printBlend({flags, out, columns}: CommandContext, profile: Profil
 async function printCrossovers({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
 	const suggestion = suggestCrossovers(profile);
 	if (flags.json) {
-		out(JSON.stringify({...suggestion, channels: Object.fromEntries(suggestion.channels)}, null, 2));
+		out(saidJson({...suggestion, channels: Object.fromEntries(suggestion.channels)}, sayIn(profile)));
 	} else {
 		const {crossoverText} = await import('../report/bass/crossover.ts');
 		const sub = subModel(subsOf(profile));
@@ -82,7 +84,7 @@ async function printCrossovers({flags, out, columns}: CommandContext, profile: P
 async function printHeadroom({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
 	const result = headroom(profile);
 	if (flags.json) {
-		out(JSON.stringify(result, null, 2));
+		out(saidJson(result, sayIn(profile)));
 	} else {
 		const {headroomText} = await import('../report/bass/headroom.ts');
 		out(headroomText(profile, result, columns));

@@ -1,9 +1,12 @@
 import {Trouble} from '../platform/trouble.ts';
 import {parseProfile, problemLines} from '../profile/file/parse.ts';
-import {nameOf} from '../profile/names.ts';
+import {hasProblem} from '../profile/finding.ts';
 import type {LengthUnit} from '../profile/types.ts';
-import {distinctRemarks, solutionRemarks} from '../report/allRemarks.ts';
+import {solutionRemarks} from '../report/allRemarks.ts';
 import {remarkLines} from '../report/remarks.ts';
+import {saidJson} from '../report/said/json.ts';
+import {distinct, type Sayable} from '../report/said/said.ts';
+import {sayIn} from '../report/said/say.ts';
 import {wrap} from '../report/wrap.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
@@ -26,7 +29,8 @@ export const command: Command = {
 		const {bytes, place} = await bytesOf(context, context.input[0]!);
 		const parsed = parseProfile(bytes, place);
 		if (!parsed.ok) {
-			if (context.flags.json) context.out(json({place, isUsable: false, problems: parsed.problems}));
+			if (context.flags.json)
+				context.out(JSON.stringify({place, isUsable: false, problems: parsed.problems}, null, 2));
 			throw new Trouble([
 				`${place} cannot be used:`,
 				...problemLines(parsed.problems, 1000).map(line => `  ${line}`),
@@ -35,10 +39,13 @@ export const command: Command = {
 
 		const lengthUnit = context.flags.length as LengthUnit | undefined;
 		const profile = lengthUnit ? {...parsed.profile, lengthUnit} : parsed.profile;
-		const remarks = distinctRemarks([...solutionRemarks(solve(profile)), ...adjustNetwork(profile).remarks]);
-		const hasProblem = remarks.some(({kind}) => kind === 'problem');
+		const remarks = distinct<Sayable>([
+			...solutionRemarks(solve(profile)),
+			...adjustNetwork(profile).remarks,
+		]);
+		const isSound = !hasProblem(remarks);
 		if (context.flags.json) {
-			context.out(json({place, isUsable: true, isSound: !hasProblem, remarks}));
+			context.out(saidJson({place, isUsable: true, isSound, remarks}, sayIn(profile)));
 		} else {
 			const {tape = [], meter = []} = profile;
 			const worthSaying = remarks.filter(({kind}) => kind !== 'note');
@@ -47,18 +54,19 @@ export const command: Command = {
 					`${profile.name}, ${profile.date}: ${tape.length} tape readings, ${meter.length} meter readings.`,
 					context.columns,
 				),
-				hasProblem
-					? 'The file is in order; the readings are not.'
-					: 'The file is in order, and no reading is impossible.',
-				...remarkLines(worthSaying, context.columns, id => nameOf(profile, id)),
+				soundnessText(isSound, tape.length + meter.length),
+				...remarkLines(worthSaying, context.columns, sayIn(profile, profile.lengthUnit)),
 			];
 			context.out(lines.join('\n'));
 		}
 
-		return hasProblem ? exitCode.no : exitCode.fine;
+		return isSound ? exitCode.fine : exitCode.no;
 	},
 };
 
-function json(value: unknown): string {
-	return JSON.stringify(value, null, 2);
+function soundnessText(isSound: boolean, readings: number): string {
+	if (readings === 0) return 'The file is in order; it holds no reading yet.';
+	return isSound
+		? 'The file is in order, and no reading is impossible.'
+		: 'The file is in order; the readings are not.';
 }

@@ -1,6 +1,8 @@
 import {Trouble} from '../platform/trouble.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {diffMarkdown, diffText} from '../report/diff/text.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sayIn} from '../report/said/say.ts';
 import {diffProfiles} from '../study/comparison/diff/diffProfiles.ts';
 import type {ProfileDiff} from '../study/comparison/diff/profileDiff.ts';
 import {solveForDiff} from '../study/comparison/diff/solveForDiff.ts';
@@ -11,10 +13,12 @@ import {readProfileArgument} from './profileArgument.ts';
 type Form = 'text' | 'markdown' | 'json';
 type Compared = {readonly diff: ProfileDiff; readonly older: Profile; readonly newer: Profile};
 
-function optionsFor({flags, columns}: CommandContext, {lengthUnit, receiver}: Profile) {
-	const timing = receiver?.timing;
+function optionsFor({flags, columns}: CommandContext, newer: Profile) {
+	const timing = newer.receiver?.timing;
+	const lengthUnit = (flags.length as LengthUnit | undefined) ?? newer.lengthUnit ?? 'm';
 	return {
-		lengthUnit: (flags.length as LengthUnit | undefined) ?? lengthUnit ?? 'm',
+		lengthUnit,
+		say: sayIn(newer, lengthUnit),
 		isFull: flags.full === true,
 		width: columns,
 		...(timing?.kind === 'distance' && {entry: timing}),
@@ -91,7 +95,7 @@ export const command: Command = {
 			for (const one of compared)
 				diffs.push(context.flags.plan ? {...one.diff, plan: (await plansOf(one)).change} : one.diff);
 			const result = diffs.length === 1 ? diffs[0] : {steps: diffs.slice(0, -1), overall: diffs.at(-1)};
-			context.out(JSON.stringify(result, undefined, 2));
+			context.out(saidJson(result, sayIn(compared.at(-1)!.newer)));
 		} else {
 			const texts = [];
 			for (const one of compared) texts.push(await textOf(one, form, context));

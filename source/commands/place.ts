@@ -1,6 +1,8 @@
 import {Trouble} from '../platform/trouble.ts';
 import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sayIn} from '../report/said/say.ts';
 import {correctionText} from '../study/placement/correctionText.ts';
 import {nextReadings} from '../study/placement/guidedTape.ts';
 import {moved, readMoves} from '../study/placement/moves.ts';
@@ -42,7 +44,7 @@ export const command: Command = {
 		const next = count > 0 ? nextReadings(profile, count, measured) : [];
 		if (context.flags.json) {
 			const {covariance: _, ...network} = result;
-			context.out(JSON.stringify({network, placement, next}, null, 2));
+			context.out(saidJson({network, placement, next}, sayIn(profile)));
 		} else {
 			const {placementText} = await import('../report/placement.ts');
 			const {lengthUnit = 'm'} = profile;
@@ -54,7 +56,7 @@ export const command: Command = {
 					corrections: ordered.map(correction => correctionText(profile, result, correction)),
 					plan: planPoints(result, profile.screen),
 					isPlanInWords: context.flags.words === true,
-					names: id => nameOf(profile, id),
+					say: sayIn(profile, lengthUnit),
 				}),
 			);
 			if (count > 0) context.out(nextText(profile, next));

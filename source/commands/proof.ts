@@ -1,4 +1,6 @@
 import {proofText} from '../report/proof/text.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sayIn} from '../report/said/say.ts';
 import {prove} from '../study/calibration/proof/prove.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
@@ -13,9 +15,12 @@ export const command: Command = {
 		['roomtare proof - --json < attic.json', 'from standard input, for a script'],
 	],
 	async run(context) {
-		const result = prove(await profileFrom(context, context.input[0]!));
+		const profile = await profileFrom(context, context.input[0]!);
+		const result = prove(profile);
 		context.out(
-			context.flags.json ? JSON.stringify(result, undefined, 2) : proofText(result, context.columns),
+			context.flags.json
+				? saidJson(result, sayIn(profile))
+				: proofText(result, context.columns, sayIn(profile, profile.lengthUnit)),
 		);
 		return result.verdict === 'met' ? exitCode.fine : exitCode.no;
 	},

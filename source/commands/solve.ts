@@ -1,5 +1,8 @@
+import {hasProblem} from '../profile/finding.ts';
 import type {Profile} from '../profile/types.ts';
 import {solutionRemarks} from '../report/allRemarks.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sayIn} from '../report/said/say.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
@@ -27,7 +30,7 @@ export const command: Command = {
 export async function printSolution(context: CommandContext, profile: Profile): Promise<ExitCode> {
 	const solution = solve(profile);
 	if (context.flags.json) {
-		context.out(JSON.stringify(solution, null, 2));
+		context.out(saidJson(solution, sayIn(profile)));
 	} else {
 		const {solutionText} = await import('../report/solution.ts');
 		const {lengthUnit = 'm'} = profile;
@@ -37,5 +40,5 @@ export async function printSolution(context: CommandContext, profile: Profile): 
 		context.out(solutionText(profile, solution, {lengthUnit, width, showsExact, showsWhy}));
 	}
 
-	return solutionRemarks(solution).some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
+	return hasProblem(solutionRemarks(solution)) ? exitCode.no : exitCode.fine;
 }

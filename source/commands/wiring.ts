@@ -1,3 +1,6 @@
+import {hasProblem} from '../profile/finding.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sayIn} from '../report/said/say.ts';
 import {cableLabels} from '../report/wiring/labels.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {standingOf} from '../study/comparison/sheetData.ts';
@@ -28,10 +31,10 @@ export const command: Command = {
 		const result = wiring(profile, standingOf(adjustNetwork(profile), solve(profile)).positions);
 		const labels = context.flags.labels as string | undefined;
 		if (context.flags.json) {
-			context.out(JSON.stringify({...result, labels: cableLabels(result.cables)}, null, 2));
+			context.out(saidJson({...result, labels: cableLabels(result.cables)}, sayIn(profile)));
 		} else if (labels === undefined) {
 			const {wiringText} = await import('../report/wiring/text.ts');
-			context.out(wiringText(result, profile.lengthUnit ?? 'm', context.columns));
+			context.out(wiringText(result, sayIn(profile, profile.lengthUnit), context.columns));
 		} else {
 			const {labelsHtml, labelsText} = await import('../report/wiring/labels.ts');
 			const all = cableLabels(result.cables);
@@ -42,6 +45,6 @@ export const command: Command = {
 			);
 		}
 
-		return result.remarks.some(({kind}) => kind === 'problem') ? exitCode.no : exitCode.fine;
+		return hasProblem(result.remarks) ? exitCode.no : exitCode.fine;
 	},
 };

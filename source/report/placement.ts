@@ -1,15 +1,15 @@
 import type {LengthUnit} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
-import type {Remark} from '../study/calibration/result.ts';
 import type {Placement} from '../study/placement/placement.ts';
 import type {PlanPoints} from '../study/placement/planPoints.ts';
 import type {NetworkResult} from '../study/survey/result.ts';
-import {distinctRemarks} from './allRemarks.ts';
 import {aimRows} from './placement/aimRows.ts';
 import {angleRows} from './placement/angleRows.ts';
 import {screenLines} from './placement/screenLines.ts';
 import {drawPlan, planText} from './plan.ts';
 import {remarkLines} from './remarks.ts';
+import {distinct, type Sayable} from './said/said.ts';
+import type {Say} from './said/say.ts';
 import {tableLines} from './table.ts';
 import {wrap} from './wrap.ts';
 
@@ -21,7 +21,7 @@ export type PlacementOptions = {
 	/** The plan, and whether it is drawn or told in words. */
 	readonly plan: PlanPoints;
 	readonly isPlanInWords: boolean;
-	readonly names: (id: string) => string;
+	readonly say: Say;
 };
 
 /** Rows of the drawing: two views side by side in a terminal of usual height. */
@@ -58,8 +58,9 @@ export function placementText(
 	placement: Placement,
 	options: PlacementOptions,
 ): string {
-	const {lengthUnit, width, plan, isPlanInWords, names} = options;
-	const remarks: Remark[] = distinctRemarks([...result.remarks, ...placement.remarks]);
+	const {lengthUnit, width, plan, isPlanInWords, say} = options;
+	const names = say.name;
+	const remarks = distinct<Sayable>([...result.remarks, ...placement.remarks]);
 	const hasPlan = plan.points.length > 1;
 	const planLines = !hasPlan
 		? []
@@ -75,6 +76,6 @@ export function placementText(
 		...section('Corrections, smallest first', ranked),
 		...section('Aiming at the reference seat', aimRows(placement, names, lengthUnit, width)),
 		...section('Screen', screenLines(placement, names, lengthUnit, width)),
-		...remarkLines(remarks, width, names),
+		...remarkLines(remarks, width, say),
 	].join('\n');
 }

@@ -1,8 +1,10 @@
+import type {FindingKind} from '../profile/finding.ts';
 import {listed} from '../profile/names.ts';
-import type {Remark} from '../study/calibration/result.ts';
+import {type Sayable, saidParts} from './said/said.ts';
+import type {Say} from './said/say.ts';
 import {wrap} from './wrap.ts';
 
-const headings: Readonly<Record<Remark['kind'], string>> = {
+const headings: Readonly<Record<FindingKind, string>> = {
 	problem: 'Problems',
 	doubt: 'Doubts',
 	advice: 'Advice',
@@ -10,28 +12,22 @@ const headings: Readonly<Record<Remark['kind'], string>> = {
 };
 
 /**
-Remarks as text, grouped by how serious they are, the worst first. What is said alike of several things is said once,
+Findings as text, grouped by how serious they are, the worst first. What is said alike of several things is said once,
 with all their names. Empty where there are none.
-
-@param nameOf - What a remark is about, by id; put before a text that does not name it itself.
 */
-export function remarkLines(
-	remarks: readonly Remark[],
-	width: number,
-	nameOf: (id: string) => string = id => id,
-): string[] {
-	return (Object.keys(headings) as Array<Remark['kind']>).flatMap(kind => {
+export function remarkLines(remarks: readonly Sayable[], width: number, say: Say): string[] {
+	return (Object.keys(headings) as FindingKind[]).flatMap(kind => {
 		const ofKind = remarks.filter(remark => remark.kind === kind);
 		if (ofKind.length === 0) return [];
-		return ['', headings[kind], ...foldedTexts(ofKind, nameOf).flatMap(text => wrap(text, width, '  - '))];
+		return ['', headings[kind], ...foldedTexts(ofKind, say).flatMap(text => wrap(text, width, '  - '))];
 	});
 }
 
-/** Each text with its subject before it; texts that differ by their subject alone become one. */
-function foldedTexts(remarks: readonly Remark[], nameOf: (id: string) => string): string[] {
+/** Each sentence with its subject before it; those that differ by their subject alone become one. */
+function foldedTexts(remarks: readonly Sayable[], say: Say): string[] {
 	const groups = new Map<string, {subjects: string[]; said: string}>();
 	for (const remark of remarks) {
-		const {subject, said} = split(remark, nameOf);
+		const {subject, said} = saidParts(remark, say);
 		const key = subject === undefined ? said : `${remark.code}\n${said}`;
 		const group = groups.get(key) ?? {subjects: [], said};
 		if (subject !== undefined && !group.subjects.includes(subject)) group.subjects.push(subject);
@@ -41,14 +37,4 @@ function foldedTexts(remarks: readonly Remark[], nameOf: (id: string) => string)
 	return [...groups.values()].map(({subjects, said}) =>
 		subjects.length > 0 ? `${listed(subjects)}: ${said}` : said,
 	);
-}
-
-/** The name before a text and what it says; no name where the text tells within a sentence what it is about. */
-function split({about, text}: Remark, nameOf: (id: string) => string): {subject?: string; said: string} {
-	if (about === undefined) return {said: text};
-	const names = [nameOf(about), about];
-	const before = names.find(name => text.startsWith(`${name}: `));
-	const said = before === undefined ? text : text.slice(before.length + 2);
-	if (names.some(name => said.includes(name))) return {said: text};
-	return {subject: nameOf(about), said};
 }

@@ -1,4 +1,3 @@
-import {channelNames} from '../profile/channels.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
 import {formatNumber, formatSigned} from '../profile/units/decimalText.ts';
 import {formatLength} from '../profile/units/length.ts';
@@ -6,6 +5,7 @@ import type {Dialled, Solution} from '../study/calibration/result.ts';
 import {solutionRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
 import {remarkLines} from './remarks.ts';
+import {sayIn} from './said/say.ts';
 import {type SolutionRow, solutionRows} from './solutionRows.ts';
 import {type TableColumn, tableLines} from './table.ts';
 import {wrap} from './wrap.ts';
@@ -26,6 +26,7 @@ export function solutionText(profile: Profile, solution: Solution, options: Solu
 	const timing = profile.receiver?.timing;
 	const rows = solutionRows(solution, {
 		lengthUnit,
+		say: sayIn(profile, lengthUnit),
 		subNames: Object.fromEntries((profile.subs ?? []).map(({id, name}) => [id, name])),
 		...(timing?.kind === 'distance' && {formatEntry: (metres: number) => formatEntry(metres, timing)}),
 	});
@@ -50,18 +51,13 @@ export function solutionText(profile: Profile, solution: Solution, options: Solu
 function remarkPart(
 	profile: Profile,
 	solution: Solution,
-	{width, showsWhy = false}: SolutionTextOptions,
+	{width, lengthUnit, showsWhy = false}: SolutionTextOptions,
 ): string[] {
 	const all = solutionRemarks(solution);
 	const shown = showsWhy ? all : all.filter(({kind}) => kind !== 'note');
 	const hidden = all.length - shown.length;
-	const names = new Map<string, string>([
-		...Object.entries(channelNames),
-		...(profile.subs ?? []).map(({id, name}) => [id, name] as const),
-		...profile.seats.map(({id, name}) => [id, name] as const),
-	]);
 	return [
-		...remarkLines(shown, width, id => names.get(id) ?? id),
+		...remarkLines(shown, width, sayIn(profile, lengthUnit)),
 		...(hidden > 0
 			? ['', ...wrap(`${hidden} more notes say how each value came about: --why shows them.`, width)]
 			: []),

@@ -1,14 +1,11 @@
 import {channelNames} from '../profile/channels.ts';
+import {mostSeriousFirst} from '../profile/finding.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {formatNumber} from '../profile/units/decimalText.ts';
 import {formatLength} from '../profile/units/length.ts';
-import type {
-	ChannelSolution,
-	Dialled,
-	OutputSolution,
-	Remark,
-	Solution,
-} from '../study/calibration/result.ts';
+import type {ChannelSolution, Dialled, OutputSolution, Solution} from '../study/calibration/result.ts';
+import {headOf, type Sayable} from './said/said.ts';
+import type {Say} from './said/say.ts';
 import {formatDelay, formatTrim} from './settingText.ts';
 
 /** One line of the settings table, every value as text with what a person needs to read it; empty where unknown. */
@@ -34,6 +31,7 @@ export type SolutionRow = {
 
 export type SolutionRowOptions = {
 	readonly lengthUnit: LengthUnit;
+	readonly say: Say;
 	/** The solution before the latest reading; values that moved by a step since are told in words. */
 	readonly previous?: Solution;
 	/** Names of subs by id; the id where missing. */
@@ -43,8 +41,6 @@ export type SolutionRowOptions = {
 };
 
 type Stepped = {readonly timing?: Dialled & {readonly kind?: string}; readonly trimDb?: Dialled};
-
-const seriousness: Readonly<Record<Remark['kind'], number>> = {problem: 3, doubt: 2, advice: 1, note: 0};
 
 /** The settings table of a solution: channels first, then outputs of the bass processor. */
 export function solutionRows(solution: Solution, options: SolutionRowOptions): SolutionRow[] {
@@ -68,7 +64,7 @@ function channelRow(channel: ChannelSolution, options: SolutionRowOptions): Solu
 		plusMinus: trimDb ? formatNumber(trimDb.sigma, 1) : '',
 		crossover:
 			crossoverHertz === undefined ? '' : crossoverHertz === 'full' ? 'full range' : `${crossoverHertz} Hz`,
-		remark: remarkText(polarityInverted, moved, channel.remarks, [channelNames[id], id]),
+		remark: remarkText(polarityInverted, moved, channel.remarks, options),
 		moved: moved !== '',
 	};
 }
@@ -88,7 +84,7 @@ function outputRow(output: OutputSolution, solution: Solution, options: Solution
 		trim: output.gainDb ? formatTrim(output.gainDb.stepped) : '',
 		plusMinus: output.gainDb ? formatNumber(output.gainDb.sigma, 1) : '',
 		crossover: '',
-		remark: remarkText(output.polarityInverted, moved, output.remarks, []),
+		remark: remarkText(output.polarityInverted, moved, output.remarks, options),
 		moved: moved !== '',
 	};
 }
@@ -119,21 +115,15 @@ function differs(now: Dialled, before: Dialled): boolean {
 	return Math.abs(now.stepped - before.stepped) > 1e-6;
 }
 
+/** Inverted polarity; then what moved, else the head of the most serious finding. */
 function remarkText(
 	isInverted: boolean | undefined,
 	moved: string,
-	remarks: readonly Remark[],
-	names: readonly string[],
+	remarks: readonly Sayable[],
+	{say}: SolutionRowOptions,
 ): string {
-	return [isInverted ? 'inverted' : '', moved || mostSerious(remarks, names)].filter(Boolean).join('; ');
-}
-
-/** First sentence of the most serious remark, without the name that the row shows anyway. */
-function mostSerious(remarks: readonly Remark[], names: readonly string[]): string {
-	const worthSaying = remarks.filter(({kind}) => kind !== 'note');
-	const [first] = worthSaying.toSorted((a, b) => seriousness[b.kind] - seriousness[a.kind]);
-	const text = first?.text ?? '';
-	const before = names.find(name => text.startsWith(`${name}: `));
-	const said = before === undefined ? text : text.slice(before.length + 2);
-	return /^.*?[.?](?= \p{Lu})/u.exec(said)?.[0] ?? said;
+	const [first] = mostSeriousFirst(remarks.filter(({kind}) => kind !== 'note'));
+	return [isInverted ? 'inverted' : '', moved || (first ? headOf(first, say) : '')]
+		.filter(Boolean)
+		.join('; ');
 }

@@ -1,4 +1,5 @@
 import type {ChannelId} from '../../source/profile/types.ts';
+import {sayIn} from '../../source/report/said/say.ts';
 import type {ChannelSolution, Solution} from '../../source/study/calibration/result.ts';
 
 /** A channel of an invented solution: distance in metres, stepped delay in ms, level and trim in dB. */
@@ -60,3 +61,6 @@ export function exampleSolution(changes: Partial<Solution> = {}): Solution {
 		...changes,
 	};
 }
+
+/** Metres, and the plain names of channels. */
+export const exampleSay = sayIn({seats: []});

@@ -1,17 +1,17 @@
 import {expect, test} from 'vitest';
-import {distinctRemarks} from '../../source/report/allRemarks.ts';
 import {remarkLines} from '../../source/report/remarks.ts';
+import {distinct} from '../../source/report/said/said.ts';
+import {exampleSay as say} from './exampleSolution.ts';
 
 const note = {kind: 'note', code: 'a', about: 'FL', text: 'It lies 0.3 dB off.'} as const;
 const problem = {kind: 'problem', code: 'b', text: 'Nothing is measured.'} as const;
 
 test('`remarkLines` gives nothing for no remarks', () => {
-	expect(remarkLines([], 80)).toEqual([]);
+	expect(remarkLines([], 80, say)).toEqual([]);
 });
 
 test('`remarkLines` puts problems first, and a subject before a text that does not name it', () => {
-	const names = (id: string) => (id === 'FL' ? 'Front left' : id);
-	expect(remarkLines([note, problem], 80, names)).toEqual([
+	expect(remarkLines([note, problem], 80, say)).toEqual([
 		'',
 		'Problems',
 		'  - Nothing is measured.',
@@ -20,22 +20,21 @@ test('`remarkLines` puts problems first, and a subject before a text that does n
 		'  - Front left: It lies 0.3 dB off.',
 	]);
 	const named = {...note, text: 'Front left: again.'};
-	expect(remarkLines([named], 80, names).at(-1)).toBe('  - Front left: again.');
+	expect(remarkLines([named], 80, say).at(-1)).toBe('  - Front left: again.');
 });
 
-test('`distinctRemarks` keeps one of two that say the same of the same thing', () => {
-	expect(distinctRemarks([note, problem, {...note}, {...note, about: 'FR'}])).toHaveLength(3);
+test('`distinct` keeps one of two that say the same of the same thing', () => {
+	expect(distinct([note, problem, {...note}, {...note, about: 'FR'}])).toHaveLength(3);
 });
 
 test('`remarkLines` says once, with all names, what is said alike of several', () => {
-	const names = (id: string) => ({FL: 'Front left', FR: 'Front right', FC: 'Front centre'})[id] ?? id;
 	const again = (about: string, text: string) => ({kind: 'advice', code: 'a', about, text}) as const;
 	const remarks = [
 		again('FL', 'Front left: take it again.'),
 		again('FC', 'FC: 3 dB too loud.'),
 		again('FR', 'FR: take it again.'),
 	];
-	expect(remarkLines(remarks, 80, names).slice(2)).toEqual([
+	expect(remarkLines(remarks, 80, say).slice(2)).toEqual([
 		'  - Front left and Front right: take it again.',
 		'  - Front centre: 3 dB too loud.',
 	]);
@@ -43,5 +42,5 @@ test('`remarkLines` says once, with all names, what is said alike of several', (
 
 test('`remarkLines` folds no texts that name their subject within a sentence', () => {
 	const within = [note, {...note, about: 'FR'}].map(each => ({...each, text: `Move ${each.about} nearer.`}));
-	expect(remarkLines(within, 80).slice(2)).toEqual(['  - Move FL nearer.', '  - Move FR nearer.']);
+	expect(remarkLines(within, 80, say).slice(2)).toEqual(['  - Move FL nearer.', '  - Move FR nearer.']);
 });

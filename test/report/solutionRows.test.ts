@@ -1,9 +1,9 @@
 import {expect, test} from 'vitest';
 import {solutionRows} from '../../source/report/solutionRows.ts';
 import type {ChannelSolution} from '../../source/study/calibration/result.ts';
-import {exampleChannel, exampleSolution} from './exampleSolution.ts';
+import {exampleChannel, exampleSay, exampleSolution} from './exampleSolution.ts';
 
-const options = {lengthUnit: 'm'} as const;
+const options = {lengthUnit: 'm', say: exampleSay} as const;
 
 test('solutionRows has no rows when nothing is there', () => {
 	expect(solutionRows(exampleSolution({channels: [], outputs: []}), options)).toEqual([]);

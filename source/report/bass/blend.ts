@@ -6,6 +6,7 @@ import type {BlendCurves} from '../../study/calibration/blend/curves.ts';
 import type {BlendStep} from '../../study/calibration/blend/steps.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
+import {sayIn} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {blendChart} from './blendChart.ts';
@@ -33,7 +34,7 @@ export function blendText(profile: Profile, result: BlendResult, {width, curves}
 		),
 		...result.pairs.flatMap(pair => pairLines(profile, pair, width, curves.get(pair.id))),
 		...stepLines(profile, result, width),
-		...remarkLines(remarks, width, sourceName),
+		...remarkLines(remarks, width, {...sayIn(profile, profile.lengthUnit), name: sourceName}),
 	].join('\n');
 }
 

@@ -1,10 +1,10 @@
-import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {CrossoverCurves} from '../../study/calibration/crossover/curve.ts';
 import type {ChannelCrossover, CrossoverSuggestion} from '../../study/calibration/crossover/suggest.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
+import {sayIn} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {plainNames} from './names.ts';
@@ -41,7 +41,7 @@ export function crossoverText(
 		...(lfeLowPassHertz === undefined
 			? []
 			: ['', `Low-pass of the LFE channel: ${formatNumber(lfeLowPassHertz, 0)} Hz.`]),
-		...remarkLines(suggestion.remarks, width, id => nameOf(profile, id)),
+		...remarkLines(suggestion.remarks, width, sayIn(profile, profile.lengthUnit)),
 	].join('\n');
 }
 

@@ -3,6 +3,7 @@ import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {HeadroomResult} from '../../study/calibration/headroom/headroom.ts';
 import {remarkLines} from '../remarks.ts';
+import {sayIn} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 
@@ -37,6 +38,6 @@ export function headroomText(profile: Profile, result: HeadroomResult, width: nu
 		...(result.roomGainDb === 0
 			? []
 			: ['', `Room gain for the subs: ${formatSigned(result.roomGainDb, 1)} dB.`]),
-		...remarkLines(result.remarks, width, sourceName),
+		...remarkLines(result.remarks, width, {...sayIn(profile, profile.lengthUnit), name: sourceName}),
 	].join('\n');
 }

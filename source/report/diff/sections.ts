@@ -1,4 +1,5 @@
 import type {Change, ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
+import type {Say} from '../said/say.ts';
 import type {TableColumn} from '../table.ts';
 import {changeText} from './changeText.ts';
 import {
@@ -10,6 +11,7 @@ import {
 } from './settingText.ts';
 
 export type DiffTextOptions = SettingTextOptions & {
+	readonly say: Say;
 	/** Every change and every part of it, not only what matters to the eye. */
 	readonly isFull: boolean;
 	/** What shows every change: a flag of the command where not given, or a key. */

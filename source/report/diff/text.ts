@@ -1,5 +1,6 @@
 import type {ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
 import {remarkLines} from '../remarks.ts';
+import {sentenceOf} from '../said/said.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {type DiffTextOptions, diffSections, moreText} from './sections.ts';
@@ -36,7 +37,7 @@ export function diffText(diff: ProfileDiff, options: DiffTextOptions & {readonly
 			? ['', ...wrap(`Only readings taken again, none with a change; ${moreText(options)}`, width)]
 			: []),
 		...sections,
-		...remarkLines(diff.remarks, width),
+		...remarkLines(diff.remarks, width, options.say),
 	].join('\n');
 }
 
@@ -64,6 +65,8 @@ export function diffMarkdown(diff: ProfileDiff, options: DiffTextOptions): strin
 		`# ${diffTitle(diff)}`,
 		...(diff.isSame ? ['', nothingDiffers] : []),
 		...sections,
-		...(diff.remarks.length > 0 ? ['', '## Remarks', '', ...diff.remarks.map(({text}) => `- ${text}`)] : []),
+		...(diff.remarks.length > 0
+			? ['', '## Remarks', '', ...diff.remarks.map(remark => `- ${sentenceOf(remark, options.say)}`)]
+			: []),
 	].join('\n');
 }

@@ -6,6 +6,7 @@ import type {
 	ProofResult,
 } from '../../study/calibration/proof/proofResult.ts';
 import {remarkLines} from '../remarks.ts';
+import type {Say} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 
@@ -38,7 +39,7 @@ export function findingLines({explanations}: Finding, width: number): string[] {
 }
 
 /** A second round as text: the verdict, each reading against its prediction, what explains the misses, what is left. */
-export function proofText(result: ProofResult, width: number): string {
+export function proofText(result: ProofResult, width: number, say: Say): string {
 	const {readings, missing, masterShiftDb, findings, verdict, toleranceDb} = result;
 	const rows = readings.map(
 		({name, seatName, predicted, read, residual, tolerance, verdict: one, ...rest}) => [
@@ -81,6 +82,6 @@ export function proofText(result: ProofResult, width: number): string {
 			? ['', 'What explains it', ...findings.flatMap(finding => findingLines(finding, width))]
 			: []),
 		...(plan.length > 0 ? ['', 'Still to read, dB', ...tableLines(columns.slice(0, 4), plan, width)] : []),
-		...remarkLines(result.remarks, width),
+		...remarkLines(result.remarks, width, say),
 	].join('\n');
 }

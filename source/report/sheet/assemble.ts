@@ -5,8 +5,10 @@ import {formatLength} from '../../profile/units/length.ts';
 import type {Solution} from '../../study/calibration/result.ts';
 import type {SheetData} from '../../study/comparison/sheetData.ts';
 import type {WiringResult} from '../../study/wiring/result.ts';
+import {sentenceOf} from '../said/said.ts';
+import {sayIn} from '../said/say.ts';
 import {sheetCautions} from './cautions.ts';
-import {type CableRow, type SheetContent, seriousTexts} from './content.ts';
+import type {CableRow, SheetContent} from './content.ts';
 import {rowsOfSet, rowsOfSolution} from './dialRows.ts';
 import {placeRows} from './placeRows.ts';
 
@@ -37,8 +39,10 @@ export function assembleSheet(input: SheetData): SheetContent {
 	};
 }
 
-function warningsOf({solution, set, isStale}: SheetData): string[] {
-	const warnings = set ? [] : seriousTexts(solution.remarks);
+function warningsOf({profile, solution, set, isStale}: SheetData): string[] {
+	const say = sayIn(profile, profile.lengthUnit);
+	const problems = solution.remarks.filter(({kind}) => kind === 'problem');
+	const warnings = set ? [] : problems.map(problem => sentenceOf(problem, say));
 	if (set && isStale) {
 		warnings.unshift(
 			'These settings were kept before the latest readings. Dial in again, or print this page after keeping the new ones.',

@@ -1,5 +1,3 @@
-import type {Remark} from '../../study/calibration/result.ts';
-
 /** One line of what is typed in: a channel of the receiver or an output of the bass processor. All text, empty where unknown. */
 export type DialRow = {
 	readonly name: string;
@@ -44,8 +42,3 @@ export type SheetContent = {
 	readonly conditions: readonly string[];
 	readonly cautions: readonly string[];
 };
-
-/** The sentence of each remark that must not be missing on paper. */
-export function seriousTexts(remarks: readonly Remark[]): string[] {
-	return remarks.filter(({kind}) => kind === 'problem').map(({text}) => text);
-}

@@ -1,17 +1,16 @@
-import type {LengthUnit} from '../../profile/types.ts';
 import {conductorText} from '../../profile/units/conductor.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
-import {formatLength} from '../../profile/units/length.ts';
 import type {Cable, WiringResult} from '../../study/wiring/result.ts';
 import {remarkLines} from '../remarks.ts';
+import type {Say} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 
 /** The wiring of a profile as text: cables, what to buy, outlets, the order to connect in, every remark. */
-export function wiringText(result: WiringResult, lengthUnit: LengthUnit, width: number): string {
+export function wiringText(result: WiringResult, say: Say, width: number): string {
 	return `${[
-		...cableLines(result.cables, lengthUnit, width),
-		...totalLines(result, lengthUnit, width),
+		...cableLines(result.cables, say, width),
+		...totalLines(result, say, width),
 		...outletLines(result, width),
 		'',
 		'Order of connecting',
@@ -19,11 +18,11 @@ export function wiringText(result: WiringResult, lengthUnit: LengthUnit, width: 
 			...wrap(cables.length > 0 ? `${text} (${cables.join(', ')})` : text, width, `${index + 1}. `),
 			...(caution ? wrap(`Caution: ${caution}`, width, '   ') : []),
 		]),
-		...remarkLines(result.remarks, width),
+		...remarkLines(result.remarks, width, say),
 	].join('\n')}\n`;
 }
 
-function cableLines(cables: readonly Cable[], lengthUnit: LengthUnit, width: number): string[] {
+function cableLines(cables: readonly Cable[], say: Say, width: number): string[] {
 	const columns = [
 		{title: 'cable', importance: 10},
 		{title: 'from', importance: 9},
@@ -40,7 +39,7 @@ function cableLines(cables: readonly Cable[], lengthUnit: LengthUnit, width: num
 		cable.from,
 		cable.to,
 		cable.kind,
-		cutText(cable, lengthUnit),
+		cutText(cable, say),
 		cable.conductor
 			? conductorText(cable.conductor)
 			: cable.needs
@@ -53,12 +52,12 @@ function cableLines(cables: readonly Cable[], lengthUnit: LengthUnit, width: num
 	return ['Cables', ...tableLines(columns, rows, width)];
 }
 
-function cutText({cutMetres, run}: Cable, lengthUnit: LengthUnit): string {
+function cutText({cutMetres, run}: Cable, say: Say): string {
 	if (cutMetres === undefined) return '';
-	return `${run?.from === 'estimated' ? '≈ ' : ''}${formatLength(cutMetres, lengthUnit)}`;
+	return `${run?.from === 'estimated' ? '≈ ' : ''}${say.length(cutMetres)}`;
 }
 
-function totalLines({totals}: WiringResult, lengthUnit: LengthUnit, width: number): string[] {
+function totalLines({totals}: WiringResult, say: Say, width: number): string[] {
 	if (totals.length === 0) return [];
 	const columns = [
 		{title: 'to buy', importance: 10},
@@ -69,7 +68,7 @@ function totalLines({totals}: WiringResult, lengthUnit: LengthUnit, width: numbe
 	const rows = totals.map(({what, cables, metres, unknown}) => [
 		what,
 		String(cables),
-		metres > 0 ? formatLength(metres, lengthUnit) : '',
+		metres > 0 ? say.length(metres) : '',
 		unknown > 0 ? `${unknown} of unknown length not in the sum` : '',
 	]);
 	return ['', 'To buy, slack included', ...tableLines(columns, rows, width)];

@@ -1,21 +1,7 @@
+import type {Remark} from '../../profile/finding.ts';
 import type {ChannelId} from '../../profile/types.ts';
 
-/**
-A sentence for the user about one result, and what it concerns.
-
-- `note`: explains; nothing to do.
-- `advice`: something would make the result better.
-- `doubt`: a result stands on something uncertain.
-- `problem`: the answer is "no": nothing measured, the spread does not fit, a reading cannot be right.
-*/
-export type Remark = {
-	readonly kind: 'note' | 'advice' | 'doubt' | 'problem';
-	/** Stable word for scripts and tests, kebab-case. */
-	readonly code: string;
-	/** Channel, sub, seat or processor output that it is about, where it is about one. */
-	readonly about?: string;
-	readonly text: string;
-};
+export type {Remark} from '../../profile/finding.ts';
 
 /** A value with its standard uncertainty, both in the unit of the name that holds it. */
 export type Uncertain = {readonly value: number; readonly sigma: number};

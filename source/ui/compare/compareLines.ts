@@ -1,6 +1,7 @@
 import type {Profile} from '../../profile/types.ts';
 import {diffText} from '../../report/diff/text.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
+import {sayIn} from '../../report/said/say.ts';
 import {tableLines} from '../../report/table.ts';
 import {wrap} from '../../report/wrap.ts';
 import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
@@ -32,6 +33,7 @@ export function compareLines(older: Profile, newer: Profile, options: CompareOpt
 	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});
 	const text = diffText(diffProfiles(solved(older), solved(newer)), {
 		lengthUnit,
+		say: sayIn(newer, lengthUnit),
 		isFull,
 		width: columns,
 		moreBy: fullKey,

@@ -1,8 +1,11 @@
+import {mostSeriousFirst} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatEntry} from '../../report/entryText.ts';
+import {sentenceOf} from '../../report/said/said.ts';
 import {type SolutionRow, solutionRows} from '../../report/solutionRows.ts';
-import type {Remark, Solution} from '../../study/calibration/result.ts';
+import type {Solution} from '../../study/calibration/result.ts';
 import {solve} from '../../study/calibration/solve.ts';
+import {sayFor} from './sayFor.ts';
 import {lengthUnitOf} from './tape/units.ts';
 
 /** Solutions of the latest profiles: the one on screen, the one before it, and one for undo. */
@@ -35,6 +38,7 @@ export function rowsOf(profile: Profile, previous: Profile | undefined): Solutio
 	const timing = profile.receiver?.timing;
 	return solutionRows(withoutMissing(solutionOf(profile)), {
 		lengthUnit: lengthUnitOf(profile),
+		say: sayFor(profile),
 		previous: previous && solutionOf(previous),
 		subNames: Object.fromEntries((profile.subs ?? []).map(({id, name}) => [id, name])),
 		formatEntry: timing?.kind === 'distance' ? metres => formatEntry(metres, timing) : undefined,
@@ -52,7 +56,7 @@ function withoutMissing(solution: Solution): Solution {
 	};
 }
 
-function isAboutReadings({code}: Remark): boolean {
+function isAboutReadings({code}: {readonly code: string}): boolean {
 	return code !== 'distance-missing' && code !== 'level-missing';
 }
 
@@ -69,7 +73,6 @@ export function adviceOn(profile: Profile, source: string | undefined): string |
 	const solution = solutionOf(profile);
 	const found = [...solution.channels, ...solution.subs].find(({id}) => id === source);
 	const remarks = (found?.remarks ?? []).filter(remark => remark.kind !== 'note' && isAboutReadings(remark));
-	return (['problem', 'doubt', 'advice'] as const)
-		.map(kind => remarks.find(remark => remark.kind === kind)?.text)
-		.find(Boolean);
+	const [first] = mostSeriousFirst(remarks);
+	return first && sentenceOf(first, sayFor(profile));
 }

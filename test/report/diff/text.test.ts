@@ -3,6 +3,7 @@ import type {Profile} from '../../../source/profile/types.ts';
 import {diffMarkdown, diffText} from '../../../source/report/diff/text.ts';
 import {diffProfiles} from '../../../source/study/comparison/diff/diffProfiles.ts';
 import {arrange, usualArrangement} from '../../study/comparison/diff/exampleRoom.ts';
+import {exampleSay} from '../exampleSolution.ts';
 
 const room = arrange(usualArrangement);
 const later = arrange({
@@ -18,7 +19,7 @@ const diff = diffProfiles(
 	{...room, profile: dated(room.profile, 'Autumn', '2025-10-04')},
 	{...later, profile: dated(later.profile, 'Spring', '2026-04-18')},
 );
-const options = {lengthUnit: 'm', isFull: false, width: 80} as const;
+const options = {lengthUnit: 'm', say: exampleSay, isFull: false, width: 80} as const;
 
 test('`diffText` shows the larger changes first, each setting with its reason', () => {
 	expect(diffText(diff, options).split('\n')).toEqual([

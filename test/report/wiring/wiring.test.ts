@@ -1,6 +1,7 @@
 import {HtmlValidate} from 'html-validate';
 import {expect, test} from 'vitest';
 import {cellWidth} from '../../../source/report/fitCells.ts';
+import {sayIn} from '../../../source/report/said/say.ts';
 import {cableLabels, labelsHtml, labelsText} from '../../../source/report/wiring/labels.ts';
 import {wiringText} from '../../../source/report/wiring/text.ts';
 import {wiring} from '../../../source/study/wiring/wiring.ts';
@@ -33,7 +34,7 @@ test('the label page is valid HTML without script', async () => {
 });
 
 test('the text names every cable, the order with mains last, and what is still unknown', () => {
-	const text = wiringText(result, 'm', 100);
+	const text = wiringText(result, sayIn(profile), 100);
 	for (const {id} of result.cables) expect(text).toContain(id);
 	expect(text.indexOf('Mains last')).toBeGreaterThan(text.indexOf('Line cables'));
 	expect(text).toContain('have no length yet');

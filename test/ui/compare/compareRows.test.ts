@@ -1,11 +1,11 @@
 import {expect, test} from 'vitest';
 import {solutionRows} from '../../../source/report/solutionRows.ts';
 import {compareRows, type Side} from '../../../source/ui/compare/compareRows.ts';
-import {exampleChannel, exampleSolution} from '../../report/exampleSolution.ts';
+import {exampleChannel, exampleSay, exampleSolution} from '../../report/exampleSolution.ts';
 
 const side = (solution = exampleSolution()): Side => ({
 	solution,
-	rows: solutionRows(solution, {lengthUnit: 'm'}),
+	rows: solutionRows(solution, {lengthUnit: 'm', say: exampleSay}),
 });
 
 test('compareRows of a profile with itself shows every value once, without weight', () => {

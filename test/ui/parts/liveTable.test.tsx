@@ -4,10 +4,10 @@ import stringWidth from 'string-width';
 import {describe, expect, test, vi} from 'vitest';
 import {solutionRows} from '../../../source/report/solutionRows.ts';
 import {LiveTable, spokenRow} from '../../../source/ui/parts/liveTable.tsx';
-import {exampleChannel, exampleSolution} from '../../report/exampleSolution.ts';
+import {exampleChannel, exampleSay, exampleSolution} from '../../report/exampleSolution.ts';
 import {readAloud} from '../screenReader.ts';
 
-const rows = solutionRows(exampleSolution(), {lengthUnit: 'm'});
+const rows = solutionRows(exampleSolution(), {lengthUnit: 'm', say: exampleSay});
 const draw = (columns: number, height: number, currentId?: string, shown = rows) =>
 	renderToString(<LiveTable rows={shown} columns={columns} height={height} currentId={currentId} />, {
 		columns,
@@ -54,7 +54,7 @@ test('LiveTable marks a moved value by a word', async () => {
 	expect(view.lastFrame()).not.toContain('was');
 	view.rerender(
 		<LiveTable
-			rows={solutionRows(exampleSolution(), {lengthUnit: 'm', previous})}
+			rows={solutionRows(exampleSolution(), {lengthUnit: 'm', say: exampleSay, previous})}
 			columns={80}
 			height={20}
 		/>,

@@ -1,9 +1,9 @@
 import {expect, test} from 'vitest';
 import {solutionRows} from '../../../source/report/solutionRows.ts';
 import {columnGap, layoutLiveTable, markCells} from '../../../source/ui/parts/liveTableLayout.ts';
-import {exampleSolution} from '../../report/exampleSolution.ts';
+import {exampleSay, exampleSolution} from '../../report/exampleSolution.ts';
 
-const rows = solutionRows(exampleSolution(), {lengthUnit: 'm'});
+const rows = solutionRows(exampleSolution(), {lengthUnit: 'm', say: exampleSay});
 const fields = (columns: number) =>
 	layoutLiveTable(rows, 'delay', columns, 40).columns.map(({field}) => field);
 

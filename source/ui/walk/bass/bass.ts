@@ -1,5 +1,6 @@
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {sentenceOf} from '../../../report/said/said.ts';
 import {collectPairs} from '../../../study/calibration/blend/collect.ts';
 import {planSetting} from '../../../study/calibration/blend/setting.ts';
 import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
@@ -7,6 +8,7 @@ import {levelPrompt} from '../meter/levelPrompt.ts';
 import {keyOf} from '../meter/meterPrompt.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
+import {sayFor} from '../sayFor.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
 import {toneSetOf, toneSetPrompt} from './toneSet.ts';
@@ -74,7 +76,8 @@ function intoText(profile: Profile, {part, playInto}: BlendStep): string {
 function troubleOf(profile: Profile, {pair, hertz}: BlendStep): string | undefined {
 	const remarks = blendOf(profile).result.pairs.find(({id}) => id === pair)?.remarks ?? [];
 	const serious = remarks.filter(({kind}) => kind === 'problem' || kind === 'doubt');
-	return serious.find(({text}) => text.includes(`${hertz} Hz`))?.text;
+	const texts = serious.map(remark => sentenceOf(remark, sayFor(profile)));
+	return texts.find(text => text.includes(`${hertz} Hz`));
 }
 
 /** How the added delay is made with what the receiver takes; empty where none is added. */

@@ -4,12 +4,14 @@ import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts'
 import {blendChart} from '../../../report/bass/blendChart.ts';
 import {chartText, drawChart} from '../../../report/chart.ts';
 import {fitCells} from '../../../report/fitCells.ts';
+import {sentenceOf} from '../../../report/said/said.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {BlendPairResult} from '../../../study/calibration/blend/blend.ts';
 import {blendCurves} from '../../../study/calibration/blend/curves.ts';
 import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
 import type {Line} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
+import {sayFor} from '../sayFor.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
 
@@ -58,7 +60,7 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): L
 	return [
 		...head,
 		...goOn,
-		...remarks.flatMap(({text}) => put(text, 'doubt', '? ')),
+		...remarks.flatMap(remark => put(sentenceOf(remark, sayFor(profile)), 'doubt', '? ')),
 		...result.pairs.flatMap(pair => [
 			...pairLines(profile, pair, open, columns),
 			...chartLines(profile, pair, columns, isPlain),
@@ -117,7 +119,7 @@ function pairLines(
 	}
 
 	const remarks = pair.remarks.filter(({kind, code}) => kind !== 'note' && code !== 'several-answers');
-	lines.push(...remarks.flatMap(({text}) => put(text, 'doubt', '? ')));
+	lines.push(...remarks.flatMap(remark => put(sentenceOf(remark, sayFor(profile)), 'doubt', '? ')));
 	const next = open.find(step => step.pair === pair.id && step.part === 'separate');
 	if (next)
 		lines.push(...put(`Next: both at ${next.hertz} Hz, with ${formatSigned(next.addedDelayMs, 1)} ms.`));

@@ -1,8 +1,10 @@
 import type {Profile} from '../../../profile/types.ts';
+import {sentenceOf} from '../../../report/said/said.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Line} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import {planOf, proofOf} from '../proof/proofOf.ts';
+import {sayFor} from '../sayFor.ts';
 import {solutionOf} from '../solution.ts';
 import {statusOf} from '../status.ts';
 import {promptsFor} from '../stops.ts';
@@ -103,7 +105,7 @@ function proofSaid(profile: Profile): Said {
 function remarksSaid(profile: Profile): Said[] {
 	return solutionOf(profile)
 		.remarks.filter(({kind}) => kind !== 'note')
-		.map(({text}) => [`? ${text}`, 'doubt']);
+		.map(remark => [`? ${sentenceOf(remark, sayFor(profile))}`, 'doubt']);
 }
 
 function putOffText(profile: Profile): string {

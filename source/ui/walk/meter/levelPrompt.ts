@@ -4,6 +4,7 @@ import {remarkOnMeter} from '../../../study/calibration/readings/sanity.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {takenFrom} from '../prompt/taken.ts';
+import {sayFor} from '../sayFor.ts';
 
 /** Weighting that the meter stands at; C where the profile says nothing. */
 export function weightingOf(profile: Profile): MeterReading['weighting'] {
@@ -53,7 +54,10 @@ export function levelPrompt(profile: Profile, asked: LevelQuestion): Prompt<Prof
 				level,
 				({decibels}) => after(decibels),
 				({decibels}) => {
-					const sanity = sanityOf(remarkOnMeter(without(subject, corrected), reading(decibels)));
+					const sanity = sanityOf(
+						remarkOnMeter(without(subject, corrected), reading(decibels)),
+						sayFor(subject),
+					);
 					return {...sanity, hint: hint?.(after(decibels)) ?? sanity.hint};
 				},
 			);

@@ -1,9 +1,11 @@
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
+import {sentenceOf} from '../../../report/said/said.ts';
 import {tableLines} from '../../../report/table.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Finding, ProofReading, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import type {Line} from '../../parts/lines.tsx';
+import {sayFor} from '../sayFor.ts';
 import {planOf, proofOf} from './proofOf.ts';
 
 const order: Readonly<Record<ProofReading['verdict'], number>> = {missed: 0, unclear: 1, met: 2};
@@ -40,7 +42,7 @@ export function proofLines(profile: Profile, columns: number): Line[] {
 		...readingTable(result.readings, columns),
 		...result.remarks
 			.filter(({kind, code}) => kind !== 'note' && code !== 'reading-left-out')
-			.flatMap(({text}) => put(text, 'doubt', '? ')),
+			.flatMap(remark => put(sentenceOf(remark, sayFor(profile)), 'doubt', '? ')),
 	];
 }
 

@@ -4,6 +4,7 @@ import {remarkOnTape} from '../../../study/calibration/readings/sanity.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {takenFrom} from '../prompt/taken.ts';
+import {sayFor} from '../sayFor.ts';
 import {lengthUnitOf, unitWords} from './units.ts';
 
 export type TapeQuestion = {
@@ -45,7 +46,8 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 			return takenFrom(
 				reading,
 				value => withTape(subject, made(value), taking),
-				value => sanityOf(remarkOnTape(withoutCorrected(subject, from, to, taking), made(value))),
+				value =>
+					sanityOf(remarkOnTape(withoutCorrected(subject, from, to, taking), made(value)), sayFor(subject)),
 			);
 		},
 		setAside: (subject, index) => toggled(subject, between(subject, from, to)[index]!),

@@ -1,14 +1,16 @@
 import type {Profile} from '../../../profile/types.ts';
+import {sentenceOf} from '../../../report/said/said.ts';
 import {wiringText} from '../../../report/wiring/text.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Line} from '../../parts/lines.tsx';
-import {lengthUnitOf} from '../tape/units.ts';
+import {sayFor} from '../sayFor.ts';
 import {wiringOf} from './wiringOf.ts';
 
 /** The page of the stop Wiring: how far the cables are, what is wrong, then cables, what to buy, outlets and the order with its cautions. */
 export function wiringLines(profile: Profile, columns: number): Line[] {
 	const put = (text: string, style?: Line['style'], sign = '') =>
 		wrap(text, columns, `  ${sign}`).map((line): Line => ({text: line, style}));
+	const say = sayFor(profile);
 	const result = wiringOf(profile);
 	const {cables, remarks} = result;
 	const laid = cables.filter(({done}) => done).length;
@@ -16,7 +18,7 @@ export function wiringLines(profile: Profile, columns: number): Line[] {
 	const striking = remarks.filter(({kind}) => kind === 'problem' || kind === 'doubt');
 	const text = wiringText(
 		{...result, remarks: remarks.filter(remark => !striking.includes(remark))},
-		lengthUnitOf(profile),
+		say,
 		Math.max(20, columns - 2),
 	);
 	return [
@@ -27,8 +29,10 @@ export function wiringLines(profile: Profile, columns: number): Line[] {
 				: `${cables.length} cables are proposed below; no setting hangs on them. Enter asks about each; ] leaves it for another day.`,
 			'quiet',
 		),
-		...striking.flatMap(({text: said, kind}) =>
-			kind === 'problem' ? put(said, 'trouble', '! ') : put(said, 'doubt', '? '),
+		...striking.flatMap(remark =>
+			remark.kind === 'problem'
+				? put(sentenceOf(remark, say), 'trouble', '! ')
+				: put(sentenceOf(remark, say), 'doubt', '? '),
 		),
 		{text: ''},
 		...text

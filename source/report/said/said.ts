@@ -1,0 +1,53 @@
+import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
+import {listed} from '../../profile/names.ts';
+import {olderHead, olderParts} from './olderRemark.ts';
+import type {Say} from './say.ts';
+import type {Sentences, Words} from './sentences.ts';
+
+/** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
+// biome-ignore lint/suspicious/noEmptyInterface: topics are added here one by one
+export interface AllFacts {}
+
+/** What can be said: a finding of any topic, or a remark that still brings its text along. */
+export type Sayable = Remark | FindingOf<AllFacts>;
+
+const sentences: Sentences<AllFacts> = {};
+
+function wordsOf({code, facts}: AnyFinding, say: Say): Words {
+	// The types of `Sayable` and `sentences` guard that each code meets its own facts.
+	return (sentences as Readonly<Record<string, (facts: object, say: Say) => Words>>)[code]!(facts, say);
+}
+
+/** The plain names of what a finding is about, and what is said of it: `subject: said.`, or `said.` without a subject. */
+export function saidParts(sayable: Sayable, say: Say): {readonly subject?: string; readonly said: string} {
+	if ('text' in sayable) return olderParts(sayable, say);
+	const [head, ...more] = wordsOf(sayable, say);
+	const {about} = sayable as AnyFinding;
+	if (about.length === 0) return {said: [`${capitalised(head)}.`, ...more].join(' ')};
+	return {subject: listed(about.map(id => say.name(id))), said: [`${head}.`, ...more].join(' ')};
+}
+
+/** The whole sentence, name and all: for a page, `check` and `--json`. */
+export function sentenceOf(sayable: Sayable, say: Say): string {
+	if ('text' in sayable) return sayable.text;
+	const {subject, said} = saidParts(sayable, say);
+	return subject === undefined ? said : `${subject}: ${said}`;
+}
+
+/** What a row of a table says, which shows the name anyway. */
+export function headOf(sayable: Sayable, say: Say): string {
+	return 'text' in sayable ? olderHead(sayable, say) : wordsOf(sayable, say)[0];
+}
+
+/** Findings without those that say the same of the same thing again. */
+export function distinct<Each extends Sayable>(sayables: readonly Each[]): Each[] {
+	const keyOf = (each: Sayable) => {
+		const {kind: _, ...rest} = each as Remark | AnyFinding;
+		return JSON.stringify(rest);
+	};
+	return [...new Map(sayables.map(each => [keyOf(each), each])).values()];
+}
+
+function capitalised(text: string): string {
+	return text.replace(/^./u, first => first.toUpperCase());
+}

@@ -1,0 +1,12 @@
+import type {Say} from './say.ts';
+
+/**
+What a finding is said with, without the name of what it is about. The first part is the head: it begins small, has no
+full stop, and can stand alone in a row of a table. What follows are whole sentences.
+*/
+export type Words = readonly [head: string, ...more: string[]];
+
+/** The sentences of one topic: exactly one entry for each code of its table of facts. */
+export type Sentences<Facts> = {
+	readonly [Code in keyof Facts]: (facts: Facts[Code], say: Say) => Words;
+};
