@@ -1,4 +1,4 @@
-import {subsOf} from '../profile/ask/subsOf.ts';
+import {subsOf} from '../profile/ask/subs.ts';
 import {hasProblem} from '../profile/finding.ts';
 import type {Profile} from '../profile/types.ts';
 import {saidJson} from '../report/said/json.ts';

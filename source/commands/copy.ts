@@ -32,9 +32,7 @@ export const command: Command = {
 		createProfileFile(path, profile);
 		if (context.flags.json) context.out(JSON.stringify({path, profile}, undefined, '\t'));
 		else context.out(path);
-		const found = profile.settings?.some(({id}) => id === 'found')
-			? ' The settings decided last count as in force.'
-			: '';
+		const found = profile.settings?.length ? ' The settings decided last count as in force.' : '';
 		context.say(
 			`“${name}” starts from “${old.name}” ${readings === 'keep' ? 'with' : 'without'} its readings.${readings === 'drop' ? found : ''}`,
 		);

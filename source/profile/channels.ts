@@ -42,6 +42,11 @@ export type ChannelId = keyof typeof channelNames;
 
 export const channelIds = Object.keys(channelNames) as ChannelId[];
 
+/** Whether the speaker hangs above the seats, where taping and mounting mean a ladder. */
+export function isOverhead(id: string): boolean {
+	return id.startsWith('Tp');
+}
+
 /** Whether the channel carries only low-frequency effects and so drives subwoofers, not a speaker. */
 export function isLfe(id: string): id is 'LFE1' | 'LFE2' {
 	return id === 'LFE1' || id === 'LFE2';

@@ -1,4 +1,4 @@
-import type {ChannelId} from './channels.ts';
+import {type ChannelId, isLfe, isOverhead} from './channels.ts';
 
 export type Range = readonly [low: number, high: number];
 
@@ -101,9 +101,6 @@ const overSeven = (source: string): Pairs => ({
 /** A layout: its usual name and the place of each of its channels. */
 export type Layout = {readonly name: string; readonly places: ReadonlyMap<ChannelId, Place>};
 
-const isOverhead = (id: string) => id.startsWith('Tp');
-const isLowFrequency = (id: string) => id === 'LFE1' || id === 'LFE2';
-
 /**
 The layout that a set of channels makes, from 2.0 to 9.1.6: ear level, low-frequency channels, overheads.
 
@@ -112,8 +109,8 @@ With one pair of surrounds, whatever it is called, it is the surround pair of th
 export function layoutOf(channels: readonly ChannelId[]): Layout {
 	const has = (id: ChannelId) => channels.includes(id);
 	const overheads = channels.filter(isOverhead);
-	const low = channels.filter(isLowFrequency);
-	const earLevel = channels.filter(id => !isOverhead(id) && !isLowFrequency(id));
+	const low = channels.filter(isLfe);
+	const earLevel = channels.filter(id => !isOverhead(id) && !isLfe(id));
 	const isTwoPairs = has('BL') && (has('SiL') || has('LS'));
 	const base = isTwoPairs ? twoSurroundPairs : earLevel.length <= 2 ? twoChannels : oneSurroundPair;
 	const isListedOverSeven = has('TpFL') && has('TpBL');

@@ -1,3 +1,5 @@
+import {isPlane} from './planes.ts';
+
 /** What a list of profiles shows of one. */
 export type Summary = {
 	readonly name: string;
@@ -16,6 +18,8 @@ const objectOf = (value: unknown): Loose =>
 const listOf = (value: unknown): readonly Loose[] =>
 	Array.isArray(value) ? value.map(entry => objectOf(entry)) : [];
 
+const isPlaneEnd = (end: unknown): boolean => typeof end === 'string' && isPlane(end);
+
 /**
 Sums up a parsed file without checking all of it, so that a folder of a thousand lists at once.
 
@@ -29,7 +33,9 @@ export function summarise(file: unknown): Summary | undefined {
 	const tapeReadings = listOf(tape).length;
 	const isDecided = listOf(settings).some(({origin}) => origin === 'solved' || origin === 'entered');
 	const isProved = readings.some(({round}) => round === 'proof');
-	const hasAny = tapeReadings > 0 || readings.length > 0;
+	// The room's own size says nothing of how far a round is: it comes along from the older one.
+	const hasAny =
+		readings.length > 0 || listOf(tape).some(({from, to}) => !isPlaneEnd(from) || !isPlaneEnd(to));
 	return {
 		name,
 		date,

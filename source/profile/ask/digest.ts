@@ -1,4 +1,5 @@
 import type {Profile} from '../types.ts';
+import {standingSettings} from './settings.ts';
 
 /** What people write for themselves, and what changes no result. */
 const ignoredKeys = new Set([
@@ -51,6 +52,12 @@ export function inputsHash(profile: Profile): string {
 	return [0x811c9dc5, 0x9747b28c]
 		.map(seed => hashOf(inputs, seed, new Map()).toString(16).padStart(8, '0'))
 		.join('');
+}
+
+/** Whether the decided settings were computed from other readings or gear than the profile holds now. */
+export function isStale(profile: Profile): boolean {
+	const hash = standingSettings(profile)?.inputsHash;
+	return hash !== undefined && hash !== inputsHash(profile);
 }
 
 function hashOf(value: unknown, seed: number, keySeeds: Map<string, number>): number {

@@ -1,4 +1,5 @@
 import type {ChannelId, Profile, Sub} from '../types.ts';
+import {processorOf} from './subs.ts';
 
 /** Where sound is late, and by how much. */
 export type LatencyPart = {readonly at: string; readonly milliseconds: number};
@@ -16,14 +17,6 @@ export function subLatency(profile: Profile, sub: Sub): LatencyPart[] {
 		...channelLatency(profile, sub.fedBy),
 		...parts([processor?.name ?? 'the bass processor', processor?.latencyMs], [sub.name, sub.latencyMs]),
 	];
-}
-
-/** The bass processor, where the sub hangs on one of its outputs. */
-export function processorOf(profile: Profile, sub: Sub): Profile['bassProcessor'] {
-	const {bassProcessor} = profile;
-	if (sub.processorOutput === undefined || !bassProcessor?.outputs.includes(sub.processorOutput))
-		return undefined;
-	return bassProcessor;
 }
 
 export function totalLatency(latencies: readonly LatencyPart[]): number {

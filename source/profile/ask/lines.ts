@@ -1,6 +1,5 @@
 import type {InForce, Profile, SettingsSet} from '../types.ts';
-import {processorOf} from './latency.ts';
-import {subsOf} from './subsOf.ts';
+import {processorOf, subsOf} from './subs.ts';
 
 /** What stands in the receiver for one channel. */
 export type ChannelState = {

@@ -1,5 +1,5 @@
-import type {MeterReading, Profile, Seat, TapeReading} from '../types.ts';
-import {subsOf} from './subsOf.ts';
+import type {MeterReading, Profile, TapeReading} from '../types.ts';
+import {subsOf} from './subs.ts';
 
 /** All readings that the solver uses, grouped in one pass. Readings set aside are left out. */
 export type Observations = {
@@ -54,11 +54,6 @@ export function isForLevels(reading: MeterReading): boolean {
 		reading.addedDelayMs === undefined &&
 		reading.signal?.kind !== 'tone'
 	);
-}
-
-/** The reference seat; the first where none is marked. */
-export function referenceSeat(profile: Profile): Seat {
-	return profile.seats.find(seat => seat.reference) ?? profile.seats[0]!;
 }
 
 function push<Value>(map: Map<string, Value[]>, key: string, value: Value): void {

@@ -1,5 +1,13 @@
 import type {InForce, MeterReading, Profile, SettingsSet} from '../types.ts';
 
+/** What can stand in the boxes: a stored set, or one written into a reading. */
+export type SetInForce = SettingsSet | Exclude<InForce, string>;
+
+type WithOrigin = {readonly origin?: unknown};
+
+/** A profile, or parsed JSON that nobody checked but for the list being one of objects. */
+type WithSets<Stored> = {readonly settings?: readonly Stored[] | undefined};
+
 /**
 The settings that stood when a meter reading was taken.
 
@@ -7,20 +15,36 @@ The settings that stood when a meter reading was taken.
 reading says nothing, or names a set that the profile does not hold.
 */
 export function settingsInForce(
-	profile: Profile,
-	reading: Pick<MeterReading, 'inForce'>,
-): SettingsSet | Exclude<InForce, string> | undefined {
-	const {inForce} = reading;
+	profile: Pick<Profile, 'settings'>,
+	{inForce}: Pick<MeterReading, 'inForce'>,
+): SetInForce | undefined {
 	if (typeof inForce !== 'string') return inForce;
-	return profile.settings?.find(set => set.id === inForce);
+	return profile.settings?.find(({id}) => id === inForce);
 }
 
 /**
-The set that counts as dialled in: the last one solved or entered, else the last one found.
+The set that was decided: the last one solved here or entered by hand. One that was merely found is nobody's decision.
+
+@returns `undefined` where nothing was decided yet.
+*/
+export function decidedSettings<Stored extends WithOrigin>({
+	settings = [],
+}: WithSets<Stored>): Stored | undefined {
+	return settings.findLast(({origin}) => origin !== 'found');
+}
+
+/**
+The set that most likely stands in the boxes: the decided one, else the last one found.
 
 @returns `undefined` where the profile stores no settings.
 */
-export function decidedSettings(profile: Profile): SettingsSet | undefined {
-	const sets = profile.settings ?? [];
-	return sets.findLast(set => set.origin !== 'found') ?? sets.at(-1);
+export function standingSettings<Stored extends WithOrigin>(profile: WithSets<Stored>): Stored | undefined {
+	return decidedSettings(profile) ?? profile.settings?.at(-1);
+}
+
+/** The last set that was computed here: the one that is ticked off as it is typed in. */
+export function solvedSettings<Stored extends WithOrigin>({
+	settings = [],
+}: WithSets<Stored>): Stored | undefined {
+	return settings.findLast(({origin}) => origin === 'solved');
 }

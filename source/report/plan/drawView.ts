@@ -1,7 +1,7 @@
 import {brailleCanvas} from '../braille.ts';
 import {flatten, type Outline, outlineOf, type PlanView} from './outline.ts';
 import {type LabelWish, placeLabels} from './placeLabels.ts';
-import {type PlanPoint, type PlanScene, referenceSeat} from './scene.ts';
+import {type PlanPoint, type PlanScene, referencePoint} from './scene.ts';
 
 /** One view as lines of braille, and the labels for which the drawing had no place. */
 export type DrawnView = {readonly lines: readonly string[]; readonly unlabelled: readonly string[]};
@@ -28,7 +28,7 @@ export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number)
 
 	const marks = new Set<string>();
 	const wishes: LabelWish[] = [];
-	const reference = referenceSeat(scene);
+	const reference = referencePoint(scene);
 	const points = scene.points.filter(point => Number.isFinite(point.x + point.y + point.z));
 	for (const point of points.toSorted((a, b) => rank(a, reference) - rank(b, reference))) {
 		const [x, y] = toDots(flatten(point, view));

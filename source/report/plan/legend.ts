@@ -1,11 +1,11 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import {cellWidth, fitCells} from '../fitCells.ts';
-import {type PlanScene, referenceSeat, separation} from './scene.ts';
+import {type PlanScene, referencePoint, separation} from './scene.ts';
 
 /** Distances from the reference seat, in as many columns as fit; lines of at most `columns` cells. */
 export function planLegend(scene: PlanScene, lengthUnit: LengthUnit, columns: number): string[] {
-	const seat = referenceSeat(scene);
+	const seat = referencePoint(scene);
 	if (!seat) return [];
 	const others = scene.points.filter(({kind}) => kind === 'speaker' || kind === 'sub');
 	const values = others.map(

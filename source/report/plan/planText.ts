@@ -1,11 +1,11 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import {type PlanPoint, type PlanScene, referenceSeat, separation} from './scene.ts';
+import {type PlanPoint, type PlanScene, referencePoint, separation} from './scene.ts';
 
 /** The floor plan in words, one sentence a point; for screen readers and plain output. */
 export function planText(scene: PlanScene, lengthUnit: LengthUnit): string[] {
 	const length = (metres: number) => formatLength(metres, lengthUnit);
-	const seat = referenceSeat(scene);
+	const seat = referencePoint(scene);
 	return [
 		`Room: ${roomText(scene, lengthUnit)}.`,
 		...scene.points.map(point => pointText(point, scene, seat, length)),

@@ -34,7 +34,7 @@ export type PlanScene = {
 	readonly points: readonly PlanPoint[];
 };
 
-export function referenceSeat(scene: PlanScene): PlanPoint | undefined {
+export function referencePoint(scene: PlanScene): PlanPoint | undefined {
 	const seats = scene.points.filter(({kind}) => kind === 'seat');
 	return seats.find(({reference}) => reference) ?? seats[0];
 }

@@ -1,3 +1,4 @@
+import {isOverhead} from '../../profile/channels.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {SheetData} from '../../study/comparison/sheetData.ts';
 import type {SvgPlan, SvgPoint} from './planSvg.ts';
@@ -14,9 +15,9 @@ export function planOf({profile, plan}: SheetData): SvgPlan | undefined {
 		lengthText: formatLength(lengthMetres, unit),
 		screenWidthMetres: profile.screen?.widthMetres,
 		points: plan.points.map(({id, kind, x, y}): SvgPoint => {
-			const isOverhead = kind === 'speaker' && id.startsWith('Tp');
+			const isAbove = kind === 'speaker' && isOverhead(id);
 			const seat = profile.seats.find(each => each.id === id);
-			return {label: kind === 'screen' ? '' : (seat?.name ?? id), kind: isOverhead ? 'overhead' : kind, x, y};
+			return {label: kind === 'screen' ? '' : (seat?.name ?? id), kind: isAbove ? 'overhead' : kind, x, y};
 		}),
 	};
 }

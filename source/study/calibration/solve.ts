@@ -1,8 +1,8 @@
-import {subsByFeed} from '../../profile/ask/feeds.ts';
-import {channelLatency, processorOf, subLatency} from '../../profile/ask/latency.ts';
-import {observe, referenceSeat} from '../../profile/ask/readings.ts';
-import {decidedSettings} from '../../profile/ask/settings.ts';
-import {subsOf} from '../../profile/ask/subsOf.ts';
+import {channelLatency, subLatency} from '../../profile/ask/latency.ts';
+import {observe} from '../../profile/ask/readings.ts';
+import {referenceSeat} from '../../profile/ask/seats.ts';
+import {standingSettings} from '../../profile/ask/settings.ts';
+import {processorOf, subsByFeed, subsOf} from '../../profile/ask/subs.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import {speedOfSound} from '../../science/acoustics/air.ts';
 import {withBlend} from './blend/withBlend.ts';
@@ -76,7 +76,7 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 	);
 	const trimmed = trims(profile, levels, bass.needs, targetDb);
 	const crossovers = crossoversOf(profile);
-	const decided = decidedSettings(profile);
+	const decided = standingSettings(profile);
 	const missing = missingReadings(profile, observations, distances);
 	const feeds = subsByFeed(profile);
 	const told = {profile, arrivals, timed, levels, trimmed, targetDb, air, crossovers};

@@ -1,4 +1,5 @@
 import {inputsHash} from '../../profile/ask/digest.ts';
+import {decidedSettings} from '../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
 import type {Solution} from '../calibration/result.ts';
 import {solve} from '../calibration/solve.ts';
@@ -51,17 +52,15 @@ export function standingOf(network: NetworkResult, solution: Solution): Standing
 	};
 }
 
-/** The newest set of settings that was decided, not merely found. */
-export function newestSet(profile: Profile): SettingsSet | undefined {
-	return profile.settings?.findLast(({origin}) => origin !== 'found');
-}
-
 /**
 Gathers what goes on the page for the cabinet door.
 
 @param set - The set of settings to print; the newest decided one where not given.
 */
-export function sheetData(profile: Profile, set: SettingsSet | undefined = newestSet(profile)): SheetData {
+export function sheetData(
+	profile: Profile,
+	set: SettingsSet | undefined = decidedSettings(profile),
+): SheetData {
 	const solution = solve(profile);
 	const network = adjustNetwork(profile);
 	const standing = standingOf(network, solution);

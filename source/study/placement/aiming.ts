@@ -1,3 +1,4 @@
+import {isOverhead} from '../../profile/channels.ts';
 import type {Plane} from '../../profile/types.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import {ceilingHeightAt, type RoomSize} from '../survey/roomSize.ts';
@@ -131,7 +132,7 @@ export function aims({points, room, conventions}: NetworkResult, seat: string): 
 				towards,
 				tiltDegrees: Math.atan2(z, across) * degrees,
 				...(dot && {dot}),
-				...(id.startsWith('Tp') &&
+				...(isOverhead(id) &&
 					hasWalls && {
 						plumb: {
 							surface: 'floor' as const,

@@ -1,3 +1,4 @@
+import {isOverhead} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {wrapDegrees} from '../survey/directions.ts';
 import type {NetworkResult, PlacedPoint} from '../survey/result.ts';
@@ -84,7 +85,7 @@ function candidates(
 	fixes: Correction['repairs'],
 ): Vector[] {
 	const from = point.at;
-	if (point.id.startsWith('Tp')) return [overhead(result, ear, from, azimuth, elevation)];
+	if (isOverhead(point.id)) return [overhead(result, ear, from, azimuth, elevation)];
 	const flat = fixes.includes('azimuth') ? onRay(ear, from, azimuth) : [from];
 	if (!fixes.includes('elevation')) return flat;
 	const tangent = Math.tan(elevation * radians);

@@ -1,3 +1,4 @@
+import {isOverhead} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {adjustNetwork} from '../survey/adjust.ts';
 import {expectationOf, type StateCovariance, sigmaWithReading, withReading} from '../survey/expectation.ts';
@@ -26,7 +27,7 @@ function roundOrder(profile: Profile, points: readonly NetworkPoint[]): NetworkP
 
 /** Whether the ceiling's place must be measured because something hangs from it and no height is stated. */
 const needsHeight = (profile: Profile) =>
-	profile.room.ceiling === undefined && profile.channels.some(({id}) => id.startsWith('Tp'));
+	profile.room.ceiling === undefined && profile.channels.some(({id}) => isOverhead(id));
 
 /**
 The readings of a good network in the order of one walk: the room, the seat, the screen, then once around the speakers.
@@ -56,7 +57,7 @@ export function plannedReadings(profile: Profile): NextReading[] {
 	for (const {id, kind} of roundOrder(profile, points)) {
 		const direction = nominalDirection(profile, id);
 		const azimuth = direction?.azimuthDegrees ?? 0;
-		const isUp = id.startsWith('Tp');
+		const isUp = isOverhead(id);
 		const height = isUp && profile.room.ceiling ? 'ceiling' : 'floor';
 		const side = azimuth < 0 ? 'wall:right' : 'wall:left';
 		const ahead = Math.abs(azimuth) > 90 ? 'wall:back' : 'wall:front';

@@ -1,3 +1,4 @@
+import {isOverhead} from '../../profile/channels.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import {outsideBy} from '../survey/roomSize.ts';
 import {add, distance, dot, length, scale, subtract, type Vector} from '../survey/vectors.ts';
@@ -28,9 +29,9 @@ export function pairCorrection(
 	seat: string,
 ): Correction | undefined {
 	const uneven = pair.differences.filter(({repair}) => repair === 'only moving');
-	const isOverhead = pair.left.startsWith('Tp');
+	const isAbove = isOverhead(pair.left);
 	const ear = result.points.findIndex(({id}) => id === seat);
-	if (ear < 0 || !uneven.some(({what}) => what === 'azimuth' || (!isOverhead && what !== 'side wall')))
+	if (ear < 0 || !uneven.some(({what}) => what === 'azimuth' || (!isAbove && what !== 'side wall')))
 		return undefined;
 	for (const [kept, moves] of [
 		[pair.left, pair.right],
@@ -39,7 +40,7 @@ export function pairCorrection(
 		const model = result.points.find(({id}) => id === kept)!;
 		const point = result.points.find(({id}) => id === moves)!;
 		const image = mirrored(result, ear, model.at);
-		const to: Vector = isOverhead ? [image[0], image[1], point.at[2]] : image;
+		const to: Vector = isAbove ? [image[0], image[1], point.at[2]] : image;
 		if (point.isFixed || (result.conventions.length === 0 && outsideBy(result.room, to) > 0)) continue;
 		const by = subtract(to, point.at);
 		return {

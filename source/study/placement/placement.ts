@@ -1,7 +1,7 @@
+import {referenceSeat} from '../../profile/ask/seats.ts';
 import {layoutOf} from '../../profile/layouts.ts';
 import type {Profile} from '../../profile/types.ts';
 import type {Remark} from '../calibration/result.ts';
-import {referenceSeatOf} from '../survey/points.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import {outsideBy} from '../survey/roomSize.ts';
 import {type Aim, aims} from './aiming.ts';
@@ -40,7 +40,7 @@ Judges the placement of an adjusted network: angles at every seat, the layout's 
 right, corrections, aiming and screen.
 */
 export function judgePlacement(profile: Profile, result: NetworkResult): Placement {
-	const seat = referenceSeatOf(profile).id;
+	const seat = referenceSeat(profile).id;
 	const layout = layoutOf(profile.channels.map(({id}) => id));
 	const seen = result.points.filter(({kind}) => kind === 'seat').flatMap(({id}) => sightlines(result, id));
 	const judgements = judge(

@@ -1,3 +1,4 @@
+import {isOverhead} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {symmetricEigen} from '../../science/numeric/symmetricEigen.ts';
 import {predict, rowWidth} from './equations.ts';
@@ -52,7 +53,7 @@ export function missingReadings(
 	helpers: readonly string[],
 ): Ends[] {
 	const {id, kind} = points[point]!;
-	const isUp = id.startsWith('Tp');
+	const isUp = isOverhead(id);
 	const heights = isUp ? ['ceiling', 'floor'] : ['floor', 'ceiling'];
 	const isRight = /R[cwd]?$|^RS/.test(id);
 	const sides = isRight ? ['wall:right', 'wall:left'] : ['wall:left', 'wall:right'];

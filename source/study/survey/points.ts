@@ -1,3 +1,4 @@
+import {referenceSeat} from '../../profile/ask/seats.ts';
 import {type ChannelId, channelNames, isLfe} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 
@@ -10,14 +11,9 @@ export type NetworkPoint = {
 	readonly isFixed: boolean;
 };
 
-/** The reference seat, or the first seat where none is marked. */
-export function referenceSeatOf(profile: Profile): Profile['seats'][number] {
-	return profile.seats.find(({reference}) => reference) ?? profile.seats[0]!;
-}
-
 /** Every point of a profile, the reference seat first. LFE channels have no speaker and so no point. */
 export function pointsOf(profile: Profile): NetworkPoint[] {
-	const reference = referenceSeatOf(profile);
+	const reference = referenceSeat(profile);
 	const seats = [reference, ...profile.seats.filter(seat => seat !== reference)];
 	return [
 		...seats.map(({id, name}) => ({id, kind: 'seat' as const, label: name, isFixed: false})),

@@ -1,3 +1,4 @@
+import {isOverhead} from '../../profile/channels.ts';
 import type {Profile} from '../../profile/types.ts';
 import {readEnd} from './ends.ts';
 import type {Positions} from './result.ts';
@@ -40,7 +41,7 @@ export function estimatedRunMetres(
 	const a = pointOf(readEnd(ends.from).box, profile, positions);
 	const b = pointOf(readEnd(ends.to).box, profile, positions);
 	if (!a || !b) return undefined;
-	const isOverhead = [ends.from, ends.to].some(end => readEnd(end).box.startsWith('Tp'));
-	const vertical = isOverhead ? Math.abs(a.z - b.z) : a.z + b.z;
+	const isAbove = [ends.from, ends.to].some(end => isOverhead(readEnd(end).box));
+	const vertical = isAbove ? Math.abs(a.z - b.z) : a.z + b.z;
 	return Math.abs(a.x - b.x) + Math.abs(a.y - b.y) + vertical;
 }

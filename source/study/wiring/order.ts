@@ -1,6 +1,7 @@
+import {isOverhead} from '../../profile/channels.ts';
 import type {Cable, Step} from './result.ts';
 
-const isOverhead = (cable: Cable) => /(^|\/)Tp/.test(cable.to) || /^Tp/.test(cable.from);
+const isAbove = ({from, to}: Cable) => isOverhead(from) || to.split('/').some(isOverhead);
 
 /**
 The order in which to connect, and then to switch on: everything unplugged first, mains last, amplifiers last on and first off.
@@ -17,13 +18,13 @@ export function connectingOrder(cables: readonly Cable[]): Step[] {
 		},
 		{
 			text: 'Overhead speaker cables, at the speaker first, then down to the receiver.',
-			cables: ids(cable => cable.kind === 'speaker' && isOverhead(cable)),
+			cables: ids(cable => cable.kind === 'speaker' && isAbove(cable)),
 			caution:
 				'A ladder on firm ground and somebody holding it; fix overhead speakers as the maker says. In-wall cable and holes in rated walls: local codes, a licensed electrician.',
 		},
 		{
 			text: 'The other speaker cables, farthest first. Plus to plus at both ends; no stray strand across the terminals.',
-			cables: ids(cable => cable.kind === 'speaker' && !isOverhead(cable)),
+			cables: ids(cable => cable.kind === 'speaker' && !isAbove(cable)),
 		},
 		{
 			text: 'Line cables: receiver to processor, processor to subs.',

@@ -5,11 +5,11 @@ import {
 	genericReceiverNames,
 	genericReceivers,
 } from '../../profile/generic/receivers.ts';
+import {startFrom} from '../../profile/startFrom.ts';
 import type {LengthUnit, Profile} from '../../profile/types.ts';
 import type {Prompt} from '../walk/prompt/prompt.ts';
 import {choicePrompt, textPrompt} from '../walk/prompt/single.ts';
 import type {Round} from '../walk/state.ts';
-import {startFrom} from './startFrom.ts';
 
 /** What is asked before a profile exists. */
 export type Draft = {
@@ -131,7 +131,7 @@ export const draftRound: Round<Draft> = {
 export function profileOf(draft: Draft): Profile | undefined {
 	const {date, name, from, layout, lengthUnit, receiver, subs} = draft;
 	if (!name) return undefined;
-	if (from) return startFrom(from, name, date);
+	if (from) return startFrom(from, {name, date, readings: 'drop'});
 	const isWhole = draftPrompts(draft).every(({isAnswered}) => isAnswered);
 	if (!isWhole || !layout) return undefined;
 	return newProfile({name, date, layout, lengthUnit, receiver, ...(subs === undefined ? {} : {subs})});

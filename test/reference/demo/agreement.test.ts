@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {isStale} from '../../../source/profile/ask/stale.ts';
+import {isStale} from '../../../source/profile/ask/digest.ts';
 import {isLfe} from '../../../source/profile/channels.ts';
 import type {ChannelId, Profile} from '../../../source/profile/types.ts';
 import {blend} from '../../../source/study/calibration/blend/blend.ts';

@@ -1,16 +1,16 @@
 import {expect, test} from 'vitest';
-import {referenceSeat, separation} from '../../../source/report/plan/scene.ts';
+import {referencePoint, separation} from '../../../source/report/plan/scene.ts';
 import {exampleScene} from './exampleScene.ts';
 
-test('referenceSeat is missing when there is no seat', () => {
-	expect(referenceSeat({room: {}, points: []})).toBeUndefined();
+test('referencePoint is missing when there is no seat', () => {
+	expect(referencePoint({room: {}, points: []})).toBeUndefined();
 });
 
-test('referenceSeat is the marked seat, else the first', () => {
+test('referencePoint is the marked seat, else the first', () => {
 	const scene = exampleScene();
-	expect(referenceSeat(scene)?.id).toBe('sofa');
+	expect(referencePoint(scene)?.id).toBe('sofa');
 	const points = scene.points.map(({reference, ...point}) => point).toReversed();
-	expect(referenceSeat({...scene, points})?.id).toBe('left');
+	expect(referencePoint({...scene, points})?.id).toBe('left');
 });
 
 test('separation is the straight distance', () => {

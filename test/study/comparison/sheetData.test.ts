@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
 import {inputsHash} from '../../../source/profile/ask/digest.ts';
 import type {Profile, SettingsSet} from '../../../source/profile/types.ts';
-import {newestSet, sheetData} from '../../../source/study/comparison/sheetData.ts';
+import {sheetData} from '../../../source/study/comparison/sheetData.ts';
 import {profile as gear} from '../../report/sheet/scenario.ts';
 
 const tape = [
@@ -22,8 +22,9 @@ test('the newest decided set is printed, never one that was merely found', () =>
 		{...kept, id: 'second'},
 		{...kept, id: 'before', origin: 'found'},
 	];
-	expect(newestSet({...profile, settings: sets})?.id).toBe('second');
-	expect(newestSet(profile)).toBeUndefined();
+	expect(sheetData({...profile, settings: sets}).set?.id).toBe('second');
+	expect(sheetData({...profile, settings: [sets[2]!]}).set).toBeUndefined();
+	expect(sheetData(profile).set).toBeUndefined();
 });
 
 test('a set is stale once a reading has come after it, and only then', () => {

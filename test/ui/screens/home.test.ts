@@ -93,7 +93,7 @@ test('starting from an older profile keeps room and boxes and leaves its reading
 		receiver: older.receiver,
 		tape: [{from: 'wall:left'}],
 		meter: [],
-		settings: [{id: 'last', channels: {FL: {trimDb: {stepped: 1}}}}],
+		settings: [{id: 'last', origin: 'found', channels: {FL: {trimDb: {stepped: 1}}}}],
 	});
 	expect(files.kept.get('older')).toEqual(older);
 });

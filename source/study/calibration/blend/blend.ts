@@ -1,4 +1,4 @@
-import {referenceSeat} from '../../../profile/ask/readings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {weightingDb} from '../../../science/acoustics/weighting.ts';
 import type {Remark, Uncertain} from '../result.ts';

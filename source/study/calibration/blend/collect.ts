@@ -1,4 +1,4 @@
-import {referenceSeat} from '../../../profile/ask/readings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';

@@ -1,4 +1,4 @@
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 
 /** Two groups of speakers whose sounds are to add up. The delay of the moved one is what gets set. */

@@ -1,5 +1,5 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {cascade, throughFilter} from '../../../science/acoustics/filters/analogFilter.ts';
 import {boxFilter} from '../../../science/acoustics/filters/box.ts';
@@ -29,7 +29,7 @@ export function crossoverOf(profile: Profile, set: StandingSet | undefined, id: 
 	const key = id as keyof StandingSet['channels'];
 	return (
 		set?.channels[key]?.crossoverHertz ??
-		decidedSettings(profile)?.channels[key]?.crossoverHertz ??
+		standingSettings(profile)?.channels[key]?.crossoverHertz ??
 		crossoversOf(profile).channels.get(key)?.hertz ??
 		'full'
 	);
@@ -66,7 +66,7 @@ export function blendPaths(
 	const management = bassManagement(profile.receiver?.crossover);
 	const crossover = crossoverOf(profile, set, still[0]!);
 	const {box} = assumedBox(profile.channels.find(({id}) => id === still[0])?.speaker);
-	const lowPassHertz = crossover === 'full' ? (set ?? decidedSettings(profile))?.lfeLowPassHertz : crossover;
+	const lowPassHertz = crossover === 'full' ? (set ?? standingSettings(profile))?.lfeLowPassHertz : crossover;
 	const mains = mainsPath(boxFilter(box), management, crossover);
 	const subs =
 		lowPassHertz === undefined

@@ -1,5 +1,5 @@
 import {subLatency} from '../../../profile/ask/latency.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import type {Remark} from '../result.ts';

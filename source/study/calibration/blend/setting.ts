@@ -1,6 +1,5 @@
 import {type Control, control, onGrid, receiverOf, timingControl} from '../../../profile/ask/boxes.ts';
-import {processorOf} from '../../../profile/ask/latency.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {processorOf, subsOf} from '../../../profile/ask/subs.ts';
 import type {ChannelId, Profile} from '../../../profile/types.ts';
 import type {CollectedPair} from './collect.ts';
 import {receiverDelayMs} from './standing.ts';

@@ -1,6 +1,5 @@
 import {usualReceiverSpeed} from '../../../profile/ask/boxes.ts';
-import {processorOf} from '../../../profile/ask/latency.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {processorOf, subsOf} from '../../../profile/ask/subs.ts';
 import type {ChannelId, InForce, Profile, SettingsSet} from '../../../profile/types.ts';
 
 export type StandingSet = SettingsSet | Exclude<InForce, string>;

@@ -1,5 +1,5 @@
-import {referenceSeat} from '../../../profile/ask/readings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {channelNames} from '../../../profile/channels.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';

@@ -1,8 +1,8 @@
-import {backgroundAt} from '../../../profile/ask/backgroundAt.ts';
 import {settingsInForce} from '../../../profile/ask/settings.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {withoutBackground} from '../../../science/acoustics/background.ts';
 import {weightingDb} from '../../../science/acoustics/weighting.ts';
+import {backgroundAt} from '../levels/backgroundAt.ts';
 import type {Remark} from '../result.ts';
 import {inDb, remark} from '../words.ts';
 import {type Sounding, sounding} from './groups.ts';

@@ -1,4 +1,4 @@
-import {referenceSeat} from '../../../profile/ask/readings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {Profile} from '../../../profile/types.ts';
 import type {BlendGroups} from './groups.ts';
 import {sounding} from './groups.ts';

@@ -1,4 +1,4 @@
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import type {ChannelId, Profile} from '../../../profile/types.ts';
 import type {Remark} from '../result.ts';
 import {assumedSubLimitHertz, lfeTopHertz, usualHighPass, usualLowPass} from './weights.ts';

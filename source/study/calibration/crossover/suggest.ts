@@ -1,4 +1,4 @@
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
 import type {Channel, ChannelId, Profile} from '../../../profile/types.ts';
 import {type BoxData, halfPowerHz} from '../../../science/acoustics/filters/box.ts';

@@ -1,5 +1,5 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
 import type {ChannelId, Profile} from '../../../profile/types.ts';
 import {coherentSum, energySum} from '../../../science/acoustics/decibels.ts';
@@ -52,7 +52,7 @@ export type HeadroomResult = {
 
 /** Crossover of each channel: as decided, else as suggested. */
 function crossovers(profile: Profile): ReadonlyMap<ChannelId, number | 'full'> {
-	const decided = decidedSettings(profile)?.channels ?? {};
+	const decided = standingSettings(profile)?.channels ?? {};
 	const suggested = suggestCrossovers(profile).channels;
 	return new Map(
 		profile.channels

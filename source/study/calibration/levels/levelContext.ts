@@ -1,6 +1,5 @@
-import {processorOf} from '../../../profile/ask/latency.ts';
 import type {Observations} from '../../../profile/ask/readings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {processorOf, subsOf} from '../../../profile/ask/subs.ts';
 import type {ChannelId, InForce, MeterReading, Profile, SettingsSet} from '../../../profile/types.ts';
 import {type LevelContext, weightingMemory} from './levels.ts';
 

@@ -1,4 +1,5 @@
-import {meterKey, type Observations, referenceSeat} from '../../../profile/ask/readings.ts';
+import {meterKey, type Observations} from '../../../profile/ask/readings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {Profile} from '../../../profile/types.ts';
 import type {TestSpectrum} from '../../../science/acoustics/band.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';

@@ -1,5 +1,5 @@
 import {joinedName} from '../../../profile/ask/readings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {coherentSum} from '../../../science/acoustics/decibels.ts';

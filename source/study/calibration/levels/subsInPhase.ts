@@ -1,7 +1,7 @@
 import {boxState, delayOf, isInverted, lineOf} from '../../../profile/ask/lines.ts';
 import {meterKey} from '../../../profile/ask/readings.ts';
 import {settingsInForce} from '../../../profile/ask/settings.ts';
-import {combinedLevelDb, meanCosine} from '../proof/combined.ts';
+import {combinedLevelDb, meanCosine} from '../../../science/acoustics/together.ts';
 import type {LevelContext} from './levels.ts';
 import {usualSubBand} from './levels.ts';
 

@@ -1,5 +1,5 @@
 import {control, receiverOf} from '../../../profile/ask/boxes.ts';
-import {subsByFeed} from '../../../profile/ask/feeds.ts';
+import {subsByFeed} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {Dialled, Remark} from '../result.ts';

@@ -1,4 +1,3 @@
-import {backgroundAt} from '../../../profile/ask/backgroundAt.ts';
 import {type BoxState, channelState, gainOf, type Line, lineOf} from '../../../profile/ask/lines.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
 import {withoutBackground} from '../../../science/acoustics/background.ts';
@@ -6,6 +5,7 @@ import {weightingOfSpectrum} from '../../../science/acoustics/band.ts';
 import {filterResponse} from '../../../science/acoustics/filters/response.ts';
 import {shapedFilter} from '../../../science/acoustics/filters/shape.ts';
 import {bassManagement} from '../crossover/model.ts';
+import {backgroundAt} from '../levels/backgroundAt.ts';
 import {isSub, type Taken} from './rounds.ts';
 
 /** Level of one source at a seat with all settings at zero, unweighted and without background, dB. */

@@ -1,6 +1,6 @@
 import {type BoxState, boxState} from '../../../profile/ask/lines.ts';
-import {referenceSeat} from '../../../profile/ask/readings.ts';
-import {decidedSettings, settingsInForce} from '../../../profile/ask/settings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
+import {settingsInForce, standingSettings} from '../../../profile/ask/settings.ts';
 import {channelNames} from '../../../profile/channels.ts';
 import {listed} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
@@ -47,7 +47,7 @@ Predictions for every reading of the second round that the first gives ground fo
 are made for it, and wherever else a reading was taken.
 */
 export function prepareProof(profile: Profile): Prepared {
-	const decided = decidedSettings(profile);
+	const decided = standingSettings(profile);
 	const reference = referenceSeat(profile).id;
 	const intended = boxState(profile, decided);
 	const found = predictors(profile, intended, subArrivals(profile), reference);
@@ -83,5 +83,5 @@ The readings to take in the second round, in the order of the first, each with w
 Empty where no settings are stored or the first round holds nothing to forecast from.
 */
 export function proofPlan(profile: Profile): ProofPlanItem[] {
-	return decidedSettings(profile) ? [...prepareProof(profile).items] : [];
+	return standingSettings(profile) ? [...prepareProof(profile).items] : [];
 }

@@ -1,5 +1,5 @@
 import {type BoxState, lineOf} from '../../../profile/ask/lines.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
 import {meterView, ownLevel, settingsDb} from './ownLevels.ts';
 import type {ProofPlanItem} from './proofResult.ts';

@@ -1,5 +1,5 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
-import {isStale} from '../../../profile/ask/stale.ts';
+import {isStale} from '../../../profile/ask/digest.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import {listed} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import type {Remark, Uncertain} from '../result.ts';
@@ -15,7 +15,7 @@ export function proofRemarks(
 	shift: Uncertain | undefined,
 ): Remark[] {
 	const remarks: Remark[] = [];
-	const decided = decidedSettings(profile);
+	const decided = standingSettings(profile);
 	if (!decided) {
 		const text =
 			'The profile stores no settings, so there is nothing to prove. Dial in and keep the settings first.';

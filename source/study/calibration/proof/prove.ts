@@ -1,4 +1,4 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {usualMeterSigmaDb} from '../levels/levels.ts';
 import {candidates} from './candidates.ts';
@@ -136,7 +136,7 @@ explain the residuals are named with their likelihood.
 export function prove(profile: Profile): ProofResult {
 	const toleranceDb = profile.target?.toleranceDb ?? usualToleranceDb;
 	const prepared = prepareProof(profile);
-	const held = decidedSettings(profile) ? heldAgainst(profile, prepared) : [];
+	const held = standingSettings(profile) ? heldAgainst(profile, prepared) : [];
 	const critical = criticalValue(Math.max(1, held.length), falseAlarms);
 	const missing = prepared.items.filter(({taken}) => taken === 0);
 	if (held.length === 0) {

@@ -1,6 +1,6 @@
 import {type BoxState, boxState} from '../../../profile/ask/lines.ts';
-import {decidedSettings, settingsInForce} from '../../../profile/ask/settings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {settingsInForce, standingSettings} from '../../../profile/ask/settings.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
 import type {MeterReading, Profile, Signal} from '../../../profile/types.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
@@ -55,7 +55,7 @@ All readings of a round that count, repeats under the same conditions averaged o
 Readings of the second round that do not say which settings stood count as taken under the decided set.
 */
 export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
-	const fallback = round === 'proof' ? decidedSettings(profile) : undefined;
+	const fallback = round === 'proof' ? standingSettings(profile) : undefined;
 	const states = new Map<unknown, BoxState>();
 	const stateOf = (reading: MeterReading) => {
 		const set = settingsInForce(profile, reading) ?? fallback;

@@ -1,6 +1,7 @@
 import {subLatency, totalLatency} from '../../../profile/ask/latency.ts';
-import {observe, referenceSeat} from '../../../profile/ask/readings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {observe} from '../../../profile/ask/readings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {speedOfSound} from '../../../science/acoustics/air.ts';
 import {measuredDistance} from '../timing/distances.ts';

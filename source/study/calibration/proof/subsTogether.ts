@@ -1,6 +1,6 @@
 import {type BoxState, delayOf, isInverted, lineOf} from '../../../profile/ask/lines.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {combinedLevelDb, meanCosine} from './combined.ts';
+import {combinedLevelDb, meanCosine} from '../../../science/acoustics/together.ts';
 import {cleanLevel, meterView, ownLevel, settingsDb} from './ownLevels.ts';
 import type {Predictor} from './predictor.ts';
 import {readingKey, type Taken} from './rounds.ts';

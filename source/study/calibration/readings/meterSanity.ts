@@ -1,5 +1,5 @@
 import {isForLevels, joinedName, observe, sourceNames} from '../../../profile/ask/readings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {weightingOfSpectrum} from '../../../science/acoustics/band.ts';

@@ -1,11 +1,6 @@
-import {
-	joinedName,
-	meterKey,
-	type Observations,
-	referenceSeat,
-	tapeKey,
-} from '../../../profile/ask/readings.ts';
-import {subsOf} from '../../../profile/ask/subsOf.ts';
+import {joinedName, meterKey, type Observations, tapeKey} from '../../../profile/ask/readings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import type {Remark} from '../result.ts';

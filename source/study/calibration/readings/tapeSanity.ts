@@ -1,5 +1,6 @@
 import {otherSide} from '../../../profile/ask/otherSide.ts';
 import {nameOf} from '../../../profile/names.ts';
+import {isPlane} from '../../../profile/planes.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 import type {Remark} from '../result.ts';
@@ -43,7 +44,7 @@ function speakerEnd(profile: Profile, {from, to}: TapeReading): string {
 }
 
 function isBetweenPoints({from, to}: TapeReading): boolean {
-	return ![from, to].some(end => end.startsWith('wall:') || end === 'floor' || end === 'ceiling');
+	return !isPlane(from) && !isPlane(to);
 }
 
 /** Longest straight line in the room, metres, from what is known of its size; `undefined` where length or width is not. */

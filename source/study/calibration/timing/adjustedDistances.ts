@@ -1,4 +1,5 @@
-import {referenceSeat, tapeKey} from '../../../profile/ask/readings.ts';
+import {tapeKey} from '../../../profile/ask/readings.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {adjustNetwork} from '../../survey/adjust.ts';
 import type {AdjustedDistances} from './distances.ts';

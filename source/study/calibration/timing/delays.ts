@@ -1,6 +1,6 @@
 import {type Control, control, receiverOf, timingControl} from '../../../profile/ask/boxes.ts';
-import {subsByFeed} from '../../../profile/ask/feeds.ts';
 import type {LatencyPart} from '../../../profile/ask/latency.ts';
+import {subsByFeed} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {combinedSigma} from '../../../science/numeric/statistics.ts';
 import type {Dialled, DistanceResult, Remark, Uncertain} from '../result.ts';

@@ -1,5 +1,5 @@
 import type {TimingControl} from '../../../profile/ask/boxes.ts';
-import {subsByFeed} from '../../../profile/ask/feeds.ts';
+import {subsByFeed} from '../../../profile/ask/subs.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';

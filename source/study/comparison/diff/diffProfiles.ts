@@ -1,5 +1,5 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
-import {isStale} from '../../../profile/ask/stale.ts';
+import {isStale} from '../../../profile/ask/digest.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile} from '../../../profile/types.ts';
 import type {Remark} from '../../calibration/result.ts';
 import {isSameValue} from './equality.ts';
@@ -43,7 +43,7 @@ function remarksOn(older: Profile, newer: Profile, sameRoom: boolean): Remark[] 
 		[older, 'older'],
 		[newer, 'newer'],
 	] as const) {
-		if (!decidedSettings(profile)) {
+		if (!standingSettings(profile)) {
 			remarks.push({
 				kind: 'note',
 				code: 'settings-missing',

@@ -1,4 +1,4 @@
-import {channelNames} from '../../../profile/channels.ts';
+import {channelNames, isOverhead} from '../../../profile/channels.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {isSameValue} from './equality.ts';
 import type {Match, ThingKind} from './profileDiff.ts';
@@ -34,7 +34,7 @@ function thingsOf(profile: Profile, kind: ThingKind): Thing[] {
 
 /** Left, right or middle, and high or low: what a channel keeps when a layout gives it another name. */
 function stance(id: string): string {
-	const height = id.startsWith('Tp')
+	const height = isOverhead(id)
 		? 'top'
 		: id.startsWith('Bt')
 			? 'bottom'

@@ -1,6 +1,6 @@
 import {nameOf} from '../../../profile/names.ts';
+import {isPlane} from '../../../profile/planes.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {isPlane} from './names.ts';
 import type {Change, TapeChange} from './profileDiff.ts';
 import {tapeMeans} from './tapeMeans.ts';
 import {changeScale, significance} from './weights.ts';

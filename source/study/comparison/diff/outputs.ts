@@ -1,4 +1,4 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {OutputSolution} from '../../calibration/result.ts';
 import {partsOf} from './parts.ts';
@@ -9,7 +9,7 @@ import {changeScale, kindWeight} from './weights.ts';
 
 function outputOf({profile, solution}: Solved, id: string) {
 	const solved = solution.outputs.find(output => output.id === id);
-	const set = decidedSettings(profile)?.outputs?.[id];
+	const set = standingSettings(profile)?.outputs?.[id];
 	return {
 		solved,
 		delayMs: set?.delayMs?.stepped ?? solved?.delayMs?.stepped,

@@ -1,4 +1,4 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import {type CrossoverSide, crossoverParts} from './crossoverParts.ts';
 import {outputChanges} from './outputs.ts';
 import type {Match, SettingChange} from './profileDiff.ts';
@@ -20,7 +20,7 @@ function trimChange(
 	const before = sides.older.get(match.older);
 	const after = sides.newer.get(match.newer);
 	const settingOf = ({profile, solution}: Solved, id: string) =>
-		decidedSettings(profile)?.channels[id as 'FL']?.trimDb?.stepped ??
+		standingSettings(profile)?.channels[id as 'FL']?.trimDb?.stepped ??
 		solution.channels.find(channel => channel.id === id)?.trimDb?.stepped;
 	const was = settingOf(older, match.older);
 	const is = settingOf(newer, match.newer);
@@ -53,7 +53,7 @@ const missingSide = (before: unknown) => `not set in the ${before === undefined 
 
 function crossoverSide({profile, solution}: Solved, id: string) {
 	const value =
-		decidedSettings(profile)?.channels[id as 'FL']?.crossoverHertz ??
+		standingSettings(profile)?.channels[id as 'FL']?.crossoverHertz ??
 		solution.channels.find(channel => channel.id === id)?.crossoverHertz;
 	const limitHertz = profile.channels.find(channel => channel.id === id)?.speaker?.lowLimitHertz;
 	return {value, limitHertz, choicesHertz: profile.receiver?.crossover.choicesHertz ?? []};
@@ -89,7 +89,7 @@ function crossoverChange(older: Solved, newer: Solved, match: Match): SettingCha
 
 function polarityChange(older: Solved, newer: Solved, match: Match): SettingChange[] {
 	const settingOf = ({profile, solution}: Solved, id: string) =>
-		decidedSettings(profile)?.channels[id as 'FL']?.polarityInverted ??
+		standingSettings(profile)?.channels[id as 'FL']?.polarityInverted ??
 		solution.channels.find(channel => channel.id === id)?.polarityInverted ??
 		false;
 	const before = settingOf(older, match.older);
@@ -113,8 +113,8 @@ function polarityChange(older: Solved, newer: Solved, match: Match): SettingChan
 }
 
 function boxChanges(older: Solved, newer: Solved): SettingChange[] {
-	const before = decidedSettings(older.profile);
-	const after = decidedSettings(newer.profile);
+	const before = standingSettings(older.profile);
+	const after = standingSettings(newer.profile);
 	if (!before || !after) return [];
 	const one = (
 		setting: 'master volume' | 'LFE low-pass',
@@ -151,13 +151,13 @@ Every setting that differs between two profiles, each with the reasons of its ch
 A setting is what the profile stores as dialled in; where it stores none, what the solution would dial in.
 */
 export function settingChanges(older: Solved, newer: Solved, matches: readonly Match[]): SettingChange[] {
-	const sidesOf = ({profile, solution}: Solved) => timingSides(profile, solution, decidedSettings(profile));
-	const trimsOf = ({profile, solution}: Solved) => trimSides(profile, solution, decidedSettings(profile));
+	const sidesOf = ({profile, solution}: Solved) => timingSides(profile, solution, standingSettings(profile));
+	const trimsOf = ({profile, solution}: Solved) => trimSides(profile, solution, standingSettings(profile));
 	const trims = {older: trimsOf(older), newer: trimsOf(newer)};
 	const before = sidesOf(older);
 	const after = sidesOf(newer);
 	const dialled = ({profile, solution}: Solved, id: string) =>
-		dialledTiming(profile, decidedSettings(profile), id) ??
+		dialledTiming(profile, standingSettings(profile), id) ??
 		solution.channels.find(channel => channel.id === id)?.timing?.stepped;
 	const kindOf = ({profile, solution}: Solved, id: string) =>
 		profile.receiver?.timing.kind ?? solution.channels.find(channel => channel.id === id)?.timing?.kind;

@@ -1,4 +1,4 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import type {Solution} from '../../calibration/result.ts';
 import {solve} from '../../calibration/solve.ts';
@@ -34,7 +34,7 @@ distances and latencies alone give, so that it may come from them.
 */
 export function solveForDiff(profile: Profile): Solution {
 	const {receiver, meter} = profile;
-	const set = decidedSettings(profile);
+	const set = standingSettings(profile);
 	if (!set) return solve(profile);
 	const hasCrossovers = mainChannels(profile).every(({id}) => set.channels[id]?.crossoverHertz !== undefined);
 	const lean = hasCrossovers &&

@@ -1,3 +1,5 @@
+import {referenceSeat} from '../../../profile/ask/seats.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import {channelNames, isLfe} from '../../../profile/channels.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
 import {
@@ -165,10 +167,10 @@ export function readEntry(value: unknown, id: string): HistoryEntry | undefined 
 	)
 		return undefined;
 	const seats = objects(value.seats);
-	const seat = textOf((seats.find(({reference}) => reference === true) ?? seats[0])?.id) ?? '';
+	const seat = textOf(referenceSeat({seats})?.id) ?? '';
 	const settings = objects(value.settings);
 	const sets = new Map(settings.flatMap(set => (typeof set.id === 'string' ? [[set.id, set] as const] : [])));
-	const decided = settings.findLast(({origin}) => origin !== 'found') ?? settings.at(-1);
+	const decided = standingSettings({settings});
 	const readings = observed(value, seat);
 	const sigma = numberOf(at(value, 'kit', 'meterSigmaDb')) ?? usualMeterSigmaDb;
 	const channels = new Map(

@@ -1,3 +1,4 @@
+import {solvedSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {freshSet} from './freshSet.ts';
 import {dialItems} from './items.ts';
@@ -11,7 +12,7 @@ a reading was taken with it; otherwise the new one takes its place.
 */
 export function withDecided(profile: Profile, decidedAt: string): Profile {
 	const settings = profile.settings ?? [];
-	const latest = settings.findLast(({origin}) => origin === 'solved');
+	const latest = solvedSettings(profile);
 	const isNeeded =
 		latest !== undefined &&
 		((latest.dialledIn ?? []).length > 0 || profile.meter?.some(({inForce}) => inForce === latest.id));

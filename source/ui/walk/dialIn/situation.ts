@@ -1,3 +1,4 @@
+import {solvedSettings} from '../../../profile/ask/settings.ts';
 import {channelNames} from '../../../profile/channels.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
 import {solutionOf} from '../solution.ts';
@@ -40,7 +41,7 @@ export function situationOf(profile: Profile): Situation {
 }
 
 function findSituation(profile: Profile): Situation {
-	const set = profile.settings?.findLast(({origin}) => origin === 'solved');
+	const set = solvedSettings(profile);
 	const fresh = freshSet(profile);
 	const masterChangeDb = solutionOf(profile).masterVolumeChangeDb;
 	const freshItems = dialItems(profile, fresh, masterChangeDb);

@@ -1,4 +1,4 @@
-import {decidedSettings} from '../../../profile/ask/settings.ts';
+import {standingSettings} from '../../../profile/ask/settings.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
 import {readNumber} from '../../../profile/units/number.ts';
@@ -17,7 +17,7 @@ Where it is neither zero nor the last set, the trims are asked one by one.
 */
 export function foundPrompts(profile: Profile): Prompt<Profile>[] {
 	const found = foundSet(profile);
-	const last = decidedSettings({...profile, settings: profile.settings?.filter(set => set !== found)});
+	const last = standingSettings({...profile, settings: profile.settings?.filter(set => set !== found)});
 	const offers: Array<OfferedChoice<Profile> & {readonly is: (set: SettingsSet) => boolean}> = [
 		{
 			label: 'All at 0 dB',

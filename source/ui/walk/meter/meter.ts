@@ -1,6 +1,6 @@
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
-import {referenceSeat} from '../names.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {foundPrompts, noiseCaution} from './found.ts';

@@ -1,3 +1,4 @@
+import {decidedSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {proofPlan} from '../../../study/calibration/proof/plan.ts';
 import type {ProofPlanItem, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
@@ -9,8 +10,8 @@ const plans = new WeakMap<Profile, readonly ProofPlanItem[]>();
 const results = new WeakMap<Profile, ProofResult>();
 
 /** The set that a second round is taken with: decided last, and at least partly typed in. */
-export function provenSet({settings = []}: Profile): SettingsSet | undefined {
-	const decided = settings.findLast(({origin}) => origin !== 'found');
+export function provenSet(profile: Profile): SettingsSet | undefined {
+	const decided = decidedSettings(profile);
 	return decided?.origin === 'solved' && (decided.dialledIn ?? []).length === 0 ? undefined : decided;
 }
 

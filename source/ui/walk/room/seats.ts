@@ -1,6 +1,6 @@
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {Profile, Seat} from '../../../profile/types.ts';
 import {readNumber} from '../../../profile/units/number.ts';
-import {referenceSeat} from '../names.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {textPrompt, valuePrompt} from '../prompt/single.ts';
 

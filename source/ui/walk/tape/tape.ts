@@ -1,6 +1,7 @@
+import {referenceSeat} from '../../../profile/ask/seats.ts';
+import {isOverhead} from '../../../profile/channels.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {isOverhead, referenceSeat} from '../names.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {tapePrompt} from './tapePrompt.ts';

@@ -1,3 +1,4 @@
+import {isOverhead} from '../../../profile/channels.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {conductorText} from '../../../profile/units/conductor.ts';
 import {formatLength, readLength} from '../../../profile/units/length.ts';
@@ -5,7 +6,6 @@ import {type ConductorChoice, readConductor} from '../../../profile/units/readCo
 import {readEnd} from '../../../study/wiring/ends.ts';
 import {straightLineMetres} from '../../../study/wiring/lengths.ts';
 import type {Cable} from '../../../study/wiring/result.ts';
-import {isOverhead} from '../names.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, textPrompt, valuePrompt} from '../prompt/single.ts';
 import {takenFrom} from '../prompt/taken.ts';

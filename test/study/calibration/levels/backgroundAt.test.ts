@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
-import {backgroundAt} from '../../../source/profile/ask/backgroundAt.ts';
-import type {MeterReading, Profile} from '../../../source/profile/types.ts';
+import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
+import {backgroundAt} from '../../../../source/study/calibration/levels/backgroundAt.ts';
 
 const quiet = (own: Partial<MeterReading>): MeterReading => ({
 	source: 'background',

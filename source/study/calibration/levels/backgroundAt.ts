@@ -1,5 +1,5 @@
-import {energyMean} from '../../science/acoustics/decibels.ts';
-import type {Profile} from '../types.ts';
+import type {Profile} from '../../../profile/types.ts';
+import {energyMean} from '../../../science/acoustics/decibels.ts';
 
 /** Energy mean of the background at a seat with one weighting, dB; undefined where it was not read. */
 export function backgroundAt(profile: Profile, seat: string, weighting: string): number | undefined {
