@@ -1,3 +1,4 @@
+import {ceilingEnds} from '../../profile/ask/ceiling.ts';
 import type {Place, PlanScene} from './scene.ts';
 
 /**
@@ -24,7 +25,7 @@ const marginMetres = 0.4;
 /** The elevation that shows the ceiling's slope. */
 export function elevationOf(scene: PlanScene): 'side' | 'behind' {
 	const {ceiling} = scene.room;
-	return ceiling?.kind === 'sloped' && ceiling.between === 'wall:left-wall:right' ? 'behind' : 'side';
+	return ceiling && ceiling.kind !== 'flat' && ceiling.between === 'wall:left-wall:right' ? 'behind' : 'side';
 }
 
 /** A place as seen in a view, metres; the second axis runs down. */
@@ -36,7 +37,7 @@ export function flatten({x, y, z}: Place, view: PlanView): Flat {
 export function outlineOf(scene: PlanScene, view: PlanView): Outline {
 	const {widthMetres, lengthMetres} = scene.room;
 	const across = view === 'side' ? lengthMetres : widthMetres;
-	const heights = ceilingHeights(scene, view);
+	const heights = heightsAt(scene, view);
 	const lines: Array<readonly [Flat, Flat]> = [];
 	const wall = (from: Flat, to: Flat) => lines.push([from, to]);
 	if (view === 'above') {
@@ -54,7 +55,14 @@ export function outlineOf(scene: PlanScene, view: PlanView): Outline {
 		wall([0, 0], [width, 0]);
 		wall([0, 0], [0, heights ? -heights[0] : top]);
 		if (across !== undefined) wall([width, 0], [width, heights ? -heights[1] : top]);
-		if (heights) wall([0, -heights[0]], [width, -heights[1]]);
+		const {ceiling} = scene.room;
+		const isAcross = elevationOf(scene) === view;
+		if (ceiling?.kind === 'broken' && isAcross) {
+			for (const [i, {atMetres, heightMetres}] of ceiling.places.slice(1).entries()) {
+				const before = ceiling.places[i]!;
+				wall([before.atMetres, -before.heightMetres], [atMetres, -heightMetres]);
+			}
+		} else if (heights) wall([0, -heights[0]], [width, -heights[1]]);
 	}
 
 	const [left, top, right, bottom] = extent(scene, view, lines);
@@ -62,11 +70,10 @@ export function outlineOf(scene: PlanScene, view: PlanView): Outline {
 }
 
 /** Ceiling heights at the left and right end of an elevation, metres. */
-function ceilingHeights(scene: PlanScene, view: PlanView): readonly [number, number] | undefined {
+function heightsAt(scene: PlanScene, view: PlanView): readonly [number, number] | undefined {
 	const {ceiling} = scene.room;
 	if (view === 'above' || !ceiling) return undefined;
-	if (ceiling.kind === 'flat') return [ceiling.heightMetres, ceiling.heightMetres];
-	return ceiling.heightsMetres;
+	return ceilingEnds(ceiling);
 }
 
 function extent(scene: PlanScene, view: PlanView, lines: Outline['lines']): [number, number, number, number] {

@@ -1,3 +1,4 @@
+import {ceilingHeights} from '../../profile/ask/ceiling.ts';
 import type {Profile} from '../../profile/types.ts';
 import type {Observation} from './observations.ts';
 
@@ -9,12 +10,7 @@ const highestMetres = 6;
 /** Whether a reading is longer than the stated room allows: beyond the opposite wall, or longer than the diagonal. */
 export function beyondRoom(profile: Profile, observation: Observation): boolean {
 	const {widthMetres, lengthMetres, ceiling} = profile.room;
-	const height =
-		ceiling?.kind === 'flat'
-			? ceiling.heightMetres
-			: ceiling
-				? Math.max(...ceiling.heightsMetres)
-				: undefined;
+	const height = ceiling && Math.max(...ceilingHeights(ceiling));
 	const sizes = [widthMetres, lengthMetres, height];
 	const limit = (() => {
 		switch (observation.kind) {

@@ -1,3 +1,4 @@
+import {ceilingHeights} from '../../../profile/ask/ceiling.ts';
 import {otherSide} from '../../../profile/ask/otherSide.ts';
 import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
@@ -53,8 +54,7 @@ function roomDiagonal(profile: Profile): {readonly metres: number; readonly leng
 	const widthMetres = profile.room.widthMetres ?? tapedMetres(profile, 'wall:left', 'wall:right');
 	const lengthMetres = profile.room.lengthMetres ?? tapedMetres(profile, 'wall:front', 'wall:back');
 	if (widthMetres === undefined || lengthMetres === undefined) return undefined;
-	const height =
-		ceiling?.kind === 'flat' ? ceiling.heightMetres : Math.max(...(ceiling?.heightsMetres ?? [3]));
+	const height = Math.max(...(ceiling ? ceilingHeights(ceiling) : [3]));
 	return {
 		metres: Math.hypot(widthMetres, lengthMetres, height),
 		length: Math.max(widthMetres, lengthMetres),

@@ -1,3 +1,4 @@
+import {ceilingEnds} from '../../../profile/ask/ceiling.ts';
 import type {Profile, Room} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
 import type {Prompt} from '../prompt/prompt.ts';
@@ -103,8 +104,7 @@ function shapePrompt(ceiling: Ceiling): Prompt<Profile> {
 }
 
 function heightsOf(ceiling: Ceiling | undefined): readonly [number, number] | undefined {
-	if (!ceiling) return undefined;
-	return ceiling.kind === 'sloped' ? ceiling.heightsMetres : [ceiling.heightMetres, ceiling.heightMetres];
+	return ceiling && ceilingEnds(ceiling);
 }
 
 function withHeights(profile: Profile, heights: readonly [number, number]): Profile {
