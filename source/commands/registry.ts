@@ -33,6 +33,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./place.ts'),
 	},
 	{
+		name: 'room',
+		summary: 'Compute standing waves, the bass at every seat, boundary dips, first reflections',
+		load: () => import('./room.ts'),
+	},
+	{
 		name: 'sheet',
 		summary: 'Print the page for the cabinet door',
 		load: () => import('./sheet.ts'),

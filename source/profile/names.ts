@@ -8,6 +8,9 @@ const fixedNames: ReadonlyMap<string, string> = new Map([
 	['wall:right', 'right wall'],
 	['wall:front', 'front wall'],
 	['wall:back', 'back wall'],
+	// The two walls of a corner that the room lacks: one faces left or right, the other the screen or the back.
+	['wall:inner-x', 'wall beside the missing corner'],
+	['wall:inner-y', 'wall before the missing corner'],
 	['floor', 'floor'],
 	['ceiling', 'ceiling'],
 	['screen', 'centre of the screen'],

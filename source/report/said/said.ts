@@ -1,17 +1,18 @@
 import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
+import type {RoomFacts} from '../../study/room/facts.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
+import {roomSentences} from './room.ts';
 import type {Say} from './say.ts';
 import type {Sentences, Words} from './sentences.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
-// biome-ignore lint/suspicious/noEmptyInterface: topics are added here one by one
-export interface AllFacts {}
+export interface AllFacts extends RoomFacts {}
 
 /** What can be said: a finding of any topic, or a remark that still brings its text along. */
 export type Sayable = Remark | FindingOf<AllFacts>;
 
-const sentences: Sentences<AllFacts> = {};
+const sentences: Sentences<AllFacts> = {...roomSentences};
 
 function wordsOf({code, facts}: AnyFinding, say: Say): Words {
 	// The types of `Sayable` and `sentences` guard that each code meets its own facts.

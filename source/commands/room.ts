@@ -1,0 +1,59 @@
+import {finding, hasProblem} from '../profile/finding.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sentenceOf} from '../report/said/said.ts';
+import {sayIn} from '../report/said/say.ts';
+import {speedOfSound} from '../science/acoustics/air.ts';
+import {roomInputs} from '../study/room/roomInputs.ts';
+import {studyRoom} from '../study/room/roomStudy.ts';
+import {seatRow} from '../study/room/seatRow.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
+import {type Command, exitCode} from './command.ts';
+import {profileFrom} from './profileArgument.ts';
+
+/** Cells of the map of the seat row. */
+const rowCells = 48;
+
+export const command: Command = {
+	name: 'room',
+	summary: 'Compute standing waves, the bass at every seat, boundary dips, first reflections',
+	takes: 'PROFILE',
+	flags: {
+		full: {type: 'boolean', help: 'Every standing wave to 200 Hz and every first reflection'},
+		words: {type: 'boolean', help: 'Charts in words, for a screen reader'},
+	},
+	examples: [
+		['roomtare room attic-2026', 'what the room does to the bass, and where reflections come from'],
+		['roomtare room attic-2026 --full --words', 'everything, without drawings'],
+		['roomtare room attic-2026 --json', 'for a script: modes, responses, reflections'],
+	],
+	async run(context) {
+		const profile = await profileFrom(context, context.input[0]!);
+		const inputs = roomInputs(profile, adjustNetwork(profile), speedOfSound(profile.air).metresPerSecond);
+		const inMetres = sayIn(profile);
+		if ('missing' in inputs) {
+			const missing = finding('problem', 'room-size-missing', [], {missing: inputs.missing});
+			if (context.flags.json) context.out(saidJson({findings: [missing]}, inMetres));
+			else context.out(sentenceOf(missing, sayIn(profile, profile.lengthUnit)));
+			return exitCode.no;
+		}
+
+		const study = studyRoom(inputs);
+		const row =
+			study.volumeCubicMetres > 0
+				? seatRow(inputs, rowCells)
+				: {placesMetres: [], frequenciesHertz: [], levelsDb: []};
+		if (context.flags.json) context.out(saidJson({shape: inputs.shape, ...study, seatRow: row}, inMetres));
+		else {
+			const {roomStudyText} = await import('../report/room/text.ts');
+			context.out(
+				roomStudyText(profile, inputs, study, row, {
+					width: context.columns,
+					isInWords: context.flags.words === true,
+					isFull: context.flags.full === true,
+				}),
+			);
+		}
+
+		return hasProblem(study.findings) ? exitCode.no : exitCode.fine;
+	},
+};
