@@ -1,4 +1,5 @@
 import {hasProblem} from '../profile/finding.ts';
+import {saidStep} from '../report/said/connecting.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
 import {cableLabels} from '../report/wiring/labels.ts';
@@ -31,7 +32,12 @@ export const command: Command = {
 		const result = wiring(profile, standingOf(adjustNetwork(profile), solve(profile)).positions);
 		const labels = context.flags.labels as string | undefined;
 		if (context.flags.json) {
-			context.out(saidJson({...result, labels: cableLabels(result.cables)}, sayIn(profile)));
+			context.out(
+				saidJson(
+					{...result, order: result.order.map(saidStep), labels: cableLabels(result.cables)},
+					sayIn(profile),
+				),
+			);
 		} else if (labels === undefined) {
 			const {wiringText} = await import('../report/wiring/text.ts');
 			context.out(wiringText(result, sayIn(profile, profile.lengthUnit), context.columns));

@@ -23,13 +23,15 @@ export type FindingOf<Facts> = {
 	};
 }[keyof Facts & string];
 
-/** A finding of whatever topic. */
-export type AnyFinding = {
+type Made<Code extends string, Facts> = {
 	readonly kind: FindingKind;
-	readonly code: string;
+	readonly code: Code;
 	readonly about: readonly string[];
-	readonly facts: object;
+	readonly facts: Facts;
 };
+
+/** A finding of whatever topic. */
+export type AnyFinding = Made<string, object>;
 
 /** The facts of a code that needs none to be said. */
 export type NoFacts = Readonly<Record<string, never>>;
@@ -39,17 +41,23 @@ A finding. What it is said with is `facts`; the sentence is made in `report/said
 
 @param about - Ids of what it is about; empty where it is about the whole.
 */
-export function finding<Code extends string, const Facts extends object = NoFacts>(
+export function finding<Code extends string>(
 	kind: FindingKind,
 	code: Code,
 	about: readonly string[],
-	facts: Facts = {} as Facts,
-): {
-	readonly kind: FindingKind;
-	readonly code: Code;
-	readonly about: readonly string[];
-	readonly facts: Facts;
-} {
+): Made<Code, NoFacts>;
+export function finding<Code extends string, const Facts extends object>(
+	kind: FindingKind,
+	code: Code,
+	about: readonly string[],
+	facts: Facts,
+): Made<Code, Facts>;
+export function finding(
+	kind: FindingKind,
+	code: string,
+	about: readonly string[],
+	facts: object = {},
+): AnyFinding {
 	return {kind, code, about, facts};
 }
 

@@ -15,7 +15,12 @@ const fixedNames: ReadonlyMap<string, string> = new Map([
 	['ceiling', 'ceiling'],
 	['screen', 'centre of the screen'],
 	['background', 'background'],
+	['receiver', 'receiver'],
+	['processor', 'bass processor'],
 ]);
+
+/** The parts of a profile that give names. */
+export type Named = Pick<Profile, 'subs' | 'seats' | 'wiring'>;
 
 /** `A`, `A and B`, `A, B and C`. */
 export function listed(names: readonly string[]): string {
@@ -23,11 +28,15 @@ export function listed(names: readonly string[]): string {
 }
 
 /**
-How tables, sentences and questions call a channel, sub, seat, plane, the screen, or several joined by `+`: by the plain
-name, without an article; by the id where it has none.
+How tables, sentences and questions call a channel, sub, seat, plane, outlet, the screen, a cable's end (`box/terminal`), or
+several joined by `+`: by the plain name, without an article; by the id where it has none.
 */
-export function nameOf(profile: Pick<Profile, 'subs' | 'seats'>, id: string): string {
+export function nameOf(profile: Named, id: string): string {
 	if (id.includes('+')) return listed(id.split('+').map(part => nameOf(profile, part)));
-	const own = profile.subs?.find(sub => sub.id === id) ?? profile.seats.find(seat => seat.id === id);
-	return own?.name ?? fixedNames.get(id) ?? id;
+	const isIt = (thing: {readonly id: string}) => thing.id === id;
+	const own = profile.subs?.find(isIt) ?? profile.seats.find(isIt) ?? profile.wiring?.outlets?.find(isIt);
+	const name = own?.name ?? fixedNames.get(id);
+	if (name !== undefined) return name;
+	const slash = id.indexOf('/');
+	return slash > 0 ? `${nameOf(profile, id.slice(0, slash))}, ${nameOf(profile, id.slice(slash + 1))}` : id;
 }

@@ -1,18 +1,20 @@
 import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
 import type {RoomFacts} from '../../study/room/facts.ts';
+import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
 import {roomSentences} from './room.ts';
 import type {Say} from './say.ts';
 import type {Sentences, Words} from './sentences.ts';
+import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
-export interface AllFacts extends RoomFacts {}
+export interface AllFacts extends RoomFacts, WiringFacts {}
 
 /** What can be said: a finding of any topic, or a remark that still brings its text along. */
 export type Sayable = Remark | FindingOf<AllFacts>;
 
-const sentences: Sentences<AllFacts> = {...roomSentences};
+const sentences: Sentences<AllFacts> = {...roomSentences, ...wiringSentences};
 
 function wordsOf({code, facts}: AnyFinding, say: Say): Words {
 	// The types of `Sayable` and `sentences` guard that each code meets its own facts.

@@ -1,5 +1,5 @@
-import {nameOf} from '../../profile/names.ts';
-import type {LengthUnit, Profile} from '../../profile/types.ts';
+import {type Named, nameOf} from '../../profile/names.ts';
+import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 
 /** How a sentence shows what depends on the reader: lengths in a unit, ids by their plain names. */
@@ -11,7 +11,7 @@ export type Say = {
 };
 
 /** How the sentences about one profile are said, lengths in `lengthUnit`. */
-export function sayIn(profile: Pick<Profile, 'subs' | 'seats'>, lengthUnit: LengthUnit = 'm'): Say {
+export function sayIn(profile: Named, lengthUnit: LengthUnit = 'm'): Say {
 	return {
 		length: (metres, stepMetres) =>
 			formatLength(metres, lengthUnit, stepMetres === undefined ? {} : {stepMetres}),

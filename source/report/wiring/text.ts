@@ -2,6 +2,7 @@ import {conductorText} from '../../profile/units/conductor.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
 import type {Cable, WiringResult} from '../../study/wiring/result.ts';
 import {remarkLines} from '../remarks.ts';
+import {saidStep} from '../said/connecting.ts';
 import type {Say} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
@@ -14,10 +15,12 @@ export function wiringText(result: WiringResult, say: Say, width: number): strin
 		...outletLines(result, width),
 		'',
 		'Order of connecting',
-		...result.order.flatMap(({text, cables, caution}, index) => [
-			...wrap(cables.length > 0 ? `${text} (${cables.join(', ')})` : text, width, `${index + 1}. `),
-			...(caution ? wrap(`Caution: ${caution}`, width, '   ') : []),
-		]),
+		...result.order
+			.map(saidStep)
+			.flatMap(({text, cables, caution}, index) => [
+				...wrap(cables.length > 0 ? `${text} (${cables.join(', ')})` : text, width, `${index + 1}. `),
+				...(caution ? wrap(`Caution: ${caution}`, width, '   ') : []),
+			]),
 		...remarkLines(result.remarks, width, say),
 	].join('\n')}\n`;
 }

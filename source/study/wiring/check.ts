@@ -1,16 +1,14 @@
-import type {LengthUnit, Profile} from '../../profile/types.ts';
-import {conductorText} from '../../profile/units/conductor.ts';
-import {formatLength} from '../../profile/units/length.ts';
+import {finding} from '../../profile/finding.ts';
+import type {Profile} from '../../profile/types.ts';
 import {crossSectionSquareMillimetres} from '../../science/acoustics/cable.ts';
-import type {Remark} from '../calibration/result.ts';
 import {directionOf, readEnd} from './ends.ts';
+import type {WiringFinding} from './facts.ts';
 import {straightLineMetres} from './lengths.ts';
 import type {Cable, Positions} from './result.ts';
 
-type Check = (cables: readonly Cable[], profile: Profile, positions: Positions) => Remark[];
+type Check = (cables: readonly Cable[], profile: Profile, positions: Positions) => WiringFinding[];
 
 const entered = (cables: readonly Cable[]) => cables.filter(({origin}) => origin === 'entered');
-const unitOf = (profile: Profile): LengthUnit => profile.lengthUnit ?? 'm';
 
 /** Two cables on one terminal: a mistake, but for a line output shared by a Y-lead. */
 const terminalsTaken: Check = cables => {
@@ -22,21 +20,11 @@ const terminalsTaken: Check = cables => {
 	return [...byEnd]
 		.filter(([, sharing]) => sharing.length > 1)
 		.map(([end, sharing]) => {
-			const names = sharing.map(({id}) => id).join(' and ');
+			const facts = {cables: sharing.map(({id}) => id)};
 			const isSplit = sharing.every(({kind, from}) => kind === 'line' && from === end);
 			return isSplit
-				? {
-						kind: 'note',
-						code: 'line-split',
-						about: end,
-						text: `${end} feeds ${names}: a Y-lead is needed there.`,
-					}
-				: {
-						kind: 'problem',
-						code: 'terminal-taken',
-						about: end,
-						text: `${end} holds ${sharing.length} cables: ${names}. One of them belongs elsewhere; follow it by hand and correct its end.`,
-					};
+				? finding('note', 'line-split', [end], facts)
+				: finding('problem', 'terminal-taken', [end], facts);
 		});
 };
 
@@ -45,27 +33,18 @@ const unreached: Check = cables => {
 	if (entered(cables).length === 0) return [];
 	return cables
 		.filter(({origin}) => origin === 'proposed')
-		.map(({from, to}) => ({
-			kind: 'problem',
-			code: 'cable-missing',
-			about: readEnd(to).box,
-			text: `No cable reaches ${readEnd(to).box}. It needs one from ${from} to ${to}.`,
-		}));
+		.map(({from, to}) => finding('problem', 'cable-missing', [readEnd(to).box], {from, to}));
 };
 
 const reversedEnds: Check = (cables, profile) =>
-	entered(cables).flatMap(({id, from, to, kind}): Remark[] => {
+	entered(cables).flatMap(({id, from, to, kind}): WiringFinding[] => {
 		if (kind !== 'speaker' && kind !== 'line' && kind !== 'mains') return [];
 		const [first, second] = [directionOf(profile, from), directionOf(profile, to)];
-		if (first === 'takes' && second !== 'takes') {
-			const text = `${id} is entered from ${from} to ${to}, but ${from} only takes a signal. Swap its ends, on paper or in the room.`;
-			return [{kind: 'problem', code: 'ends-reversed', about: id, text}];
-		}
-
+		if (first === 'takes' && second !== 'takes')
+			return [finding('problem', 'ends-reversed', [id], {from, to})];
 		if (first === second && first !== 'unknown') {
-			const what = first === 'gives' ? 'an output to an output' : 'an input to an input';
-			const text = `${id} joins ${what} (${from}, ${to}). Nothing will be heard, and two outputs can harm each other: disconnect it.`;
-			return [{kind: 'problem', code: 'ends-alike', about: id, text}];
+			const both = first === 'gives' ? 'outputs' : 'inputs';
+			return [finding('problem', 'ends-alike', [id], {from, to, both})];
 		}
 
 		return [];
@@ -73,7 +52,7 @@ const reversedEnds: Check = (cables, profile) =>
 
 /** A receiver output that ends at another channel's speaker. */
 const crossedChannels: Check = (cables, profile) =>
-	entered(cables).flatMap(({id, from, to}): Remark[] => {
+	entered(cables).flatMap(({id, from, to}): WiringFinding[] => {
 		const isChannel = (name: string) => profile.channels.some(channel => channel.id === name);
 		for (const [near, far] of [
 			[from, to],
@@ -83,8 +62,7 @@ const crossedChannels: Check = (cables, profile) =>
 			const speaker = readEnd(far).box;
 			if (output.box !== 'receiver' || !isChannel(output.terminal) || !isChannel(speaker)) continue;
 			if (output.terminal === speaker) continue;
-			const text = `${id} runs from the receiver’s ${output.terminal} to the speaker of ${speaker}. Move it to ${speaker} on the receiver, or correct the list.`;
-			return [{kind: 'problem', code: 'channels-crossed', about: id, text}];
+			return [finding('problem', 'channels-crossed', [id], {output: output.terminal, speaker})];
 		}
 
 		return [];
@@ -93,47 +71,32 @@ const crossedChannels: Check = (cables, profile) =>
 const reversedPolarity: Check = (_, profile) =>
 	(profile.wiring?.connections ?? [])
 		.filter(({polarity}) => polarity === 'reversed')
-		.map(({id}) => ({
-			kind: 'problem',
-			code: 'polarity-reversed',
-			about: id,
-			text: `${id} has plus and minus swapped. With everything off, swap them at one end only.`,
-		}));
+		.map(({id}) => finding('problem', 'polarity-reversed', [id]));
 
 const labelsTwice: Check = cables => {
 	const seen = new Map<string, string>();
-	return entered(cables).flatMap(({id, label}): Remark[] => {
+	return entered(cables).flatMap(({id, label}): WiringFinding[] => {
 		const first = seen.get(label);
 		seen.set(label, first ?? id);
-		if (first === undefined) return [];
-		const text = `${first} and ${id} carry the same label “${label}”. Give one of them another.`;
-		return [{kind: 'advice', code: 'label-twice', about: id, text}];
+		return first === undefined ? [] : [finding('advice', 'label-twice', [id], {label, other: first})];
 	});
 };
 
 const runsTooShort: Check = (cables, profile, positions) =>
-	cables.flatMap((cable): Remark[] => {
+	cables.flatMap((cable): WiringFinding[] => {
 		if (cable.run?.from !== 'measured') return [];
-		const straight = straightLineMetres(cable, profile, positions);
-		if (straight === undefined || straight <= (cable.cutMetres ?? 0)) return [];
-		const show = (metres: number) => formatLength(metres, unitOf(profile));
-		const text = `${cable.id} is cut to ${show(cable.cutMetres ?? 0)}, but its ends stand ${show(straight)} apart in a straight line. Measure the route again.`;
-		return [{kind: 'problem', code: 'run-too-short', about: cable.id, text}];
+		const straightMetres = straightLineMetres(cable, profile, positions);
+		const {id, cutMetres = 0} = cable;
+		if (straightMetres === undefined || straightMetres <= cutMetres) return [];
+		return [finding('problem', 'run-too-short', [id], {cutMetres, straightMetres})];
 	});
 
-const thinConductors: Check = (cables, profile) =>
-	cables.flatMap((cable): Remark[] => {
-		if (cable.kind !== 'speaker' || cable.cutMetres === undefined || cable.impedanceOhms === undefined)
-			return [];
-		const length = formatLength(cable.cutMetres, unitOf(profile));
-		if (!cable.needs) {
-			const text = `${cable.id}: ${length} at ${cable.impedanceOhms} Ω is more than any usual conductor carries within 5 %. Shorten the route, or move the amplifier.`;
-			return [{kind: 'problem', code: 'run-too-long', about: cable.id, text}];
-		}
-
-		if (!cable.conductor || !isThinner(cable.conductor, cable.needs)) return [];
-		const text = `${cable.id}: ${conductorText(cable.conductor)} is thin for ${length} at ${cable.impedanceOhms} Ω; ${conductorText(cable.needs)} keeps the loop within 5 % of the impedance.`;
-		return [{kind: 'advice', code: 'conductor-thin', about: cable.id, text}];
+const thinConductors: Check = cables =>
+	cables.flatMap(({id, kind, cutMetres, impedanceOhms, conductor, needs}): WiringFinding[] => {
+		if (kind !== 'speaker' || cutMetres === undefined || impedanceOhms === undefined) return [];
+		if (!needs) return [finding('problem', 'run-too-long', [id], {cutMetres, impedanceOhms})];
+		if (!conductor || !isThinner(conductor, needs)) return [];
+		return [finding('advice', 'conductor-thin', [id], {conductor, needs, cutMetres, impedanceOhms})];
 	});
 
 // Three per cent: 1.5 mm² and 16 AWG (1.31 mm²) differ by more, rounding of a reel's print by less.
@@ -152,7 +115,11 @@ const checks: readonly Check[] = [
 	thinConductors,
 ];
 
-/** Everything that is wrong or doubtful about the cables, one sentence each. */
-export function checkCables(cables: readonly Cable[], profile: Profile, positions: Positions): Remark[] {
+/** Everything that is wrong or doubtful about the cables. */
+export function checkCables(
+	cables: readonly Cable[],
+	profile: Profile,
+	positions: Positions,
+): WiringFinding[] {
 	return checks.flatMap(check => check(cables, profile, positions));
 }

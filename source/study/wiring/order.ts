@@ -11,35 +11,15 @@ export function connectingOrder(cables: readonly Cable[]): Step[] {
 	const open = cables.filter(({done}) => !done);
 	const ids = (wanted: (cable: Cable) => boolean) => open.filter(wanted).map(({id}) => id);
 	const steps: Step[] = [
+		{code: 'all-off', cables: []},
+		{code: 'overheads', cables: ids(cable => cable.kind === 'speaker' && isAbove(cable))},
+		{code: 'speakers', cables: ids(cable => cable.kind === 'speaker' && !isAbove(cable))},
+		{code: 'lines', cables: ids(({kind}) => kind === 'line')},
 		{
-			text: 'Switch everything off and pull the mains plugs of receiver, processor and subs.',
-			cables: [],
-			caution: 'Never connect a speaker cable to an amplifier that is on.',
-		},
-		{
-			text: 'Overhead speaker cables, at the speaker first, then down to the receiver.',
-			cables: ids(cable => cable.kind === 'speaker' && isAbove(cable)),
-			caution:
-				'A ladder on firm ground and somebody holding it; fix overhead speakers as the maker says. In-wall cable and holes in rated walls: local codes, a licensed electrician.',
-		},
-		{
-			text: 'The other speaker cables, farthest first. Plus to plus at both ends; no stray strand across the terminals.',
-			cables: ids(cable => cable.kind === 'speaker' && !isAbove(cable)),
-		},
-		{
-			text: 'Line cables: receiver to processor, processor to subs.',
-			cables: ids(({kind}) => kind === 'line'),
-		},
-		{
-			text: 'Picture, network and control cables.',
+			code: 'others',
 			cables: ids(({kind}) => kind === 'video' || kind === 'network' || kind === 'control'),
 		},
-		{
-			text: 'Mains last. Volume down, then switch on: sources, processor, receiver, subs. Off in reverse.',
-			cables: ids(({kind}) => kind === 'mains'),
-			caution:
-				'Mains work beyond plugging in is for a licensed electrician; follow local codes and the makers’ instructions.',
-		},
+		{code: 'power-last', cables: ids(({kind}) => kind === 'mains')},
 	];
 	return steps.filter(
 		({cables: listed}, index) => index === 0 || index === steps.length - 1 || listed.length > 0,

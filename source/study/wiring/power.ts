@@ -1,5 +1,6 @@
+import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
-import type {Remark} from '../calibration/result.ts';
+import type {PlateRating, WiringFinding} from './facts.ts';
 import type {OutletBudget} from './result.ts';
 
 /**
@@ -9,20 +10,15 @@ Share of a rating that a load lasting for hours may take.
 */
 export const continuousShare = 0.8;
 
-const electrician = 'Follow local codes and the maker’s instructions.';
+type Limit = {readonly share: number; readonly limit: PlateRating};
 
 /** What hangs on each outlet, strip or battery backup, against its tightest rating. */
-export function powerBudget(profile: Profile): {outlets: OutletBudget[]; remarks: Remark[]} {
+export function powerBudget(profile: Profile): {outlets: OutletBudget[]; remarks: WiringFinding[]} {
 	const {outlets = [], loads = []} = profile.wiring ?? {};
-	const remarks: Remark[] = [];
+	const remarks: WiringFinding[] = [];
 	for (const {name, on} of loads) {
 		if (!outlets.some(({id}) => id === on)) {
-			remarks.push({
-				kind: 'problem',
-				code: 'load-without-outlet',
-				about: name,
-				text: `${name} hangs on “${on}”, which is not among the outlets. Enter that outlet, or name another.`,
-			});
+			remarks.push(finding('problem', 'load-without-outlet', [name], {outlet: on}));
 		}
 	}
 
@@ -30,18 +26,23 @@ export function powerBudget(profile: Profile): {outlets: OutletBudget[]; remarks
 		const own = loads.filter(({on}) => on === outlet.id);
 		const watts = own.reduce((sum, load) => sum + load.watts, 0);
 		const voltAmperes = own.reduce((sum, load) => sum + load.watts / (load.powerFactor ?? 1), 0);
-		const limits = [
-			{share: voltAmperes / ((outlet.limitAmperes ?? 0) * outlet.volts), words: `${outlet.limitAmperes} A`},
-			{share: watts / (outlet.limitWatts ?? 0), words: `${outlet.limitWatts} W`},
-			{share: voltAmperes / (outlet.limitVoltAmperes ?? 0), words: `${outlet.limitVoltAmperes} VA`},
-		].filter(
-			(_, index) => [outlet.limitAmperes, outlet.limitWatts, outlet.limitVoltAmperes][index] !== undefined,
-		);
-		const tightest = limits.reduce<(typeof limits)[number] | undefined>(
-			(worst, limit) => (worst && worst.share >= limit.share ? worst : limit),
+		const {limitAmperes, limitWatts, limitVoltAmperes, volts} = outlet;
+		const limits: Limit[] = [
+			...(limitAmperes === undefined
+				? []
+				: [{share: voltAmperes / (limitAmperes * volts), limit: {value: limitAmperes, unit: 'A'} as const}]),
+			...(limitWatts === undefined
+				? []
+				: [{share: watts / limitWatts, limit: {value: limitWatts, unit: 'W'} as const}]),
+			...(limitVoltAmperes === undefined
+				? []
+				: [{share: voltAmperes / limitVoltAmperes, limit: {value: limitVoltAmperes, unit: 'VA'} as const}]),
+		];
+		const tightest = limits.reduce<Limit | undefined>(
+			(worst, each) => (worst && worst.share >= each.share ? worst : each),
 			undefined,
 		);
-		remarks.push(...remarkOnOutlet(outlet.name, watts, tightest, outlet.id));
+		remarks.push(...remarkOnOutlet(outlet.id, watts, tightest));
 		return {
 			id: outlet.id,
 			name: outlet.name,
@@ -49,33 +50,16 @@ export function powerBudget(profile: Profile): {outlets: OutletBudget[]; remarks
 			watts,
 			voltAmperes,
 			share: tightest?.share,
-			limit: tightest?.words,
+			limit: tightest && `${tightest.limit.value} ${tightest.limit.unit}`,
 		};
 	});
 	return {outlets: budgets, remarks};
 }
 
-function remarkOnOutlet(
-	name: string,
-	watts: number,
-	tightest: {readonly share: number; readonly words: string} | undefined,
-	about: string,
-): Remark[] {
-	if (!tightest) {
-		const text = `${name} has no rating entered. Read amperes or watts off its plate before more is plugged in.`;
-		return [{kind: 'doubt', code: 'outlet-unrated', about, text}];
-	}
-
-	const percent = Math.round(tightest.share * 100);
-	if (tightest.share > 1) {
-		const text = `${name} carries ${Math.round(watts)} W: ${percent} % of its ${tightest.words}. Move a load to another circuit. ${electrician}`;
-		return [{kind: 'problem', code: 'outlet-overloaded', about, text}];
-	}
-
-	if (tightest.share > continuousShare) {
-		const text = `${name} carries ${Math.round(watts)} W: ${percent} % of its ${tightest.words}, above the 80 % usual for a load that lasts. ${electrician}`;
-		return [{kind: 'advice', code: 'outlet-close', about, text}];
-	}
-
+function remarkOnOutlet(id: string, watts: number, tightest: Limit | undefined): WiringFinding[] {
+	if (!tightest) return [finding('doubt', 'outlet-unrated', [id])];
+	const facts = {watts, ...tightest};
+	if (tightest.share > 1) return [finding('problem', 'outlet-overloaded', [id], facts)];
+	if (tightest.share > continuousShare) return [finding('advice', 'outlet-close', [id], facts)];
 	return [];
 }

@@ -1,6 +1,6 @@
 import type {Connection} from '../../profile/types.ts';
 import type {Conductor} from '../../science/acoustics/cable.ts';
-import type {Remark} from '../calibration/result.ts';
+import type {WiringFinding} from './facts.ts';
 
 export type CableKind = Connection['kind'];
 
@@ -40,8 +40,11 @@ export type OutletBudget = {
 	readonly limit?: string;
 };
 
-/** One step of connecting or of switching on. */
-export type Step = {readonly text: string; readonly cables: readonly string[]; readonly caution?: string};
+/** One step of connecting or of switching on, with the ids of its cables. */
+export type Step = {
+	readonly code: 'all-off' | 'overheads' | 'speakers' | 'lines' | 'others' | 'power-last';
+	readonly cables: readonly string[];
+};
 
 export type PurchaseTotal = {
 	readonly what: string;
@@ -56,7 +59,7 @@ export type WiringResult = {
 	readonly order: readonly Step[];
 	readonly totals: readonly PurchaseTotal[];
 	readonly outlets: readonly OutletBudget[];
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly WiringFinding[];
 };
 
 /** Positions in the room frame, metres, by channel, sub or box; used to estimate and check runs. */

@@ -1,24 +1,24 @@
+import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
-import {formatLength} from '../../profile/units/length.ts';
 import {minimumSeparationMetres} from '../../science/acoustics/cableSeparation.ts';
-import type {Remark} from '../calibration/result.ts';
+import type {WiringFinding} from './facts.ts';
 
 /** Stretches where mains and signal cables run closer together than they should, and entries that name no cable. */
-export function checkSeparation(profile: Profile): Remark[] {
+export function checkSeparation(profile: Profile): WiringFinding[] {
 	const {connections = [], parallelRuns = []} = profile.wiring ?? {};
-	const unit = profile.lengthUnit ?? 'm';
-	return parallelRuns.flatMap((run, index): Remark[] => {
+	return parallelRuns.flatMap((run, index): WiringFinding[] => {
 		const mains = connections.find(({id}) => id === run.mains);
 		const signal = connections.find(({id}) => id === run.signal);
-		if (!mains || !signal) {
-			const text = `parallelRuns[${index}] names “${mains ? run.signal : run.mains}”, which is not among the cables. Correct the id.`;
-			return [{kind: 'problem', code: 'parallel-unknown', about: mains ? run.signal : run.mains, text}];
-		}
-
-		const needed = minimumSeparationMetres(mains.screened ?? false, signal.screened ?? false, run.divider);
-		if (run.gapMetres >= needed) return [];
-		const show = (metres: number) => formatLength(metres, unit);
-		const text = `${run.mains} and ${run.signal} run ${show(run.parallelMetres)} side by side, ${show(run.gapMetres)} apart; ${show(needed)} is the minimum. Part them, or cross at a right angle.`;
-		return [{kind: 'advice', code: 'separation', about: run.signal, text}];
+		if (!mains || !signal)
+			return [finding('problem', 'parallel-unknown', [mains ? run.signal : run.mains], {index})];
+		const usualMetres = minimumSeparationMetres(
+			mains.screened ?? false,
+			signal.screened ?? false,
+			run.divider,
+		);
+		const {gapMetres, parallelMetres} = run;
+		if (gapMetres >= usualMetres) return [];
+		const facts = {mains: run.mains, parallelMetres, gapMetres, usualMetres};
+		return [finding('advice', 'separation', [run.signal], facts)];
 	});
 }

@@ -1,7 +1,8 @@
+import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
-import type {Remark} from '../calibration/result.ts';
 import {cablesOf} from './cables.ts';
 import {checkCables} from './check.ts';
+import type {WiringFinding} from './facts.ts';
 import {connectingOrder} from './order.ts';
 import {powerBudget} from './power.ts';
 import type {Positions, WiringResult} from './result.ts';
@@ -31,9 +32,8 @@ export function wiring(profile: Profile, positions: Positions = new Map()): Wiri
 	};
 }
 
-function unknownLengths(cables: WiringResult['cables']): Remark[] {
+function unknownLengths(cables: WiringResult['cables']): WiringFinding[] {
 	const unknown = cables.filter(({cutMetres, done}) => cutMetres === undefined && !done);
 	if (unknown.length === 0) return [];
-	const text = `${unknown.length} of ${cables.length} cables have no length yet. Lay the tape along each route, or enter where the receiver stands and the runs are estimated.`;
-	return [{kind: 'advice', code: 'lengths-unknown', text}];
+	return [finding('advice', 'lengths-unknown', [], {unknown: unknown.length, of: cables.length})];
 }

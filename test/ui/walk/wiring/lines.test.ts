@@ -18,8 +18,8 @@ test('problems come first, and the order of connecting comes with its cautions',
 	];
 	const lines = textOf(den({wiring: {connections}}));
 	const first = (pattern: RegExp) => lines.findIndex(line => pattern.test(line));
-	expect(first(/! a has plus and minus swapped/)).toBeGreaterThan(0);
-	expect(first(/! a has plus/)).toBeLessThan(first(/Cables$/));
+	expect(first(/! a: plus and minus are swapped/)).toBeGreaterThan(0);
+	expect(first(/! a: plus/)).toBeLessThan(first(/Cables$/));
 	expect(lines.join(' ')).toMatch(/Caution: Never connect a speaker cable to an amplifier that is on/);
 	expect(lines.join(' ')).toMatch(/ladder on firm ground/);
 });

@@ -43,7 +43,7 @@ describe('cables', () => {
 	test('a cable laid with plus and minus swapped is a problem until it is laid well', () => {
 		const swapped = answered(den(), [['laid:cable-FC', '3']]);
 		expect(wiringOf(swapped).remarks).toContainEqual(
-			expect.objectContaining({code: 'polarity-reversed', about: 'cable-FC'}),
+			expect.objectContaining({code: 'polarity-reversed', about: ['cable-FC']}),
 		);
 		const well = answered(swapped, [['laid:cable-FC', '1']]);
 		expect(wiringOf(well).remarks.filter(({code}) => code === 'polarity-reversed')).toEqual([]);
