@@ -1,0 +1,36 @@
+/** Octave ratio of the standard, 10^(3/10). @see IEC 61260-1:2014, 5.2. */
+export const octaveRatio = 10 ** 0.3;
+
+/** A band by its middle and edges, hertz. */
+export type FrequencyBand = {
+	readonly middleHertz: number;
+	readonly fromHertz: number;
+	readonly toHertz: number;
+};
+
+/**
+Fractional-octave band: fm = 1000·G^(x/b) for odd b, 1000·G^((2x+1)/(2b)) for even b; edges fm·G^(±1/(2b)).
+
+@param index - x; 0 is the band at 1 kHz where b is odd.
+@param perOctave - b, such as 1 or 3.
+@see IEC 61260-1:2014, 5.4 to 5.6.
+*/
+export function fractionalOctaveBand(index: number, perOctave: number): FrequencyBand {
+	const place = perOctave % 2 === 1 ? index / perOctave : (2 * index + 1) / (2 * perOctave);
+	const middleHertz = 1000 * octaveRatio ** place;
+	const half = octaveRatio ** (1 / (2 * perOctave));
+	return {middleHertz, fromHertz: middleHertz / half, toHertz: middleHertz * half};
+}
+
+/** Octaves whose nominal middles are 63 Hz to 8 kHz. */
+export const roomOctaves: readonly FrequencyBand[] = [-4, -3, -2, -1, 0, 1, 2, 3].map(index =>
+	fractionalOctaveBand(index, 1),
+);
+
+/** The name that ISO 266 gives to an octave's middle, hertz. */
+export function nominalOctave(middleHertz: number): number {
+	const names = [16, 31.5, 63, 125, 250, 500, 1000, 2000, 4000, 8000, 16_000];
+	return names.reduce((best, name) =>
+		Math.abs(Math.log(name / middleHertz)) < Math.abs(Math.log(best / middleHertz)) ? name : best,
+	);
+}

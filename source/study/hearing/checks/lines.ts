@@ -1,0 +1,70 @@
+import {median} from '../../../science/numeric/statistics.ts';
+import {withinBand} from '../../../science/signal/envelope.ts';
+import type {HeardFinding} from '../heardFinding.ts';
+import type {HeardLine, HeardPlaying} from '../heardPlaying.ts';
+import type {Impulse} from '../impulses.ts';
+import {meanPower} from '../noise.ts';
+
+/** A slam or speech lifts the noise before the first sound of one sweep by this above the others', dB. */
+const disturbedFromDb = 12;
+/** Below this range an octave tells nothing of its decay, dB. */
+const leastRangeDb = 25;
+/** Below this a line stands no longer out of the noise, dB. */
+const silentBelowDb = 18;
+const band = [150, 300, 5000, 12_000] as const;
+
+/** What is wrong with single lines. */
+export function lineFindings({lines, impulses}: HeardPlaying): HeardFinding[] {
+	const mains = lines.filter(({isSub}) => !isSub);
+	const findings: HeardFinding[] = [];
+	for (const line of mains) {
+		if (!line.onset || line.noiseBelowDb < silentBelowDb) {
+			findings.push({code: 'silent', kind: 'problem', about: line.channel});
+			continue;
+		}
+
+		if (line.onset.later)
+			findings.push({
+				code: 'laterStronger',
+				kind: 'note',
+				about: line.channel,
+				laterMs: line.onset.later.ms - line.onset.ms,
+				strongerDb: line.onset.later.strongerDb,
+			});
+		const octavesHertz = line.decays
+			.filter(({rangeDb, hertz}) => rangeDb < leastRangeDb && hertz >= 125)
+			.map(({hertz}) => hertz);
+		if (octavesHertz.length > 0)
+			findings.push({code: 'tooNoisy', kind: 'doubt', about: line.channel, octavesHertz});
+	}
+
+	return [...findings, ...disturbed(mains, impulses)];
+}
+
+/** Sweeps whose noise stands out of that of the others of their length. */
+function disturbed(mains: readonly HeardLine[], impulses: readonly Impulse[]): HeardFinding[] {
+	const onsets = mains.flatMap(({onset}) => onset?.ms ?? []);
+	if (onsets.length === 0) return [];
+	const reference = Math.min(...onsets);
+	const loud = impulses.filter(
+		({sweep}) => !sweep.channel.startsWith('LFE') && (sweep.pass === 'main' || sweep.pass === 'again'),
+	);
+	if (loud.length < 3) return [];
+	const noise = loud.map(impulse => 10 * Math.log10(Math.max(noiseBefore(impulse, reference), 1e-30)));
+	const usual = median(noise);
+	return loud.flatMap(({sweep}, index): HeardFinding[] => {
+		const aboveDb = noise[index]! - usual;
+		return aboveDb > disturbedFromDb && sweep.pass === 'main'
+			? [{code: 'disturbed', kind: 'problem', about: sweep.channel, aboveDb}]
+			: [];
+	});
+}
+
+function noiseBefore({samples, zero, rateHz}: Impulse, onsetMs: number): number {
+	const filtered = withinBand(samples, rateHz, band);
+	const to = Math.round(zero + (onsetMs / 1000 - 0.012) * rateHz);
+	const late = Math.round(0.75 * samples.length);
+	return (
+		meanPower(filtered, Math.round(0.004 * rateHz), to) + meanPower(filtered, late, samples.length - 200)
+	);
+}

@@ -1,0 +1,69 @@
+import {divide, dividerOf, type SweepDivider} from '../../science/signal/deconvolve.ts';
+import {powerOfTwoFrom} from '../../science/signal/spectrumParts.ts';
+import {sweepSamples} from '../../science/signal/sweep.ts';
+import type {Sound} from '../../science/signal/waveRead.ts';
+import {longestPauseSeconds, type RoundSweep, usableBand} from './round.ts';
+
+/** The impulse response of one sweep of a playing. */
+export type Impulse = {
+	readonly sweep: RoundSweep;
+	/** Samples in one second of the player's clock. */
+	readonly rateHz: number;
+	readonly samples: Float64Array;
+	/** Sample of the sweep's scheduled time; before it lies what came early, and noise. */
+	readonly zero: number;
+	/** What was recorded of the sweep, from its scheduled time to the end of its pause, for the checks. */
+	readonly recorded: Float64Array;
+};
+
+/** How much is kept before the scheduled time, seconds: room for the recorder's clock, and to see the noise. */
+const beforeSeconds = 0.12;
+const keptBeforeSeconds = 0.11;
+
+/**
+Cuts and divides sweeps of one playing. The divider of each law is made once.
+
+@param startSample - Where the file began in the recording, samples; may lie before it.
+@param rateHz - Samples in one second of the player's clock.
+*/
+export function impulseCutter(
+	sound: Sound,
+	channel: number,
+	startSample: number,
+	rateHz: number,
+): (sweep: RoundSweep) => Impulse {
+	const dividers = new Map<unknown, SweepDivider>();
+	const before = Math.round(beforeSeconds * rateHz);
+	return sweep => {
+		const {law, pauseSeconds} = sweep;
+		const exact = startSample + sweep.atSeconds * rateHz;
+		const start = Math.round(exact);
+		const after = Math.floor((law.seconds + pauseSeconds) * rateHz);
+		let divider = dividers.get(law);
+		if (!divider) {
+			// As long as the longest pause asks for, so that one divider serves every sweep of a law.
+			const length = powerOfTwoFrom(before + Math.ceil((law.seconds + longestPauseSeconds) * rateHz));
+			divider = dividerOf(sweepSamples(law, rateHz, before, length), rateHz, usableBand(sweep));
+			dividers.set(law, divider);
+		}
+
+		const recorded = sound.read(channel, start - before, before + after);
+		const response = divide(recorded, divider);
+		// Linear gain between file and recording, whatever the sweep's level was.
+		const gain = 10 ** (-sweep.levelDbfs / 20);
+		const keep = Math.round(keptBeforeSeconds * rateHz);
+		const tail = Math.floor(pauseSeconds * 0.97 * rateHz);
+		const samples = new Float64Array(keep + tail);
+		for (let index = 0; index < keep; index += 1)
+			samples[index] = gain * response[response.length - keep + index]!;
+		for (let index = 0; index < tail; index += 1) samples[keep + index] = gain * response[index]!;
+		return {
+			sweep,
+			rateHz,
+			samples,
+			// The sweep's true time lies between samples.
+			zero: keep + (exact - start),
+			recorded: recorded.subarray(before),
+		};
+	};
+}
