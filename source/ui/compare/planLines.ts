@@ -4,6 +4,7 @@ import {drawPlanPair, planPairText} from '../../report/planPair.ts';
 import {wrap} from '../../report/wrap.ts';
 import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
 import {comparePlans} from '../../study/placement/comparePlans.ts';
+import {derived} from '../derived.ts';
 import type {Line} from '../parts/lines.tsx';
 import {solutionOf} from '../walk/solution.ts';
 import {lengthUnitOf} from '../walk/tape/units.ts';
@@ -16,19 +17,13 @@ export type PlanLinesOptions = {
 	readonly isInWords: boolean;
 };
 
-let latest:
-	| {readonly older: Profile; readonly newer: Profile; readonly made: ReturnType<typeof made>}
-	| undefined;
-
 /** The floor plans of two profiles at one scale, and below them what moved and how far. */
 export function planLines(
 	older: Profile,
 	newer: Profile,
 	{columns, rows, isInWords}: PlanLinesOptions,
 ): Line[] {
-	// A key that scrolls asks anew; the adjustment of both networks takes longer than a frame.
-	if (latest?.older !== older || latest.newer !== newer) latest = {older, newer, made: made(older, newer)};
-	const {diff, plans} = latest.made;
+	const {diff, plans} = madeOf(newer)(older);
 	const sides = planSides(diff, plans);
 	const plain = (text: string): Line => ({text});
 	const moved = plans.lines.flatMap(line => (isInWords ? [`  - ${line}`] : wrap(line, columns, '  - ')));
@@ -44,6 +39,11 @@ export function planLines(
 		...changes,
 	];
 }
+
+/** By the newer profile, what is found for an older one. A key that scrolls asks anew; adjusting both networks takes longer than a frame. */
+const madeOf = derived({newer: (newer: Profile) => newer}, ({newer}) =>
+	derived({older: (older: Profile) => older}, ({older}) => made(older, newer)),
+);
 
 function made(older: Profile, newer: Profile) {
 	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});

@@ -9,17 +9,17 @@ pointer where one stands. Where there are more questions than cells, marks are l
 export function tapeRule(answered: readonly boolean[], at: number, columns: number): string {
 	if (answered.length === 0 || columns < 2) return '';
 	const last = columns - 1;
-	const placeOf = (index: number) =>
+	const stopAt = (index: number) =>
 		answered.length === 1 ? 0 : Math.round((index * last) / (answered.length - 1));
 	const hasMarks = answered.length * 2 <= columns;
 	const cells = Array.from({length: columns}, () => '─');
 	for (const [index, isAnswered] of answered.entries()) {
-		const from = placeOf(index);
-		const to = index + 1 < answered.length ? placeOf(index + 1) : columns;
+		const from = stopAt(index);
+		const to = index + 1 < answered.length ? stopAt(index + 1) : columns;
 		if (isAnswered) cells.fill('━', from, to);
 		if (hasMarks) cells[from] = isAnswered ? '┻' : '┴';
 	}
 
-	cells[placeOf(at)] = '▼';
+	cells[stopAt(at)] = '▼';
 	return cells.join('');
 }

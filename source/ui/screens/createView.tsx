@@ -1,10 +1,9 @@
 import {Box} from 'ink';
-import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
 import {type Line, Lines} from '../parts/lines.tsx';
 import {tapeRule} from '../parts/tapeRule.ts';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
-import {modeOf, walkKeymap} from '../walk/keymap.ts';
+import {walkKeys} from '../walk/keymap.ts';
 import {walkLayout} from '../walk/layout.ts';
 import {questionLines} from '../walk/questionLines.ts';
 import {currentPrompt} from '../walk/state.ts';
@@ -23,10 +22,8 @@ export function CreateView({screen, size}: {readonly screen: CreateScreen; reado
 	const title: Line = {text: ' A new profile', after: `   ${at + 1} of ${prompts.length}`};
 	const tape: Line = {text: tapeRule(answered, at, size.columns), style: 'quiet'};
 	const head = height < 3 ? [] : isTiny ? [title] : [title, tape];
-	const keys = footerOf(walkKeymap, modeOf(prompt, state)).filter(
-		([key]) => !['Tab', 'r', 'x', 's', 'p', '[ ]'].includes(key),
-	);
-	const lines = questionLines(prompt, state, {columns: size.columns, isBrief: isTiny});
+	const keys = walkKeys(prompt, state).filter(([key]) => isOfDraft(key));
+	const lines = questionLines(prompt, state, {columns: size.columns, isBrief: isTiny, keys});
 	const footer: Line[] = height < 2 ? [] : [{text: footerText(keys, size.columns), style: 'quiet'}];
 	const bodyHeight = Math.max(1, height - head.length - footer.length);
 	return (
@@ -38,4 +35,9 @@ export function CreateView({screen, size}: {readonly screen: CreateScreen; reado
 			<Lines lines={footer} columns={size.columns} />
 		</Box>
 	);
+}
+
+/** Before a profile exists there is neither a table nor another stop. */
+function isOfDraft(key: string): boolean {
+	return !['Tab', 'r', 'x', 's', 'p', 'K', 'W', '[ ]', 'PgUp PgDn'].includes(key);
 }

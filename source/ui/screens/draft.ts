@@ -124,7 +124,11 @@ export const draftRound: Round<Draft> = {
 	prompts: draftPrompts,
 	skipped: () => [],
 	withSkipped: draft => draft,
-	whenComplete: undefined,
+	after: () => undefined,
+	nameOf: () => 'the questions',
+	isDrawer: () => false,
+	rows: () => [],
+	rowOf: () => undefined,
 };
 
 /** The profile that a draft stands for; undefined while something is missing. */

@@ -1,5 +1,6 @@
 import type {Profile} from '../../profile/types.ts';
 import type {Files, Listed} from '../files.ts';
+import type {OpenPage} from '../walk/page.ts';
 import type {Note, RoundState} from '../walk/state.ts';
 import type {Draft} from './draft.ts';
 
@@ -23,8 +24,8 @@ export type WalkScreen = {
 	/** State of the file as last seen; saves are held against it. */
 	readonly mark: string;
 	readonly state: RoundState<Profile>;
-	/** State of the page that is shown, by its id. */
-	readonly page?: {readonly id: string; readonly state: unknown};
+	/** The page that is shown, by its id. */
+	readonly page?: {readonly id: string; readonly open: OpenPage};
 	/** The profile before the latest change: values that moved since are told. */
 	readonly previous?: Profile;
 	/** A save that was refused, or another app that has the file open (`held`), until the user has decided. */

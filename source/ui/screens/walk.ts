@@ -1,9 +1,9 @@
 import type {Profile} from '../../profile/types.ts';
 import type {Press} from '../keys/press.ts';
-import {pageOf} from '../walk/pages.ts';
+import type {OpenPage} from '../walk/page.ts';
 import {pressRound} from '../walk/pressRound.ts';
 import {currentPrompt, reduceRound} from '../walk/state.ts';
-import {walkRound} from '../walk/stops.ts';
+import {doorOf, factsOf, walkRound} from '../walk/stops.ts';
 import {compareWithOlder} from './compareOlder.ts';
 import {openHome} from './home.ts';
 import {keepPlace, saveWalk} from './save.ts';
@@ -50,13 +50,13 @@ function isSameMeasured(a: Profile, b: Profile): boolean {
 	return [...keys].every(key => key === 'walk' || a[key] === b[key]);
 }
 
-/** The screen with the state of the page that it stands at, made where it is new. */
+/** The screen with the page that it stands at, opened where it is new. */
 export function withPage(screen: WalkScreen): WalkScreen {
-	const {id, kind} = currentPrompt(walkRound, screen.state);
-	const page = kind === 'page' ? pageOf(id) : undefined;
-	if (!page) return screen.page ? {...screen, page: undefined} : screen;
-	if (screen.page?.id === id) return screen;
-	return {...screen, page: {id, state: page.start(screen.state.subject)}};
+	const prompt = currentPrompt(walkRound, screen.state);
+	const door = doorOf(prompt);
+	if (!door) return screen.page ? {...screen, page: undefined} : screen;
+	if (screen.page?.id === prompt.id) return screen;
+	return {...screen, page: {id: prompt.id, open: door(screen.state.subject)}};
 }
 
 function pressPage(
@@ -65,31 +65,33 @@ function pressPage(
 	decidedAt: string,
 	world: World,
 ): WalkScreen | CompareScreen | undefined {
-	const prompt = currentPrompt(walkRound, screen.state);
-	const page = prompt.kind === 'page' ? pageOf(prompt.id) : undefined;
-	// Keys for a page that the plan hides would act unseen.
-	if (!page || screen.state.isPlanShown) return undefined;
+	const {isPlanShown, table, jump, subject} = screen.state;
+	// Keys for a page that something else hides would act unseen.
+	if (isPlanShown || table || jump) return undefined;
 	const there = withPage(screen);
-	const pressed = page.press(there.state.subject, there.page!.state, press, {decidedAt});
+	if (!there.page) return undefined;
+	const {id, open} = there.page;
+	const showing = (page: OpenPage): WalkScreen => ({...there, page: {id, open: page}});
+	const pressed = open.press(subject, press, {decidedAt, walk: factsOf(subject)});
 	switch (pressed.kind) {
 		case 'none':
 			return undefined;
 		case 'state':
-			return {...there, page: {id: prompt.id, state: pressed.state}};
-		case 'profile': {
-			const state = reduceRound(walkRound, there.state, {kind: 'change', subject: pressed.profile});
-			return {...there, state, page: {id: prompt.id, state: pressed.state}};
-		}
-
+			return showing(pressed.state);
+		case 'profile':
+			return {
+				...showing(pressed.state),
+				state: reduceRound(walkRound, there.state, {kind: 'change', subject: pressed.profile}),
+			};
 		case 'write': {
 			const written = pressed.documents.map(({ending, text}) =>
 				world.files.writeBeside(there.file, ending, text),
 			);
-			return {...there, page: {id: prompt.id, state: pressed.after(written)}};
+			return showing(pressed.after(written));
 		}
 
 		case 'compare':
-			return compareWithOlder(there, world) ?? {...there, page: {id: prompt.id, state: pressed.withoutOlder}};
+			return compareWithOlder(there, world) ?? showing(pressed.withoutOlder);
 		case 'go':
 			return withPage({...there, state: reduceRound(walkRound, there.state, pressed)});
 		case 'next':

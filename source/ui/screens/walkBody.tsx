@@ -11,6 +11,8 @@ type Props = {
 	readonly previous: Profile | undefined;
 	/** Channel or sub that the question is about. */
 	readonly row: string | undefined;
+	/** Row of the table that its own cursor stands on. */
+	readonly cursor: string | undefined;
 	readonly layout: WalkLayout;
 	readonly lines: readonly Line[];
 	readonly columns: number;
@@ -26,7 +28,7 @@ const leastTable = 3;
 export function WalkBody(props: Props) {
 	const {profile, previous, row, layout, columns, height} = props;
 	const rows = useMemo(() => rowsOf(profile, previous), [profile, previous]);
-	const rowId = useMemo(() => rowIdOf(profile, row), [profile, row]);
+	const rowId = useMemo(() => props.cursor ?? rowIdOf(profile, row), [profile, row, props.cursor]);
 	const lines = props.lines.slice(0, height);
 	const table = (tableColumns: number, tableHeight: number) => (
 		<LiveTable

@@ -3,8 +3,7 @@ import type {Line} from '../parts/lines.tsx';
 import {stripText, stripWords} from '../parts/stripText.ts';
 import {tapeRule} from '../parts/tapeRule.ts';
 import {currentPrompt} from '../walk/state.ts';
-import {statusOf} from '../walk/status.ts';
-import {promptsFor, walkRound} from '../walk/stops.ts';
+import {promptsFor, stopAt, stopStatusOf, walkRound} from '../walk/stops.ts';
 import type {WalkScreen} from './screen.ts';
 
 /** How much of the head is drawn; `spoken` is for screen readers. */
@@ -16,8 +15,8 @@ export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): L
 	const prompt = currentPrompt(walkRound, screen.state);
 	const own = promptsFor(subject).filter(({stop}) => stop === prompt.stop);
 	const at = own.findIndex(({id}) => id === prompt.id);
-	const stops = statusOf(subject);
-	const stop = stops.find(({id}) => id === prompt.stop)?.name ?? '';
+	const stops = stopStatusOf(subject);
+	const stop = stopAt(prompt.stop)?.name ?? '';
 	const place = own.length > 1 ? `${stop}, ${at + 1} of ${own.length}` : stop;
 	const right = `${screen.isUnsaved ? 'NOT ON DISK   ' : ''}${place} `;
 	if (kind === 'spoken') return [{text: `${subject.name}. ${right}`}, {text: stripWords(stops, prompt.stop)}];

@@ -2,18 +2,17 @@ import {Box, useIsScreenReaderEnabled} from 'ink';
 import {useMemo} from 'react';
 import {largeLines} from '../../report/largeLines.ts';
 import {wrap} from '../../report/wrap.ts';
-import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
 import {type Line, Lines} from '../parts/lines.tsx';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
-import {modeOf, walkKeymap} from '../walk/keymap.ts';
+import {jumpTargets} from '../walk/jumping.ts';
+import {walkKeys} from '../walk/keymap.ts';
 import {type WalkLayout, walkLayout} from '../walk/layout.ts';
-import {keysOf, type Page} from '../walk/page.ts';
-import {pageOf} from '../walk/pages.ts';
-import {questionLines} from '../walk/questionLines.ts';
+import type {OpenPage, PageKeys} from '../walk/page.ts';
+import {keysText, questionLines} from '../walk/questionLines.ts';
 import {adviceOn} from '../walk/solution.ts';
 import {currentPrompt} from '../walk/state.ts';
-import {promptsFor, walkRound} from '../walk/stops.ts';
+import {doorOf, factsOf, promptsFor, stopAt, walkRound} from '../walk/stops.ts';
 import type {WalkScreen} from './screen.ts';
 import {troubleLines} from './troubleLines.ts';
 import {WalkBody} from './walkBody.tsx';
@@ -37,16 +36,16 @@ export function WalkView({screen, size}: Props) {
 	const isTiny = layout.kind === 'tiny';
 	const head =
 		layout.height < 3 ? [] : walkHead(screen, columns, isSpoken ? 'spoken' : isTiny ? 'title' : 'full');
-	const page = prompt.kind === 'page' && !screen.trouble ? pageOf(prompt.id) : undefined;
-	const pageState = page && (screen.page?.id === prompt.id ? screen.page.state : page.start(state.subject));
-	const footer = isTiny ? layout.hidden : footerText(footerKeys(screen, page, pageState), columns);
+	const page = screen.trouble || state.jump ? undefined : pageOf(screen);
+	const keys = keysHere(screen, page);
+	const footer = isTiny ? layout.hidden : footerText(keys, columns);
 	// A page may fill the screen. A question needs less, and every cell costs time at every key.
 	const whole = page || state.isPlanShown ? layout.height : Math.min(layout.height, mostRows);
 	const footerLines = whole < 2 ? [] : [{text: footer, style: 'quiet' as const}];
 	const height = Math.max(1, whole - head.length - footerLines.length);
 	const help =
 		page && state.isHelpShown
-			? wrap(prompt.explain, columns, '  · ')
+			? [...wrap(prompt.explain, columns, '  · '), ...wrap(keysText(keys), columns, '    ')]
 					.map((text): Line => ({text}))
 					.slice(0, height - 1)
 			: [];
@@ -56,23 +55,24 @@ export function WalkView({screen, size}: Props) {
 			<Box flexDirection="column" height={isSpoken ? undefined : height}>
 				{state.isPlanShown && !screen.trouble ? (
 					<WalkPlan profile={state.subject} columns={columns} rows={height} />
-				) : page && !state.isTableShown ? (
+				) : page && !state.table ? (
 					<>
 						<Lines lines={help} columns={columns} />
-						<page.view
-							profile={state.subject}
-							state={pageState}
-							columns={columns}
-							height={height - help.length}
-						/>
+						{page.view({
+							profile: state.subject,
+							columns,
+							height: height - help.length,
+							walk: factsOf(state.subject),
+						})}
 					</>
 				) : (
 					<WalkBody
 						profile={state.subject}
 						previous={screen.previous}
 						row={prompt.row}
+						cursor={state.table?.row}
 						layout={layout}
-						lines={bodyLines(screen, layout, isSpoken)}
+						lines={bodyLines(screen, layout, isSpoken, keys)}
 						columns={columns}
 						height={height}
 						table={tableOf(screen, isTiny, isSpoken)}
@@ -84,37 +84,47 @@ export function WalkView({screen, size}: Props) {
 	);
 }
 
+/** The page that the screen stands at, as it is open. */
+function pageOf({state, page}: WalkScreen): OpenPage | undefined {
+	const prompt = currentPrompt(walkRound, state);
+	const door = doorOf(prompt);
+	return door && (page?.id === prompt.id ? page.open : door(state.subject));
+}
+
 function tableOf(
 	{state, trouble}: WalkScreen,
 	isTiny: boolean,
 	isSpoken: boolean,
 ): 'none' | 'with' | 'alone' {
-	if (isTiny || trouble) return 'none';
-	if (state.isTableShown) return 'alone';
-	return isSpoken ? 'none' : 'with';
+	if (trouble || state.jump) return 'none';
+	if (state.table) return 'alone';
+	return isTiny || isSpoken ? 'none' : 'with';
 }
 
-function bodyLines(screen: WalkScreen, layout: WalkLayout, isSpoken: boolean): Line[] {
+function bodyLines(screen: WalkScreen, layout: WalkLayout, isSpoken: boolean, keys: PageKeys): Line[] {
 	const {state, trouble} = screen;
 	const columns = layout.questionColumns;
 	if (trouble) return troubleLines(trouble, columns);
 	const prompt = currentPrompt(walkRound, state);
 	const isTall = layout.isTall && !isSpoken;
 	const justTaken = promptsFor(state.subject).find(({id}) => id === state.latest)?.row;
+	const targets = state.jump ? jumpTargets(walkRound, state) : [];
 	const lines = questionLines(prompt, state, {
 		columns,
 		draw: isTall ? text => largeLines(text, columns - besideFigures) : undefined,
 		advice: adviceOn(state.subject, justTaken),
 		isBrief: layout.kind === 'tiny',
+		keys,
+		targets: targets.map(({question, stop}) => ({question, place: stopAt(stop)?.name ?? ''})),
 	});
 	return isTall ? [{text: ''}, ...lines] : lines;
 }
 
 /** The keys of a page come first; the walk's own follow where the page has no other use for them. */
-function footerKeys(screen: WalkScreen, page: Page<unknown> | undefined, pageState: unknown) {
+function keysHere(screen: WalkScreen, page: OpenPage | undefined): PageKeys {
 	const {state, trouble} = screen;
-	if (trouble) return [['1 … 4', 'decide']] as const;
-	const own = page ? keysOf(page, state.subject, pageState) : [];
-	const walk = footerOf(walkKeymap, modeOf(currentPrompt(walkRound, state), state));
+	if (trouble) return [['1 … 4', 'decide']];
+	const own = page && !state.table ? page.keys(state.subject) : [];
+	const walk = walkKeys(currentPrompt(walkRound, state), state);
 	return [...own, ...walk.filter(([key]) => own.every(([other]) => other !== key))];
 }

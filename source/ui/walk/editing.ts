@@ -1,14 +1,13 @@
 import type {Prompt} from './prompt/prompt.ts';
 import {calm, currentPrompt, type Round, type RoundState, remember, say} from './roundState.ts';
 
-/** The next answer replaces a value: the last, and asked for again the one before. */
+/** The next answer replaces a value: the last that counts, and asked for again the one before. */
 export function correct<Subject>(state: RoundState<Subject>, prompt: Prompt<Subject>): RoundState<Subject> {
-	if (prompt.values.length === 0)
-		return say(state, 'note', 'There is no value here yet that could be corrected.');
-	const last = prompt.values.length - 1;
+	const count = prompt.values.length;
+	if (count === 0) return say(state, 'note', 'There is no value here yet that could be corrected.');
 	const correcting =
-		state.correcting === undefined ? last : (state.correcting + prompt.values.length - 1) % (last + 1);
-	const more = last > 0 ? ' e again picks the one before.' : '';
+		state.correcting === undefined ? (prompt.replaces ?? count - 1) : (state.correcting + count - 1) % count;
+	const more = count > 1 ? ' e again picks the one before.' : '';
 	return say(
 		{...state, correcting},
 		'note',
@@ -24,7 +23,7 @@ export function setAside<Subject>(
 ): RoundState<Subject> {
 	if (!prompt.setAside || prompt.values.length === 0)
 		return say(state, 'note', 'There is no reading here that could be set aside.');
-	const index = state.correcting ?? prompt.values.length - 1;
+	const index = state.correcting ?? prompt.replaces ?? prompt.values.length - 1;
 	const subject = prompt.setAside(state.subject, index);
 	const after = {...calm(state), subject, past: remember(state, prompt.id)};
 	const now = currentPrompt(round, after).values[index];

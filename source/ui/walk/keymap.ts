@@ -1,4 +1,4 @@
-import type {Binding} from '../keys/binding.ts';
+import {type Binding, footerOf} from '../keys/binding.ts';
 import type {Prompt} from './prompt/prompt.ts';
 import type {RoundState} from './state.ts';
 
@@ -9,8 +9,10 @@ import type {RoundState} from './state.ts';
 - `armed`: after that Esc.
 - `asked`: a question back, answered by a number.
 - `page`: a screen of its own.
+- `table`: the table in the place of the question; digits are dead.
+- `jump`: a name to go to is being typed.
 */
-export type Mode = 'waiting' | 'typing' | 'naming' | 'armed' | 'asked' | 'page';
+export type Mode = 'waiting' | 'typing' | 'naming' | 'armed' | 'asked' | 'page' | 'table' | 'jump';
 
 export type Command =
 	| 'take'
@@ -27,70 +29,99 @@ export type Command =
 	| 'undo'
 	| 'help'
 	| 'table'
+	| 'rowUp'
+	| 'rowDown'
+	| 'goToRow'
 	| 'plan'
+	| 'jump'
+	| 'jumpUp'
+	| 'jumpDown'
+	| 'jumpGo'
+	| 'jumpErase'
+	| 'jumpLeave'
+	| 'kit'
+	| 'wiring'
 	| 'arm'
 	| 'leave'
 	| 'leaveTyped';
 
+const asking = ['waiting', 'armed'] as const;
 const letters = ['waiting', 'armed', 'page'] as const;
+const anywhere = ['waiting', 'armed', 'page', 'table'] as const;
+const moving = ['waiting', 'typing', 'naming', 'armed', 'page'] as const;
 
-/** Keys of the walk; the footer shows them in this order as far as they fit. */
+/** Keys of the walk; the footer shows them in this order as far as they fit, the help shows all. */
 export const walkKeymap: ReadonlyArray<Binding<Command, Mode>> = [
-	{
-		presses: ['enter'],
-		command: 'take',
-		modes: ['typing', 'naming', 'asked'],
-		shown: ['Enter', 'take'],
-	},
+	{presses: ['enter'], command: 'take', modes: ['typing', 'naming', 'asked'], shown: ['Enter', 'take']},
 	{presses: ['enter'], command: 'take', modes: ['page'], shown: ['Enter', 'go on']},
-	{presses: ['enter'], command: 'take', modes: ['waiting'], shown: ['Enter', 'next']},
+	{presses: ['enter'], command: 'take', modes: asking, shown: ['Enter', 'next']},
+	{presses: ['enter'], command: 'goToRow', modes: ['table'], shown: ['Enter', 'its question']},
+	{presses: ['enter'], command: 'jumpGo', modes: ['jump'], shown: ['Enter', 'go there']},
 	{presses: ['escape'], command: 'eraseAll', modes: ['typing'], shown: ['Esc', 'clear']},
 	{presses: ['escape'], command: 'eraseAll', modes: ['asked'], shown: ['Esc', 'drop it']},
 	{presses: ['escape'], command: 'arm', modes: ['naming'], shown: ['Esc', 'then a command']},
 	{presses: ['escape'], command: 'arm', modes: ['armed'], shown: ['Esc', 'back to text']},
+	{presses: ['escape', 'tab', 'q'], command: 'table', modes: ['table'], shown: ['Esc', 'back']},
+	{presses: ['escape'], command: 'jumpLeave', modes: ['jump'], shown: ['Esc', 'back']},
 	{presses: ['escape'], command: 'eraseAll', modes: ['waiting']},
+	{presses: ['up'], command: 'rowUp', modes: ['table'], shown: ['↑↓', 'row']},
+	{presses: ['down'], command: 'rowDown', modes: ['table']},
+	{presses: ['up'], command: 'jumpUp', modes: ['jump'], shown: ['↑↓', 'choose']},
+	{presses: ['down'], command: 'jumpDown', modes: ['jump']},
 	{
-		presses: ['up'],
-		command: 'previous',
-		modes: ['waiting', 'typing', 'naming', 'armed', 'page'],
-		shown: ['↑↓', 'move'],
+		presses: ['?'],
+		command: 'help',
+		modes: ['waiting', 'armed', 'page', 'typing', 'table'],
+		shown: ['?', 'help'],
 	},
-	{presses: ['down'], command: 'next', modes: ['waiting', 'typing', 'naming', 'armed', 'page']},
+	{presses: ['up'], command: 'previous', modes: moving, shown: ['↑↓', 'move']},
+	{presses: ['down'], command: 'next', modes: moving},
+	{presses: ['e'], command: 'correct', modes: asking, shown: ['e', 'correct']},
+	{presses: ['x'], command: 'setAside', modes: asking, shown: ['x', 'set aside']},
+	{presses: ['s'], command: 'skip', modes: asking, shown: ['s', 'later']},
 	{presses: ['u'], command: 'undo', modes: letters, shown: ['u', 'undo']},
 	{presses: ['u'], command: 'undo', modes: ['typing', 'asked']},
-	{presses: ['?'], command: 'help', modes: ['waiting', 'armed', 'page', 'typing'], shown: ['?', 'help']},
 	{presses: ['q'], command: 'leave', modes: letters, shown: ['q', 'leave']},
-	{presses: ['e'], command: 'correct', modes: ['waiting', 'armed'], shown: ['e', 'correct']},
-	{presses: ['s'], command: 'skip', modes: ['waiting', 'armed'], shown: ['s', 'skip']},
-	{presses: ['r'], command: 'again', modes: ['waiting', 'armed'], shown: ['r', 'repeat']},
 	{presses: ['q'], command: 'leave', modes: ['asked']},
 	{presses: ['q'], command: 'leaveTyped', modes: ['typing']},
-	{
-		presses: ['tab'],
-		command: 'table',
-		modes: ['waiting', 'typing', 'naming', 'armed', 'page'],
-		shown: ['Tab', 'table'],
-	},
-	{presses: ['p'], command: 'plan', modes: ['waiting', 'armed', 'page'], shown: ['p', 'plan']},
-	{
-		presses: ['pageUp', '['],
-		command: 'previousStop',
-		modes: ['waiting', 'armed', 'page'],
-		shown: ['[ ]', 'stops'],
-	},
-	{presses: ['pageDown', ']'], command: 'nextStop', modes: ['waiting', 'armed', 'page']},
-	{presses: ['pageUp'], command: 'previousStop', modes: ['naming']},
+	{presses: ['pageUp', '['], command: 'previousStop', modes: anywhere, shown: ['[ ]', 'stops']},
+	{presses: ['pageDown', ']'], command: 'nextStop', modes: anywhere},
+	{presses: ['tab'], command: 'table', modes: moving, shown: ['Tab', 'table']},
+	{presses: ['p'], command: 'plan', modes: anywhere, shown: ['p', 'plan']},
+	{presses: ['j'], command: 'jump', modes: anywhere, shown: ['j', 'jump']},
+	{presses: ['r'], command: 'again', modes: asking, shown: ['r', 'last again']},
+	{presses: ['K'], command: 'kit', modes: anywhere, shown: ['K', 'kit']},
+	{presses: ['W'], command: 'wiring', modes: anywhere, shown: ['W', 'wiring']},
+	{presses: ['pageUp'], command: 'previousStop', modes: ['naming'], shown: ['PgUp PgDn', 'stops']},
 	{presses: ['pageDown'], command: 'nextStop', modes: ['naming']},
-	{presses: ['x'], command: 'setAside', modes: ['waiting', 'armed'], shown: ['x', 'set aside']},
+	{presses: ['erase'], command: 'jumpErase', modes: ['jump']},
 	{presses: ['erase'], command: 'erase', modes: ['typing', 'naming', 'asked']},
 	{presses: ['eraseAll'], command: 'eraseAll', modes: ['typing', 'naming', 'asked']},
 ];
 
 /** The mode that decides what a key means. */
 export function modeOf<Subject>(prompt: Prompt<Subject>, state: RoundState<Subject>): Mode {
+	if (state.jump) return 'jump';
+	if (state.table) return 'table';
 	if (state.asked) return 'asked';
 	if (prompt.kind === 'page') return 'page';
 	if (state.isArmed) return 'armed';
 	if (prompt.kind === 'text') return 'naming';
 	return state.typed === '' ? 'waiting' : 'typing';
+}
+
+/** The keys that do something as the round stands, with what they do, most useful first. */
+export function walkKeys<Subject>(
+	prompt: Prompt<Subject>,
+	state: RoundState<Subject>,
+): ReadonlyArray<readonly [key: string, does: string]> {
+	const isFit: Partial<Record<Command, boolean>> = {
+		correct: prompt.values.length > 0,
+		setAside: prompt.setAside !== undefined && prompt.values.length > 0,
+		skip: !prompt.isAnswered,
+		undo: state.past.length > 0 || state.correcting !== undefined,
+		again: state.latest !== undefined && state.latest !== prompt.id,
+	};
+	const fitting = walkKeymap.filter(({command}) => isFit[command] !== false);
+	return footerOf(fitting, modeOf(prompt, state));
 }

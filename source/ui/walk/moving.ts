@@ -1,10 +1,16 @@
 import type {Prompt} from './prompt/prompt.ts';
 import {calm, type Round, type RoundState, say} from './roundState.ts';
 
+/** Whether a question comes by itself: it is needed, or offered and not yet passed. */
+function comes<Subject>(prompt: Prompt<Subject>, skipped: readonly string[]): boolean {
+	return prompt.isRequired || (prompt.isOffered === true && !skipped.includes(prompt.id));
+}
+
 /**
-To the prompt after `prompt`: required ones first, what is optional within its own stop, then what was put off. Where
-nothing needed is open, a question that had its answer before leads to the next of its stop: who takes a second round of
-readings goes through them one by one.
+To the question after `prompt`, in the same place for as long as something is open there: after a needed one the needed
+and offered ones, those below first; after an optional one whatever is open below. Only then to what follows the place.
+An answer that was there before leads to the next question of its place, so that a second round of readings goes
+one by one.
 
 @param isCorrection - An earlier answer was mended; that leads on to what it changes.
 */
@@ -15,81 +21,141 @@ export function goOn<Subject>(
 	isCorrection = false,
 ): RoundState<Subject> {
 	const prompts = round.prompts(state.subject);
-	const at = prompts.findIndex(({id}) => id === prompt.id);
-	const turned = [...prompts.slice(at + 1), ...prompts.slice(0, Math.max(at, 0))];
 	const skipped = round.skipped(state.subject);
-	const isOpen = (candidate: Prompt<Subject>) => !candidate.isAnswered && candidate.kind !== 'page';
-	const required = turned.find(
-		candidate => isOpen(candidate) && candidate.isRequired && !skipped.includes(candidate.id),
-	);
-	const optional = turned.find(candidate => isOpen(candidate) && !skipped.includes(candidate.id));
-	const follows = turned.find(
-		candidate => isOpen(candidate) && candidate.stop === prompt.stop && !skipped.includes(candidate.id),
-	);
-	const next = prompts[at + 1];
-	const isRepeat = prompt.isAnswered && !isCorrection && next?.stop === prompt.stop && next.kind !== 'page';
-	const putOff = turned.find(isOpen);
-	const neededPutOff = turned.find(candidate => isOpen(candidate) && candidate.isRequired);
-	const page = prompts.slice(at + 1).find(({kind}) => kind === 'page');
-	const ownPage = prompts.find(({kind, stop}) => kind === 'page' && stop === prompt.stop);
-	let target: Prompt<Subject> | undefined;
-	if (prompt.kind === 'page') target = required ?? page ?? neededPutOff ?? optional ?? putOff;
-	else if (!prompt.isRequired) target = follows ?? ownPage ?? required ?? optional ?? putOff ?? page;
-	else if (!required && isRepeat) target = next;
-	else target = required ?? prompts.find(({id}) => id === round.whenComplete) ?? page ?? optional;
-	return {...state, promptId: target?.id ?? prompt.id};
+	const to = (id: string | undefined) => ({...state, promptId: id ?? prompt.id});
+	if (prompt.kind === 'page') {
+		const needed = prompts.find(one => isOpen(one) && one.isRequired && !skipped.includes(one.id));
+		return needed ? to(needed.id) : leavePlace(round, state, prompt);
+	}
+
+	const own = prompts.filter(({stop}) => stop === prompt.stop);
+	const at = own.findIndex(({id}) => id === prompt.id);
+	const below = own.slice(at + 1);
+	const above = own.slice(0, Math.max(0, at));
+	const coming = (one: Prompt<Subject>) => isOpen(one) && comes(one, skipped);
+	const next =
+		(prompt.isRequired || prompt.isOffered ? below.find(coming) : below.find(isOpen)) ?? above.find(coming);
+	if (next) return to(next.id);
+	const follows = below[0];
+	if (prompt.isAnswered && !isCorrection && follows && follows.kind !== 'page') return to(follows.id);
+	const page = own.find(({kind}) => kind === 'page');
+	return page ? to(page.id) : leavePlace(round, state, prompt);
 }
 
-/** The first question that is needed and open; where none is, what follows the last of them. */
+function isOpen<Subject>({isAnswered, kind}: Prompt<Subject>): boolean {
+	return !isAnswered && kind !== 'page';
+}
+
+/** To what follows a place: a drawer leads back to where it was opened. */
+function leavePlace<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	{id, stop}: Prompt<Subject>,
+): RoundState<Subject> {
+	if (round.isDrawer(stop)) return closeDrawer(round, state);
+	return {...state, promptId: round.after(state.subject, stop) ?? id};
+}
+
+function closeDrawer<Subject>(round: Round<Subject>, state: RoundState<Subject>): RoundState<Subject> {
+	const back = round.prompts(state.subject).find(({id}) => id === state.cameFrom);
+	return {
+		...calm(state),
+		cameFrom: undefined,
+		promptId: back?.id ?? firstOpen(round, state.subject),
+	};
+}
+
+/** Opens a drawer at its page or its first open question; where it is open already, back to where one came from. */
+export function toggleDrawer<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+	drawer: Prompt<Subject>['stop'],
+): RoundState<Subject> {
+	if (prompt.stop === drawer) return closeDrawer(round, state);
+	const own = round.prompts(state.subject).filter(({stop}) => stop === drawer);
+	const target = entryOf(own);
+	if (!target) return state;
+	const cameFrom = round.isDrawer(prompt.stop) ? state.cameFrom : prompt.id;
+	return {...calm(state), promptId: target.id, cameFrom};
+}
+
+/** Where one enters a place: its page, its first needed open question, its first open one, its first. */
+export function entryOf<Subject>(own: readonly Prompt<Subject>[]): Prompt<Subject> | undefined {
+	return (
+		own.find(({kind}) => kind === 'page') ??
+		own.find(one => isOpen(one) && one.isRequired) ??
+		own.find(isOpen) ??
+		own[0]
+	);
+}
+
+/** The first question that is needed and open; where none is, the first page, then whatever is open. */
 export function firstOpen<Subject>(round: Round<Subject>, subject: Subject): string {
 	const prompts = round.prompts(subject);
-	const open = prompts.filter(({isAnswered, kind}) => !isAnswered && kind !== 'page');
-	const complete = prompts.find(({id}) => id === round.whenComplete);
-	return (open.find(({isRequired}) => isRequired) ?? complete ?? open[0] ?? prompts[0]!).id;
+	const open = prompts.filter(isOpen);
+	const page = prompts.find(({kind}) => kind === 'page');
+	return (open.find(({isRequired}) => isRequired) ?? page ?? open[0] ?? prompts[0]!).id;
 }
 
-/** One question up or down, whether it is answered or not. */
+/** One question up or down in the same place, whether it is answered or not. */
 export function step<Subject>(
 	round: Round<Subject>,
 	state: RoundState<Subject>,
 	by: -1 | 1,
 ): RoundState<Subject> {
 	const prompts = round.prompts(state.subject);
-	const at = prompts.findIndex(({id}) => id === state.promptId);
-	const target = prompts[at + by];
-	if (!target) return say(state, 'note', by < 0 ? 'This is the first question.' : 'This is the last one.');
-	return {...calm(state), promptId: target.id};
+	const place = prompts.find(({id}) => id === state.promptId)?.stop ?? prompts[0]!.stop;
+	const own = prompts.filter(({stop}) => stop === place);
+	const target = own[own.findIndex(({id}) => id === state.promptId) + by];
+	if (target) return {...calm(state), promptId: target.id};
+	const end = by < 0 ? 'first' : 'last';
+	const name = round.nameOf(place);
+	const away = round.isDrawer(place)
+		? 'Esc leads back.'
+		: by < 0
+			? '[ goes to the stop before.'
+			: '] goes to the next stop.';
+	return say(state, 'note', `This is the ${end} of ${name}. ${away}`);
 }
 
-/** To the stop before or after, at its first open question. */
+/** To the stop before or after; a drawer is closed first. */
 export function stepStop<Subject>(
 	round: Round<Subject>,
 	state: RoundState<Subject>,
 	prompt: Prompt<Subject>,
 	by: -1 | 1,
 ): RoundState<Subject> {
-	const prompts = round.prompts(state.subject);
-	const stops = [...new Set(prompts.map(({stop}) => stop))];
-	const stop = stops[stops.indexOf(prompt.stop) + by];
-	const inStop = prompts.filter(candidate => candidate.stop === stop);
-	// A page of its own tells what the stop is about and where it goes on.
-	const page = inStop.find(({kind}) => kind === 'page');
-	const target = page ?? inStop.find(({isAnswered}) => !isAnswered) ?? inStop[0];
+	if (round.isDrawer(prompt.stop)) return closeDrawer(round, state);
+	const prompts = round.prompts(state.subject).filter(({stop}) => !round.isDrawer(stop));
+	const places = [...new Set(prompts.map(({stop}) => stop))];
+	const place = places[places.indexOf(prompt.stop) + by];
+	const target = entryOf(prompts.filter(({stop}) => stop === place));
 	return target ? {...calm(state), promptId: target.id} : state;
 }
 
-/** Puts the question off until the rest is answered. */
+/** Puts the question off: it is asked again at the end of its stop, and passed over once all that is left was put off. */
 export function skip<Subject>(
 	round: Round<Subject>,
 	state: RoundState<Subject>,
 	prompt: Prompt<Subject>,
 ): RoundState<Subject> {
 	if (prompt.isAnswered || prompt.kind === 'page') return goOn(round, calm(state), prompt);
+	const wasPutOff = round.skipped(state.subject).includes(prompt.id);
 	const skipped = [...new Set([...round.skipped(state.subject), prompt.id])];
-	const subject = round.withSkipped(state.subject, skipped);
+	const after = {...calm(state), subject: round.withSkipped(state.subject, skipped)};
+	if (!prompt.isRequired) return goOn(round, after, prompt);
+	const own = round.prompts(after.subject).filter(({stop}) => stop === prompt.stop);
+	const at = own.findIndex(({id}) => id === prompt.id);
+	const left = own.filter(one => isOpen(one) && one.isRequired && !skipped.includes(one.id));
+	const below = own
+		.slice(at + 1)
+		.find(one => left.includes(one) || (wasPutOff && isOpen(one) && one.isRequired));
+	const target = below ?? left[0];
+	const moved = target ? {...after, promptId: target.id} : leavePlace(round, after, prompt);
 	return say(
-		goOn(round, {...calm(state), subject}, prompt),
+		moved,
 		'note',
-		`${prompt.question}: asked again later.`,
+		`${prompt.question}: put off, asked again at the end of ${round.nameOf(prompt.stop)}.`,
 	);
 }

@@ -33,7 +33,7 @@ export function pressRound<Subject>(
 	const command = commandOf(walkKeymap, mode, press);
 	if (command === 'leave') return {state, isLeaving: true};
 	if (command) return stay(obey(round, state, command, takenAt));
-	if (press.key !== 'character' || mode === 'page') return stay(state);
+	if (press.key !== 'character' || mode === 'page' || mode === 'table') return stay(state);
 	if (mode === 'armed') {
 		const note = {kind: 'note', text: `“${press.text}” is no command here.`} as const;
 		return stay(reduceRound(round, {...state, isArmed: false, notes: []}, {kind: 'say', note}));
@@ -43,7 +43,9 @@ export function pressRound<Subject>(
 }
 
 function type<Subject>(round: Round<Subject>, state: RoundState<Subject>, text: string): RoundState<Subject> {
-	if (currentPrompt(round, state).kind === 'page') return state;
+	if (state.jump) return reduceRound(round, state, {kind: 'jumpType', text});
+	// Digits for a question that the table hides would be taken unseen.
+	if (state.table || currentPrompt(round, state).kind === 'page') return state;
 	return reduceRound(round, state, {kind: 'type', text});
 }
 
@@ -53,11 +55,28 @@ function obey<Subject>(
 	command: Exclude<Command, 'leave'>,
 	takenAt: string,
 ): RoundState<Subject> {
-	if (command === 'take') return reduceRound(round, state, {kind: 'take', takenAt});
-	if (command === 'leaveTyped') {
-		const text = `Enter takes ${state.typed}, Esc drops it; then q leaves.`;
-		return reduceRound(round, {...state, notes: []}, {kind: 'say', note: {kind: 'note', text}});
-	}
+	switch (command) {
+		case 'take':
+			return reduceRound(round, state, {kind: 'take', takenAt});
+		case 'leaveTyped': {
+			const text = `Enter takes ${state.typed}, Esc drops it; then q leaves.`;
+			return reduceRound(round, {...state, notes: []}, {kind: 'say', note: {kind: 'note', text}});
+		}
 
-	return reduceRound(round, state, {kind: command});
+		case 'rowUp':
+			return reduceRound(round, state, {kind: 'row', by: -1});
+		case 'rowDown':
+			return reduceRound(round, state, {kind: 'row', by: 1});
+		case 'jumpUp':
+			return reduceRound(round, state, {kind: 'jumpMove', by: -1});
+		case 'jumpDown':
+			return reduceRound(round, state, {kind: 'jumpMove', by: 1});
+		case 'jumpLeave':
+			return reduceRound(round, state, {kind: 'eraseAll'});
+		case 'kit':
+		case 'wiring':
+			return reduceRound(round, state, {kind: 'drawer', drawer: command});
+		default:
+			return reduceRound(round, state, {kind: command});
+	}
 }

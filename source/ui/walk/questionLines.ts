@@ -1,5 +1,6 @@
 import {wrap} from '../../report/wrap.ts';
 import type {Line} from '../parts/lines.tsx';
+import type {PageKeys} from './page.ts';
 import type {Prompt} from './prompt/prompt.ts';
 import type {Note, RoundState} from './state.ts';
 
@@ -20,18 +21,24 @@ export type QuestionView = {
 	readonly advice?: string;
 	/** Only question, value and answer, for very small terminals. */
 	readonly isBrief?: boolean;
+	/** Every key that does something here, told with the help. */
+	readonly keys?: PageKeys;
+	/** What a name that is being typed may mean. */
+	readonly targets?: readonly JumpTarget[];
 };
 
 /** The question, what was typed, what became of it: line by line, the most needed first. */
 export function questionLines<Subject>(
 	prompt: Prompt<Subject>,
 	state: RoundState<Subject>,
-	{columns, draw, advice, isBrief = false}: QuestionView,
+	{columns, draw, advice, isBrief = false, keys = [], targets = []}: QuestionView,
 ): Line[] {
 	const put: Put = (text, style, indent = margin) =>
 		wrap(text, columns, indent).map(line => ({text: line, style}));
+	if (state.jump) return jumpLines(state.jump, targets);
 	const lines: Line[] = [...put(prompt.question, 'strong')];
 	if (isBrief) {
+		if (state.isHelpShown) return [...lines, ...put(prompt.explain), ...put(keysText(keys), 'quiet')];
 		lines.push(...valueLines(prompt, state, undefined), ...noteLines(state.notes, put));
 		return [...lines, ...answerLines(prompt, state, put, columns)];
 	}
@@ -50,9 +57,37 @@ export function questionLines<Subject>(
 	if (state.isHelpShown) {
 		lines.push({text: ''}, ...put(prompt.explain));
 		lines.push(...(prompt.drawing ?? []).map(text => ({text: margin + text, style: 'quiet' as const})));
+		lines.push(...put(keysText(keys), 'quiet'));
 	}
 
 	return lines;
+}
+
+/** Keys and what they do, in words for a paragraph. */
+export function keysText(keys: PageKeys): string {
+	return keys.length === 0 ? '' : `Keys: ${keys.map(([key, does]) => `${key} ${does}`).join(', ')}.`;
+}
+
+/** A question that a typed name may mean. */
+export type JumpTarget = {readonly question: string; readonly place: string};
+
+function jumpLines(
+	{text, at}: {readonly text: string; readonly at: number},
+	targets: readonly JumpTarget[],
+): Line[] {
+	return [
+		{text: `${margin}Jump to which speaker, seat or question?`, style: 'strong'},
+		{text: `${margin}▸ ${text}▏`, style: 'value', after: '   a few letters of its name'},
+		{text: ''},
+		...(targets.length === 0 ? [{text: `${margin}Nothing is called that.`}] : []),
+		...targets.map(
+			({question, place}, index): Line => ({
+				text: `${margin}${index === at ? '›' : ' '} ${question}`,
+				style: index === at ? 'value' : undefined,
+				after: `   ${place}`,
+			}),
+		),
+	];
 }
 
 type Put = (text: string, style?: Line['style'], indent?: string) => Line[];

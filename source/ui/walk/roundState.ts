@@ -1,6 +1,10 @@
+import type {WalkPlace} from './places.ts';
 import type {AskedChoice, Prompt} from './prompt/prompt.ts';
 
 export type Note = {readonly kind: 'said' | 'doubt' | 'no' | 'note'; readonly text: string};
+
+/** A row of the table that stands beside the questions. */
+export type RoundRow = {readonly id: string; readonly name: string};
 
 /** What a round of questions is about, as functions of its subject. */
 export type Round<Subject> = {
@@ -8,8 +12,15 @@ export type Round<Subject> = {
 	/** Ids of prompts that the user put off. */
 	readonly skipped: (subject: Subject) => readonly string[];
 	readonly withSkipped: (subject: Subject, ids: readonly string[]) => Subject;
-	/** Prompt to go to when every required one is answered. */
-	readonly whenComplete: string | undefined;
+	/** Prompt to go to from a place in which nothing needed is open; undefined where nothing follows. */
+	readonly after: (subject: Subject, place: WalkPlace) => string | undefined;
+	/** What a place is called. */
+	readonly nameOf: (place: WalkPlace) => string;
+	/** Whether a place is opened from anywhere and leads back there. */
+	readonly isDrawer: (place: WalkPlace) => boolean;
+	/** Rows of the table, and the one that a question is about. */
+	readonly rows: (subject: Subject) => readonly RoundRow[];
+	readonly rowOf: (subject: Subject, prompt: Prompt<Subject>) => string | undefined;
 };
 
 /** The state of a round of questions; nothing in it is lost by a kill but `typed`. */
@@ -25,13 +36,18 @@ export type RoundState<Subject> = {
 	readonly doubted?: string;
 	readonly notes: readonly Note[];
 	readonly isHelpShown: boolean;
-	readonly isTableShown: boolean;
+	/** The table stands in the place of the question, with its cursor on a row. */
+	readonly table?: {readonly row: string | undefined};
 	/** The floor plan stands in the place of the question until a key types or moves. */
 	readonly isPlanShown: boolean;
+	/** A name is being typed to jump to; `at` is the place in the list of what fits. */
+	readonly jump?: {readonly text: string; readonly at: number};
 	/** On prompts for text: the next letter is a command. */
 	readonly isArmed: boolean;
 	/** Where the latest answer went, for "again". */
 	readonly latest?: string;
+	/** Prompt that an open drawer leads back to. */
+	readonly cameFrom?: string;
 	readonly past: ReadonlyArray<{readonly subject: Subject; readonly promptId: string}>;
 };
 
@@ -64,6 +80,8 @@ export function calm<Subject>(state: RoundState<Subject>): RoundState<Subject> {
 		isArmed: false,
 		isHelpShown: false,
 		isPlanShown: false,
+		table: undefined,
+		jump: undefined,
 	};
 }
 

@@ -2,18 +2,21 @@ import type {Profile} from '../../profile/types.ts';
 import type {PlanScene} from '../../report/plan.ts';
 import {planPoints} from '../../study/placement/planPoints.ts';
 import {adjustNetwork} from '../../study/survey/adjust.ts';
+import type {NetworkResult} from '../../study/survey/result.ts';
+import {derived} from '../derived.ts';
 
 /** What the places of things hang on. */
-const parts = ['tape', 'room', 'screen', 'seats', 'channels', 'subs', 'kit'] as const;
+const tapedParts = ['tape', 'room', 'screen', 'seats', 'channels', 'subs', 'kit', 'lengthUnit'] as const;
 
-let latest: {readonly profile: Profile; readonly scene: PlanScene} | undefined;
+/** Where everything stands with what is certain of it; computed anew only when a tape reading or a thing changes. */
+export const networkOf: (profile: Profile) => NetworkResult = derived(
+	{parts: (profile: Profile) => tapedParts.map(part => profile[part])},
+	({parts}) =>
+		adjustNetwork(Object.fromEntries(tapedParts.map((part, index) => [part, parts[index]])) as Profile),
+);
 
-/** Where everything stands as far as the tape tells; computed anew only when a tape reading or a thing changes. */
-export function sceneOf(profile: Profile): PlanScene {
-	const isSame = latest && parts.every(part => latest!.profile[part] === profile[part]);
-	if (!latest || !isSame) {
-		latest = {profile, scene: planPoints(adjustNetwork(profile), profile.screen)};
-	}
-
-	return latest.scene;
-}
+/** The floor plan as far as the tape tells where things stand. */
+export const sceneOf: (profile: Profile) => PlanScene = derived(
+	{network: networkOf, screen: (profile: Profile) => profile.screen},
+	({network, screen}) => planPoints(network, screen),
+);

@@ -5,33 +5,15 @@ import {sentenceOf} from '../../report/said/said.ts';
 import {type SolutionRow, solutionRows} from '../../report/solutionRows.ts';
 import type {Solution} from '../../study/calibration/result.ts';
 import {solve} from '../../study/calibration/solve.ts';
+import {derived} from '../derived.ts';
+import {measuredOf} from './measured.ts';
 import {sayFor} from './sayFor.ts';
 import {lengthUnitOf} from './tape/units.ts';
 
-/** Solutions of the latest profiles: the one on screen, the one before it, and one for undo. */
-const remembered: Array<{readonly profile: Profile; readonly solution: Solution}> = [];
-const mostRemembered = 3;
-
-/**
-The solution of a profile, computed once for as long as nothing but the place of the walk changes.
-Keys that only move or type cost nothing here.
-*/
-export function solutionOf(profile: Profile): Solution {
-	const known = remembered.find(entry => isSameInput(entry.profile, profile));
-	if (known) return known.solution;
-	const solution = solve(profile);
-	remembered.unshift({profile, solution});
-	remembered.length = Math.min(remembered.length, mostRemembered);
-	return solution;
-}
-
-function isSameInput(a: Profile, b: Profile): boolean {
-	if (a === b) return true;
-	const keys = Object.keys(a);
-	if (keys.length !== Object.keys(b).length && (a.walk === undefined) === (b.walk === undefined))
-		return false;
-	return [...keys, ...Object.keys(b)].every(key => key === 'walk' || a[key] === b[key]);
-}
+/** The solution of a profile. Keys that only move or type cost nothing here. */
+export const solutionOf: (profile: Profile) => Solution = derived({measured: measuredOf}, ({measured}) =>
+	solve(measured),
+);
 
 /** Rows of the settings table for a profile, with what moved since `previous` told in words. */
 export function rowsOf(profile: Profile, previous: Profile | undefined): SolutionRow[] {

@@ -1,7 +1,10 @@
 import {longestTyped} from '../keys/press.ts';
 import {correct, setAside, undo} from './editing.ts';
-import {firstOpen, skip, step, stepStop} from './moving.ts';
+import {type JumpAction, jumpBy} from './jumping.ts';
+import {firstOpen, skip, step, stepStop, toggleDrawer} from './moving.ts';
+import type {DrawerId} from './places.ts';
 import {calm, currentPrompt, type Note, type Round, type RoundState, remember, say} from './roundState.ts';
+import {goToRow, moveRow, toggleTable} from './tableCursor.ts';
 import {take} from './taking.ts';
 
 export {currentPrompt, type Note, type Round, type RoundState} from './roundState.ts';
@@ -24,7 +27,12 @@ export type RoundAction =
 	| {readonly kind: 'table'}
 	| {readonly kind: 'plan'}
 	| {readonly kind: 'arm'}
-	| {readonly kind: 'go'; readonly promptId: string}
+	| {readonly kind: 'drawer'; readonly drawer: DrawerId}
+	| {readonly kind: 'row'; readonly by: -1 | 1}
+	| {readonly kind: 'goToRow'}
+	| JumpAction
+	/** To a prompt; where `isCorrecting`, the next value there replaces the last. */
+	| {readonly kind: 'go'; readonly promptId: string; readonly isCorrecting?: boolean}
 	| {readonly kind: 'change'; readonly subject: unknown}
 	| {readonly kind: 'say'; readonly note: Note};
 
@@ -42,7 +50,6 @@ export function startRound<Subject>(
 		typed: '',
 		notes: [],
 		isHelpShown: false,
-		isTableShown: false,
 		isPlanShown: false,
 		isArmed: false,
 		past: [],
@@ -100,13 +107,28 @@ export function reduceRound<Subject>(
 		case 'help':
 			return {...state, isHelpShown: !state.isHelpShown, isArmed: false};
 		case 'table':
-			return {...state, isTableShown: !state.isTableShown, isPlanShown: false, isArmed: false};
+			return toggleTable(round, state, prompt);
+		case 'row':
+			return moveRow(round, state, action.by);
+		case 'goToRow':
+			return goToRow(round, state, prompt);
+		case 'drawer':
+			return toggleDrawer(round, state, prompt, action.drawer);
 		case 'plan':
-			return {...state, isPlanShown: !state.isPlanShown, isTableShown: false, isArmed: false};
+			return {...state, isPlanShown: !state.isPlanShown, table: undefined, isArmed: false};
 		case 'arm':
 			return {...state, isArmed: !state.isArmed, asked: undefined, correcting: undefined};
-		case 'go':
-			return {...calm(state), promptId: action.promptId};
+		case 'go': {
+			const there = {...calm(state), promptId: action.promptId};
+			return action.isCorrecting ? correct(there, currentPrompt(round, there)) : there;
+		}
+
+		case 'jump':
+		case 'jumpType':
+		case 'jumpErase':
+		case 'jumpMove':
+		case 'jumpGo':
+			return jumpBy(round, state, action);
 		case 'change':
 			return {
 				...state,

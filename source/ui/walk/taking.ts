@@ -1,5 +1,5 @@
 import {goOn, skip} from './moving.ts';
-import type {AskedChoice, Prompt} from './prompt/prompt.ts';
+import type {AskedChoice, Prompt, Taken} from './prompt/prompt.ts';
 import {calm, type Round, type RoundState, remember, say} from './roundState.ts';
 
 /** Enter: what was typed is read, refused, doubted, asked about, or taken. */
@@ -18,7 +18,34 @@ export function take<Subject>(
 		return {...state, typed: '', asked: {question: taken.question, choices: taken.choices}, notes: []};
 	}
 
+	const asked = taken.doubt === undefined ? undefined : replaceOrKeep(state, prompt, typed, taken, takenAt);
+	if (asked) return {...state, typed: '', asked, notes: []};
 	return weigh(round, state, prompt, typed, {...taken, label: taken.readAs});
+}
+
+/** Where a value stands already, a doubtful one is asked about: does it replace that one, or count beside it? */
+function replaceOrKeep<Subject>(
+	state: RoundState<Subject>,
+	prompt: Prompt<Subject>,
+	typed: string,
+	{next, readAs, doubt, hint}: Extract<Taken<Subject>, {kind: 'taken'}>,
+	takenAt: string,
+): RoundState<Subject>['asked'] {
+	const {replaces, values} = prompt;
+	if (replaces === undefined || state.correcting !== undefined) return undefined;
+	const replaced = prompt.take(state.subject, typed, {takenAt, correcting: replaces});
+	if (replaced.kind === 'no') return undefined;
+	const replacing =
+		replaced.kind === 'ask'
+			? replaced.choices
+			: [{label: `Replace ${values[replaces]}`, next: replaced.next, hint: replaced.hint, said: readAs}];
+	return {
+		question: doubt!,
+		choices: [
+			...replacing,
+			{label: `Keep both, ${values[replaces]} and ${readAs}`, next, hint, said: readAs},
+		],
+	};
 }
 
 /** Takes a value, but for one that strikes: that is asked about once. */
@@ -27,7 +54,7 @@ function weigh<Subject>(
 	state: RoundState<Subject>,
 	prompt: Prompt<Subject>,
 	typed: string,
-	{next, label, doubt, hint}: AskedChoice<Subject>,
+	{next, label, said, doubt, hint}: AskedChoice<Subject>,
 ): RoundState<Subject> {
 	if (doubt && state.doubted !== typed) {
 		return {
@@ -37,7 +64,7 @@ function weigh<Subject>(
 		};
 	}
 
-	const after = accept(round, state, prompt, next, label);
+	const after = accept(round, state, prompt, next, said ?? label);
 	return hint ? {...after, notes: [...after.notes, {kind: 'note', text: hint}]} : after;
 }
 

@@ -154,10 +154,24 @@ describe('wrong things typed', () => {
 		type('9-4');
 		press('r');
 		type('12-4');
-		expect(walk().state.notes[0]).toMatchObject({kind: 'doubt'});
+		expect(walk().state.asked?.choices.map(({label}) => label)).toEqual([
+			'Replace 9′ 4″',
+			'Keep both, 9′ 4″ and 12′ 4″',
+		]);
 		press('u', 'e');
 		type('12-4');
 		expect(onDisk().tape!.map(({metres}) => Math.round(metres * 1000))).toEqual([3759]);
+	});
+
+	test('a doubtful repeat replaces the reading, or is kept beside it, by a plain choice', () => {
+		const lengths = () => onDisk().tape!.map(({metres}) => Math.round(metres * 1000));
+		type('9-4');
+		press('r');
+		type('12-4', '2');
+		expect(lengths()).toEqual([2845, 3759]);
+		press('u');
+		type('12-4', '1');
+		expect(lengths()).toEqual([3759]);
 	});
 
 	test('words and signs of all kinds are refused in words and change nothing', () => {

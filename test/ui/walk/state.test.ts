@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest';
+import type {WalkPlace} from '../../../source/ui/walk/places.ts';
 import type {Prompt} from '../../../source/ui/walk/prompt/prompt.ts';
 import {choicePrompt, textPrompt, valuePrompt} from '../../../source/ui/walk/prompt/single.ts';
 import {
@@ -18,7 +19,7 @@ type Notes = {
 };
 
 /** A list of figures: every answer is a repeat, unless it corrects one. 13 is doubted, 99 refused, 50 asked about, 51 too, with a doubtful answer. */
-function figures(notes: Notes, id: string, stop: string, isRequired: boolean): Prompt<Notes> {
+function figures(notes: Notes, id: string, stop: WalkPlace, isRequired: boolean): Prompt<Notes> {
 	const values = notes.values[id] ?? [];
 	const put = (subject: Notes, value: number, correcting?: number): Notes => {
 		const before = subject.values[id] ?? [];
@@ -62,10 +63,10 @@ function figures(notes: Notes, id: string, stop: string, isRequired: boolean): P
 
 const round: Round<Notes> = {
 	prompts: notes => [
-		figures(notes, 'early', 'first', false),
+		figures(notes, 'early', 'room', false),
 		choicePrompt<Notes>({
 			id: 'kind',
-			stop: 'first',
+			stop: 'room',
 			question: 'Which kind?',
 			explain: 'A kind.',
 			chosen: notes.kind,
@@ -74,19 +75,19 @@ const round: Round<Notes> = {
 		}),
 		textPrompt<Notes>({
 			id: 'name',
-			stop: 'first',
+			stop: 'room',
 			question: 'A name',
 			explain: 'A name.',
 			shown: notes.name,
 			put: (subject, name) => ({...subject, name}),
 		}),
-		figures(notes, 'a', 'second', true),
-		figures(notes, 'b', 'second', true),
-		figures(notes, 'late', 'second', false),
+		figures(notes, 'a', 'tape', true),
+		figures(notes, 'b', 'tape', true),
+		figures(notes, 'late', 'tape', false),
 		{
 			...valuePrompt<Notes, {readAs: string}>({
 				id: 'page',
-				stop: 'third',
+				stop: 'dialIn',
 				question: 'A page',
 				explain: 'A page.',
 				shown: '',
@@ -95,10 +96,15 @@ const round: Round<Notes> = {
 			}),
 			kind: 'page',
 		},
+		figures(notes, 'drawer', 'kit', false),
 	],
 	skipped: ({skipped}) => skipped,
 	withSkipped: (notes, skipped) => ({...notes, skipped}),
-	whenComplete: 'page',
+	after: (_, place) => ({room: 'a', tape: 'page'})[place as string],
+	nameOf: place => place,
+	isDrawer: place => place === 'kit',
+	rows: notes => Object.keys(notes.values).map(id => ({id, name: id})),
+	rowOf: (_, {id}) => id,
 };
 
 const empty: Notes = {values: {}, skipped: []};
@@ -316,15 +322,63 @@ describe('moving', () => {
 		expect(run(start('early'), 'previousStop').promptId).toBe('early');
 	});
 
-	test('from a page with Enter goes to what was left for later', () => {
-		const notes: Notes = {values: {a: [1], b: [2]}, skipped: []};
-		expect(run(start('page', notes), enter).promptId).toBe('early');
+	test('from a page with Enter goes to what is needed, else to what follows the page', () => {
+		expect(run(start('page', {values: {a: [1]}, skipped: []}), enter).promptId).toBe('b');
+		expect(run(start('page', {values: {a: [1], b: [2]}, skipped: []}), enter).promptId).toBe('page');
 	});
 
-	test('a required question that was put off is asked again at the end', () => {
+	test('a required question that was put off is asked again at the end of its stop', () => {
 		const state = run(start(), 'skip', type('8'), enter);
-		expect(state.promptId).toBe('page');
-		expect(run(state, 'previousStop').promptId).toBe('a');
+		expect(state.promptId).toBe('a');
+		expect(run(state, 'skip').promptId).toBe('page');
+	});
+
+	test('an answer leads to the next open question of its stop, put off or not, never elsewhere', () => {
+		const notes: Notes = {values: {b: [2]}, skipped: ['a', 'early', 'kind']};
+		expect(run(start('early', notes), type('7'), enter).promptId).toBe('kind');
+		expect(run(start('late', notes), type('7'), enter).promptId).toBe('a');
+	});
+
+	test('a drawer leads back to where it was opened, by its key, by Esc of nothing typed, and at its end', () => {
+		const inDrawer = run(start(), {kind: 'drawer', drawer: 'kit'});
+		expect(inDrawer).toMatchObject({promptId: 'drawer', cameFrom: 'a'});
+		expect(run(inDrawer, {kind: 'drawer', drawer: 'kit'}).promptId).toBe('a');
+		expect(run(inDrawer, 'nextStop').promptId).toBe('a');
+		expect(run(inDrawer, type('7'), enter).promptId).toBe('a');
+	});
+});
+
+describe('the table in the place of the question', () => {
+	const two: Notes = {values: {a: [1], b: [2]}, skipped: []};
+
+	test('has a cursor that starts at the row of the question, moves, and leads to a question', () => {
+		const shown = run(start('a', two), 'table');
+		expect(shown.table?.row).toBe('a');
+		const below = run(shown, {kind: 'row', by: 1});
+		expect(below).toMatchObject({promptId: 'a', table: {row: 'b'}});
+		expect(run(below, 'goToRow')).toMatchObject({promptId: 'b', table: undefined});
+	});
+
+	test('goes away without moving anything', () => {
+		const state = run(start('a', two), 'table', {kind: 'row', by: 1}, 'table');
+		expect(state).toMatchObject({promptId: 'a', table: undefined});
+	});
+});
+
+describe('jumping by name', () => {
+	const jump = (text: string) => run(start(), 'jump', {kind: 'jumpType', text});
+
+	test('goes to the first question whose words begin with what was typed', () => {
+		expect(run(jump('la'), 'jumpGo').promptId).toBe('late');
+		expect(run(jump('fig ea'), 'jumpGo').promptId).toBe('early');
+	});
+
+	test('takes another of those that fit by the arrows', () => {
+		expect(run(jump('fig'), {kind: 'jumpMove', by: 1}, 'jumpGo').promptId).toBe('b');
+	});
+
+	test('says so where nothing fits, and moves nothing', () => {
+		expect(run(jump('zzz'), 'jumpGo')).toMatchObject({promptId: 'a', notes: [{kind: 'note'}]});
 	});
 });
 

@@ -5,8 +5,7 @@ import {newProfile} from '../../../source/profile/generic/newProfile.ts';
 import {genericReceiverNames} from '../../../source/profile/generic/receivers.ts';
 import type {Profile} from '../../../source/profile/types.ts';
 import type {Prompt} from '../../../source/ui/walk/prompt/prompt.ts';
-import {statusOf} from '../../../source/ui/walk/status.ts';
-import {promptsFor} from '../../../source/ui/walk/stops.ts';
+import {promptsFor, stopStatusOf} from '../../../source/ui/walk/stops.ts';
 import {den} from '../rooms.ts';
 
 const taking = {takenAt: '2026-04-18T20:00:00.000Z'};
@@ -86,8 +85,8 @@ test('every answer is shown as the value of its question afterwards', () => {
 	}
 });
 
-test('`statusOf` tells what is done, what is needed and what is left for later', () => {
-	const states = Object.fromEntries(statusOf(den()).map(status => [status.id, status]));
+test('`stopStatusOf` tells what is done, what is needed and what is left for later', () => {
+	const states = Object.fromEntries(stopStatusOf(den()).map(status => [status.id, status]));
 	expect(states.room).toMatchObject({state: 'later', required: 0});
 	expect(states.tape).toMatchObject({state: 'open', answered: 0, required: 8});
 	expect(states.meter).toMatchObject({state: 'open', answered: 0, required: 9});
@@ -96,7 +95,7 @@ test('`statusOf` tells what is done, what is needed and what is left for later',
 		to: 'seat1',
 		metres: 2.5,
 	}));
-	expect(statusOf(den({tape})).find(({id}) => id === 'tape')).toMatchObject({state: 'done'});
+	expect(stopStatusOf(den({tape})).find(({id}) => id === 'tape')).toMatchObject({state: 'done'});
 });
 
 test('questions for sixteen channels at eight seats are made in one go, each once', () => {

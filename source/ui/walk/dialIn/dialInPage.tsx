@@ -4,9 +4,13 @@ import type {Profile} from '../../../profile/types.ts';
 import {footerOf} from '../../keys/binding.ts';
 import {Lines} from '../../parts/lines.tsx';
 import type {Page} from '../page.ts';
+import {pagePrompt} from '../prompt/pagePrompt.ts';
+import type {Prompt} from '../prompt/prompt.ts';
+import type {Stop} from '../stop.ts';
 import {dialInKeymap} from './keymap.ts';
 import {dialInLines} from './lines.ts';
 import {type DialInState, dialInMode, dialInStart, pressDialIn} from './press.ts';
+import {dialledIn} from './progress.ts';
 import {situationOf} from './situation.ts';
 
 type Props = {
@@ -31,3 +35,23 @@ export const dialInPage: Page<DialInState> = {
 	},
 	view: props => <DialIn {...props} />,
 };
+
+function dialInPrompts(): Prompt<Profile>[] {
+	return [
+		pagePrompt(
+			'dialIn',
+			'Type the settings in',
+			'One channel at a time. Enter ticks it off when it is typed in, Space takes a tick back, l lists all.',
+		),
+	];
+}
+
+/** Typing the settings into the boxes. */
+export const dialInStop = {
+	id: 'dialIn',
+	name: 'Dial-in',
+	prompts: dialInPrompts,
+	page: dialInPage,
+	progress: dialledIn,
+	after: 'bass',
+} as const satisfies Stop<DialInState>;

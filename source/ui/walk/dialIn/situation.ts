@@ -1,6 +1,8 @@
 import {solvedSettings} from '../../../profile/ask/settings.ts';
 import {channelNames} from '../../../profile/channels.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
+import {derived} from '../../derived.ts';
+import {measuredOf} from '../measured.ts';
 import {solutionOf} from '../solution.ts';
 import {freshSet} from './freshSet.ts';
 import {type DialItem, dialItems} from './items.ts';
@@ -30,15 +32,10 @@ export type Situation =
 	  }
 	| {readonly kind: 'decided'; readonly set: SettingsSet; readonly items: readonly DialItem[]};
 
-// Profiles are never changed in place, so what was found for one stays true for as long as it exists.
-const known = new WeakMap<Profile, Situation>();
-
 /** How far the settings are: decided or not, and whether what was decided still follows from the readings. */
-export function situationOf(profile: Profile): Situation {
-	const found = known.get(profile) ?? findSituation(profile);
-	known.set(profile, found);
-	return found;
-}
+export const situationOf: (profile: Profile) => Situation = derived({measured: measuredOf}, ({measured}) =>
+	findSituation(measured),
+);
 
 function findSituation(profile: Profile): Situation {
 	const set = solvedSettings(profile);

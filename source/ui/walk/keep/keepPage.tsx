@@ -3,6 +3,8 @@ import {footerOf} from '../../keys/binding.ts';
 import {type Line, Lines} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
 import type {Page} from '../page.ts';
+import {pagePrompt} from '../prompt/pagePrompt.ts';
+import type {Stop} from '../stop.ts';
 import {type KeepState, keepKeymap, keepMode, keepStart, pressKeep, sheetScreenLines} from './keepState.ts';
 import {keepLines} from './lines.ts';
 
@@ -11,7 +13,7 @@ export const keepPage: Page<KeepState> = {
 	start: () => keepStart,
 	press: pressKeep,
 	keys: (_, state) => footerOf(keepKeymap, keepMode(state)),
-	view: ({profile, state, columns, height}) => {
+	view: ({profile, state, columns, height, walk}) => {
 		const said = state.said.flatMap(({isGood, text}) =>
 			wrap(`${isGood ? '✓' : '!'} ${text}`, columns, '  ').map(
 				(line): Line => ({text: line, style: isGood ? 'good' : 'trouble'}),
@@ -19,8 +21,16 @@ export const keepPage: Page<KeepState> = {
 		);
 		const body: Line[] = state.isSheetShown
 			? sheetScreenLines(profile, columns - 2).map(text => ({text: `  ${text}`}))
-			: keepLines(profile, columns);
+			: keepLines(profile, columns, walk);
 		const room = Math.max(1, height - said.length);
 		return <Lines lines={[...scrolled(body, state.from, room), ...said]} columns={columns} />;
 	},
 };
+
+/** What is in the file, and what was put off. */
+export const keepStop = {
+	id: 'keep',
+	name: 'Keep',
+	prompts: () => [pagePrompt('keep', 'Kept', 'What is in the file, and what was put off.')],
+	page: keepPage,
+} as const satisfies Stop<KeepState>;

@@ -9,7 +9,7 @@ import {sheetData} from '../../../study/comparison/sheetData.ts';
 import type {Written} from '../../files.ts';
 import {type Binding, commandOf} from '../../keys/binding.ts';
 import type {Press} from '../../keys/press.ts';
-import type {PagePress} from '../page.ts';
+import type {PagePress, PageWorld, WalkFacts} from '../page.ts';
 import {keepLines} from './lines.ts';
 import {nextOf} from './next.ts';
 
@@ -49,7 +49,12 @@ const printedColumns = 96;
 const leastShown = 12;
 
 /** One key at the stop that keeps: the page for the cabinet door on the screen, or in files beside the profile. */
-export function pressKeep(profile: Profile, state: KeepState, press: Press): PagePress<KeepState> {
+export function pressKeep(
+	profile: Profile,
+	state: KeepState,
+	press: Press,
+	{walk}: Pick<PageWorld, 'walk'>,
+): PagePress<KeepState> {
 	const to = (next: Partial<KeepState>): PagePress<KeepState> => ({
 		kind: 'state',
 		state: {...state, ...next},
@@ -60,7 +65,7 @@ export function pressKeep(profile: Profile, state: KeepState, press: Press): Pag
 		case 'back':
 			return to({isSheetShown: false, from: 0, said: []});
 		case 'goOn': {
-			const {promptId} = nextOf(profile);
+			const {promptId} = nextOf(profile, walk.status);
 			return promptId === undefined ? {kind: 'none'} : {kind: 'go', promptId};
 		}
 
@@ -73,7 +78,7 @@ export function pressKeep(profile: Profile, state: KeepState, press: Press): Pag
 			if (state.from === 0) return state.isSheetShown ? to({}) : {kind: 'none'};
 			return to({from: state.from - 1});
 		case 'down':
-			if (state.from < lastLine(profile, state)) return to({from: state.from + 1});
+			if (state.from < lastLine(profile, state, walk)) return to({from: state.from + 1});
 			return state.isSheetShown ? to({}) : {kind: 'none'};
 		case 'write': {
 			const data = sheetData(profile);
@@ -113,8 +118,8 @@ export function pressKeep(profile: Profile, state: KeepState, press: Press): Pag
 }
 
 /** Where scrolling ends: the lines of the narrowest usual screen, less what it shows at once. */
-function lastLine(profile: Profile, {isSheetShown}: KeepState): number {
-	const lines = isSheetShown ? sheetScreenLines(profile, 78) : keepLines(profile, 80);
+function lastLine(profile: Profile, {isSheetShown}: KeepState, walk: WalkFacts): number {
+	const lines = isSheetShown ? sheetScreenLines(profile, 78) : keepLines(profile, 80, walk);
 	return Math.max(0, lines.length - leastShown);
 }
 

@@ -3,32 +3,28 @@ import {sentenceOf} from '../../../report/said/said.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Line} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
+import type {WalkFacts} from '../page.ts';
 import {planOf, proofOf} from '../proof/proofOf.ts';
 import {sayFor} from '../sayFor.ts';
 import {solutionOf} from '../solution.ts';
-import {statusOf} from '../status.ts';
-import {promptsFor} from '../stops.ts';
 import {nextOf} from './next.ts';
 
 type Said = readonly [text: string, style?: Line['style']];
 
 /** What the file holds: what is decided, stale, missing and proven, what comes next, and what was put off. */
-export function keepLines(profile: Profile, columns: number): Line[] {
+export function keepLines(profile: Profile, columns: number, walk: WalkFacts): Line[] {
 	const put = ([text, style]: Said): Line[] => wrap(text, columns, '  ').map(line => ({text: line, style}));
-	const next = nextOf(profile);
+	const next = nextOf(profile, walk.status);
 	return [
 		...put([`${profile.name} is kept`, 'strong']),
 		...put([heldText(profile), 'quiet']),
 		{text: ''},
-		...[
-			...readingsSaid(profile),
-			...settingsSaid(profile),
-			proofSaid(profile),
-			...remarksSaid(profile),
-		].flatMap(put),
+		...[...readingsSaid(walk), ...settingsSaid(profile), proofSaid(profile), ...remarksSaid(profile)].flatMap(
+			put,
+		),
 		{text: ''},
 		...put([next.text, 'value']),
-		...put([putOffText(profile)]),
+		...put([putOffText(walk)]),
 		...put([
 			'd shows the page for the cabinet door; w writes it beside the profile to print, l the cable labels.',
 		]),
@@ -48,8 +44,8 @@ function heldText({tape, meter, settings = []}: Profile): string {
 	return `${parts.join(', ')}. Every answer went to disk as it was taken.`;
 }
 
-function readingsSaid(profile: Profile): Said[] {
-	const open = statusOf(profile).filter(({state, id}) => state === 'open' && id !== 'dialIn');
+function readingsSaid({status}: WalkFacts): Said[] {
+	const open = status.filter(({state, id}) => state === 'open' && id !== 'dialIn');
 	if (open.length === 0) return [['✓ Readings: all that the settings need.', 'good']];
 	return open.map(({name, answered, required}) => [
 		`? ${name}: ${required - answered} still needed for the settings.`,
@@ -108,12 +104,12 @@ function remarksSaid(profile: Profile): Said[] {
 		.map(remark => [`? ${sentenceOf(remark, sayFor(profile))}`, 'doubt']);
 }
 
-function putOffText(profile: Profile): string {
-	const putOff = promptsFor(profile).filter(
+function putOffText({status, prompts}: WalkFacts): string {
+	const putOff = prompts.filter(
 		({isAnswered, isRequired, kind}) => !isAnswered && !isRequired && kind !== 'page',
 	);
 	if (putOff.length === 0) return 'Nothing was put off.';
-	const byStop = statusOf(profile)
+	const byStop = status
 		.map(({id, name}) => ({name, count: putOff.filter(({stop}) => stop === id).length}))
 		.filter(({count}) => count > 0);
 	return `Left out, and worth asking some day: ${byStop.map(({name, count}) => `${name} ${count}`).join(', ')}.`;

@@ -1,14 +1,14 @@
 import type {Profile} from '../../../profile/types.ts';
 import {situationOf} from '../dialIn/situation.ts';
+import type {StopStatus} from '../progress.ts';
 import {planOf, proofOf} from '../proof/proofOf.ts';
-import {statusOf} from '../status.ts';
 
 /** What comes next, in words, and the page that Enter goes to; without one Enter goes to the first open question. */
 export type Next = {readonly text: string; readonly promptId?: string};
 
 /** The next thing to do about a profile: what is needed, then typing in, then the second round, then the paper. */
-export function nextOf(profile: Profile): Next {
-	const needed = statusOf(profile).find(({state, id}) => state === 'open' && id !== 'dialIn');
+export function nextOf(profile: Profile, status: readonly StopStatus[]): Next {
+	const needed = status.find(({state, id}) => state === 'open' && id !== 'dialIn');
 	if (needed) return {text: `Next: ${needed.name}. Enter goes to the first reading that is needed.`};
 	const situation = situationOf(profile);
 	const dialIn = {promptId: 'dialIn'};

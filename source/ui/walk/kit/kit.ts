@@ -3,6 +3,7 @@ import {formatLength, type LengthChoice, readLength} from '../../../profile/unit
 import {readNumber} from '../../../profile/units/number.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, valuePrompt} from '../prompt/single.ts';
+import type {Stop} from '../stop.ts';
 import {lengthUnitOf, unitWords} from '../tape/units.ts';
 import {processorPrompts} from './processor.ts';
 import {receiverPrompts} from './receiver.ts';
@@ -85,3 +86,6 @@ function tapeStepPrompt(profile: Profile): Prompt<Profile> {
 		put: (subject, {metres}) => withKit(subject, {tapeStepMetres: metres}),
 	});
 }
+
+/** What receiver, processor, meter, tape, speakers and subs can do. */
+export const kitDrawer = {id: 'kit', name: 'Kit', prompts: kitPrompts} as const satisfies Stop<never>;

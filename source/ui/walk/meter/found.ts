@@ -11,6 +11,9 @@ import {foundSet} from './meterPrompt.ts';
 export const noiseCaution =
 	'Ears: master right down first, then noise on, then up to 75 dB. From 85 dB(A) limit the time: 8 hours, half of it for each 3 dB more.';
 
+/** The same once the noise has run. */
+export const briefNoise = 'Ears: master down before anything is switched.';
+
 /**
 What stands in the receiver while the first round is metered: without it no new trim can be computed.
 Where it is neither zero nor the last set, the trims are asked one by one.
@@ -45,7 +48,6 @@ export function foundPrompts(profile: Profile): Prompt<Profile>[] {
 		question: 'How do the trims stand?',
 		about: 'Set them in the receiver, then leave them and the master volume alone.',
 		explain: 'Each new trim is the one in force plus what is missing, so the one in force must be known.',
-		caution: noiseCaution,
 		isRequired: true,
 		chosen: found
 			? Math.max(

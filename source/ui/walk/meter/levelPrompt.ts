@@ -3,7 +3,7 @@ import {readLevel} from '../../../profile/units/level.ts';
 import {remarkOnMeter} from '../../../study/calibration/readings/sanity.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
-import {takenFrom} from '../prompt/taken.ts';
+import {lastOf, takenFrom} from '../prompt/taken.ts';
 import {sayFor} from '../sayFor.ts';
 
 /** Weighting that the meter stands at; C where the profile says nothing. */
@@ -13,7 +13,7 @@ export function weightingOf(profile: Profile): MeterReading['weighting'] {
 
 export type LevelQuestion = Pick<
 	Prompt<Profile>,
-	'id' | 'stop' | 'question' | 'about' | 'explain' | 'drawing' | 'caution' | 'row'
+	'id' | 'stop' | 'question' | 'about' | 'explain' | 'drawing' | 'caution' | 'briefCaution' | 'row'
 > & {
 	readonly isRequired?: boolean;
 	/** Weighting that this reading needs, where it is not the usual one of the kit. */
@@ -39,6 +39,7 @@ export function levelPrompt(profile: Profile, asked: LevelQuestion): Prompt<Prof
 		unit: `dB ${weighting}`,
 		isRequired,
 		values: readings.map(({decibels, setAside}) => `${decibels.toFixed(1)}${setAside ? ' (set aside)' : ''}`),
+		...lastOf(readings),
 		isAnswered: readings.some(({setAside}) => !setAside),
 		take(subject, text, taking) {
 			const level = readLevel(text);

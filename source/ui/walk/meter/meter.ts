@@ -3,7 +3,8 @@ import {nameOf} from '../../../profile/names.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
-import {foundPrompts, noiseCaution} from './found.ts';
+import type {Stop} from '../stop.ts';
+import {briefNoise, foundPrompts, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
 
 const mainsNoise: Signal = {kind: 'pink', fromHertz: 500, toHertz: 2000};
@@ -24,9 +25,6 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 	const subs = (profile.subs ?? []).map(({id}) => id);
 	const sources = [...walkingOrder(profile), ...subs];
 	const weighting = weightingOf(profile);
-	const isFirstNoise = !profile.meter?.some(
-		({round, source}) => round === 'first' && source !== 'background',
-	);
 	const at = (source: string, seat: string, isRequired: boolean) => {
 		const isSub = subs.includes(source);
 		return meterPrompt(profile, {
@@ -40,7 +38,8 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 				? 'Let the needle settle for ten seconds and take its middle. Bass noise swings more than the rest.'
 				: 'Wait until the figure settles and take its middle. Typed again, it is a repeat and both count.',
 			drawing: held,
-			caution: isFirstNoise ? noiseCaution : undefined,
+			caution: noiseCaution,
+			briefCaution: briefNoise,
 			isRequired,
 			row: source,
 		});
@@ -80,3 +79,11 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 			.flatMap(seat => sources.map(source => at(source, seat.id, false))),
 	];
 }
+
+/** Levels of the first round. */
+export const meterStop = {
+	id: 'meter',
+	name: 'Meter',
+	prompts: meterPrompts,
+	after: 'dialIn',
+} as const satisfies Stop<never>;

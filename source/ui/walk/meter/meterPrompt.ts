@@ -15,6 +15,7 @@ export type MeterQuestion = {
 	readonly explain: string;
 	readonly drawing?: readonly string[];
 	readonly caution?: string;
+	readonly briefCaution?: string;
 	readonly isRequired?: boolean;
 	readonly row?: string;
 };

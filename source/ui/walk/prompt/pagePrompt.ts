@@ -1,7 +1,12 @@
+import type {DrawerId, StopId} from '../places.ts';
 import type {Prompt} from './prompt.ts';
 
 /** A stop that shows a page instead of asking. */
-export function pagePrompt<Subject>(id: string, question: string, explain: string): Prompt<Subject> {
+export function pagePrompt<Subject>(
+	id: StopId | DrawerId,
+	question: string,
+	explain: string,
+): Prompt<Subject> {
 	return {
 		id,
 		stop: id,

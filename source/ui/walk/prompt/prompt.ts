@@ -1,3 +1,5 @@
+import type {WalkPlace} from '../places.ts';
+
 /** Where and when an answer is taken. */
 export type Taking = {
 	/** Time of day for the record, ISO 8601; the interface brings the clock. */
@@ -23,6 +25,8 @@ export type Taken<Subject> =
 
 export type AskedChoice<Subject> = {
 	readonly label: string;
+	/** How the value was read, where the label tells something else. */
+	readonly said?: string;
 	readonly next: Subject;
 	/** A reason to doubt this choice; it is asked about once. */
 	readonly doubt?: string;
@@ -38,7 +42,7 @@ Functions are pure: they return a new subject.
 export type Prompt<Subject> = {
 	/** Stable, so that a walk resumes at it: `tape:FL:sofa`. */
 	readonly id: string;
-	readonly stop: string;
+	readonly stop: WalkPlace;
 	/** The question, large: a few words. */
 	readonly question: string;
 	/** What to do with the hands, one line. */
@@ -58,16 +62,22 @@ export type Prompt<Subject> = {
 	/** Text taken by Enter alone where nothing is answered yet. */
 	readonly usualText?: string;
 	readonly isRequired: boolean;
+	/** Optional, but it comes by itself once where it helps, and Enter passes it. */
+	readonly isOffered?: boolean;
 	/** Values so far, as shown; a value that was set aside is told in words. */
 	readonly values: readonly string[];
+	/** Index of the value that a new one would replace: the last that counts. Absent where an answer always replaces. */
+	readonly replaces?: number;
 	/** Whether it counts as answered; values that were set aside do not. */
 	readonly isAnswered: boolean;
 	/** One line for `?`. */
 	readonly explain: string;
 	/** A small drawing for `?`, lines of equal meaning to `explain`. */
 	readonly drawing?: readonly string[];
-	/** Where the act can hurt: shown as long as the question stands. */
+	/** Where the act can hurt: the full text, shown until the act was begun in this place. */
 	readonly caution?: string;
+	/** One short line for every question after that; the first sentence where absent. */
+	readonly briefCaution?: string;
 	/** Row of the settings table that it is about. */
 	readonly row?: string;
 	readonly take: (subject: Subject, text: string, taking: Taking) => Taken<Subject>;

@@ -1,14 +1,16 @@
+import type {WalkPlace} from '../places.ts';
 import type {Choice, Prompt} from './prompt.ts';
 import {type Reading, takenFrom} from './taken.ts';
 
 type Common = {
 	readonly id: string;
-	readonly stop: string;
+	readonly stop: WalkPlace;
 	readonly question: string;
 	readonly about?: string;
 	readonly explain: string;
 	readonly drawing?: readonly string[];
 	readonly caution?: string;
+	readonly briefCaution?: string;
 	readonly row?: string;
 	readonly isRequired?: boolean;
 };

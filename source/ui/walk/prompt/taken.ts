@@ -1,4 +1,4 @@
-import type {Taken} from './prompt.ts';
+import type {Prompt, Taken} from './prompt.ts';
 import type {Sanity} from './sanity.ts';
 
 /** What the readers of lengths, levels, times and numbers have in common. */
@@ -24,4 +24,10 @@ export function takenFrom<Subject, Value extends {readonly readAs: string}>(
 	}
 
 	return {kind: 'taken', next: put(reading), readAs: reading.readAs, ...sanity?.(reading)};
+}
+
+/** Which of several readings a new one would replace: the last that counts. */
+export function lastOf(readings: readonly {readonly setAside?: boolean}[]): Pick<Prompt<never>, 'replaces'> {
+	const replaces = readings.findLastIndex(({setAside}) => !setAside);
+	return replaces < 0 ? {} : {replaces};
 }

@@ -3,11 +3,9 @@ import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {proofPlan} from '../../../study/calibration/proof/plan.ts';
 import type {ProofPlanItem, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import {prove} from '../../../study/calibration/proof/prove.ts';
+import {derived} from '../../derived.ts';
+import {measuredOf} from '../measured.ts';
 import {solutionOf} from '../solution.ts';
-
-// Profiles are never changed in place, so what was found for one stays true for as long as it exists.
-const plans = new WeakMap<Profile, readonly ProofPlanItem[]>();
-const results = new WeakMap<Profile, ProofResult>();
 
 /** The set that a second round is taken with: decided last, and at least partly typed in. */
 export function provenSet(profile: Profile): SettingsSet | undefined {
@@ -15,12 +13,11 @@ export function provenSet(profile: Profile): SettingsSet | undefined {
 	return decided?.origin === 'solved' && (decided.dialledIn ?? []).length === 0 ? undefined : decided;
 }
 
-/** The readings of the second round; none before a set was typed in. Computed once for a profile. */
-export function planOf(profile: Profile): readonly ProofPlanItem[] {
-	const found = plans.get(profile) ?? findPlan(profile);
-	plans.set(profile, found);
-	return found;
-}
+/** The readings of the second round; none before a set was typed in. */
+export const planOf: (profile: Profile) => readonly ProofPlanItem[] = derived(
+	{measured: measuredOf},
+	({measured}) => findPlan(measured),
+);
 
 /** Seats that the levels are made for; others only once they were read. */
 function findPlan(profile: Profile): ProofPlanItem[] {
@@ -29,9 +26,7 @@ function findPlan(profile: Profile): ProofPlanItem[] {
 	return proofPlan(profile).filter(({seat, taken}) => taken > 0 || levelSeats.includes(seat));
 }
 
-/** Predictions against what was read. Computed once for a profile. */
-export function proofOf(profile: Profile): ProofResult {
-	const found = results.get(profile) ?? prove(profile);
-	results.set(profile, found);
-	return found;
-}
+/** Predictions against what was read. */
+export const proofOf: (profile: Profile) => ProofResult = derived({measured: measuredOf}, ({measured}) =>
+	prove(measured),
+);

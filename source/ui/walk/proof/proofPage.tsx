@@ -5,6 +5,7 @@ import {Lines} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
 import {type HubPlan, type HubState, hubKeys, hubStart, pressHub} from '../hub.ts';
 import type {Page} from '../page.ts';
+import type {Stop} from '../stop.ts';
 import {proofLines} from './lines.ts';
 import {proofPrompts} from './proof.ts';
 
@@ -35,3 +36,12 @@ export const proofPage: Page<HubState> = {
 	keys: hubKeys,
 	view: props => <Proof {...props} />,
 };
+
+/** The second round of readings, against what was predicted. */
+export const proofStop = {
+	id: 'proof',
+	name: 'Proof',
+	prompts: proofPrompts,
+	page: proofPage,
+	after: 'keep',
+} as const satisfies Stop<HubState>;

@@ -3,6 +3,7 @@ import {readNumber} from '../../../profile/units/number.ts';
 import {readTemperature} from '../../../profile/units/temperature.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {valuePrompt} from '../prompt/single.ts';
+import type {Stop} from '../stop.ts';
 import {tapePrompt} from '../tape/tapePrompt.ts';
 import {ceilingPrompts} from './ceiling.ts';
 import {seatPrompts} from './seats.ts';
@@ -74,3 +75,11 @@ function airPrompts(profile: Profile): Prompt<Profile>[] {
 		}),
 	];
 }
+
+/** The room, its air and its seats. */
+export const roomStop = {
+	id: 'room',
+	name: 'Room',
+	prompts: roomPrompts,
+	after: 'tape',
+} as const satisfies Stop<never>;

@@ -4,6 +4,7 @@ import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
+import type {Stop} from '../stop.ts';
 import {tapePrompt} from './tapePrompt.ts';
 import {lengthUnitOf, typedExamples} from './units.ts';
 
@@ -41,7 +42,7 @@ export function tapePrompts(profile: Profile): Prompt<Profile>[] {
 				? `A sub's distance sets when it may play. Type it as the tape shows it: ${example}`
 				: `The straight line that the sound takes, at ear height. ${example}`,
 			drawing: toEar,
-			caution: isOverhead(source) ? ladderCaution : undefined,
+			...(isOverhead(source) && {caution: ladderCaution, briefCaution: 'Ladder: never lean out.'}),
 			isRequired,
 			row: source,
 		});
@@ -62,3 +63,11 @@ export function tapePrompts(profile: Profile): Prompt<Profile>[] {
 		...others.flatMap(seat => sources.map(source => toSeat(source, seat.id, false))),
 	];
 }
+
+/** Lengths: what delays are made of, then where everything stands. */
+export const tapeStop = {
+	id: 'tape',
+	name: 'Tape',
+	prompts: tapePrompts,
+	after: 'meter',
+} as const satisfies Stop<never>;

@@ -1,15 +1,16 @@
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
 import {remarkOnTape} from '../../../study/calibration/readings/sanity.ts';
+import type {WalkPlace} from '../places.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
-import {takenFrom} from '../prompt/taken.ts';
+import {lastOf, takenFrom} from '../prompt/taken.ts';
 import {sayFor} from '../sayFor.ts';
 import {lengthUnitOf, unitWords} from './units.ts';
 
 export type TapeQuestion = {
 	readonly id: string;
-	readonly stop: string;
+	readonly stop: WalkPlace;
 	readonly from: string;
 	readonly to: string;
 	readonly question: string;
@@ -17,6 +18,7 @@ export type TapeQuestion = {
 	readonly explain: string;
 	readonly drawing?: readonly string[];
 	readonly caution?: string;
+	readonly briefCaution?: string;
 	readonly isRequired?: boolean;
 	readonly row?: string;
 };
@@ -34,6 +36,7 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 		values: readings.map(
 			({metres, setAside}) => formatLength(metres, unit) + (setAside ? ' (set aside)' : ''),
 		),
+		...lastOf(readings),
 		isAnswered: readings.some(({setAside}) => !setAside),
 		take(subject, text, taking) {
 			const reading = readLength(text, unit);

@@ -5,6 +5,7 @@ import {Lines} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
 import {type HubPlan, type HubState, hubKeys, hubStart, pressHub} from '../hub.ts';
 import type {Page} from '../page.ts';
+import type {Stop} from '../stop.ts';
 import {wiringLines} from './lines.ts';
 import {wiringPrompts} from './wiring.ts';
 
@@ -35,3 +36,11 @@ export const wiringPage: Page<HubState> = {
 	keys: hubKeys,
 	view: props => <Wiring {...props} />,
 };
+
+/** Cables, outlets and labels. */
+export const wiringDrawer = {
+	id: 'wiring',
+	name: 'Wiring',
+	prompts: wiringPrompts,
+	page: wiringPage,
+} as const satisfies Stop<HubState>;

@@ -5,16 +5,24 @@ import {cellWidth} from '../../../../source/report/fitCells.ts';
 import type {NamedKey} from '../../../../source/ui/keys/press.ts';
 import {bassPage} from '../../../../source/ui/walk/bass/bassPage.tsx';
 import {withDecided} from '../../../../source/ui/walk/dialIn/decide.ts';
+import {factsOf} from '../../../../source/ui/walk/stops.ts';
 import {readAloud} from '../../screenReader.ts';
 import {answered, bassProfile} from './exampleRoom.ts';
 
 const view = (profile: Profile, columns: number, height: number) => (
-	<Box>{bassPage.view({profile, state: bassPage.start(profile), columns, height})}</Box>
+	<Box>
+		{bassPage.view({profile, state: bassPage.start(profile), columns, height, walk: factsOf(profile)})}
+	</Box>
 );
 const draw = (profile: Profile, columns = 80, height = 40) =>
 	renderToString(view(profile, columns, height), {columns});
 const press = (profile: Profile, key: NamedKey) =>
-	bassPage.press(profile, bassPage.start(profile), {key}, {decidedAt: '2026-04-18T10:00:00Z'});
+	bassPage.press(
+		profile,
+		bassPage.start(profile),
+		{key},
+		{decidedAt: '2026-04-18T10:00:00Z', walk: factsOf(profile)},
+	);
 const taped = (profile: Profile): Profile => ({
 	...profile,
 	tape: [

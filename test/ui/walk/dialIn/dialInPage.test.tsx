@@ -2,13 +2,14 @@ import {Box, renderToString} from 'ink';
 import {expect, test} from 'vitest';
 import {withDecided} from '../../../../source/ui/walk/dialIn/decide.ts';
 import {dialInPage} from '../../../../source/ui/walk/dialIn/dialInPage.tsx';
-import {keysOf} from '../../../../source/ui/walk/page.ts';
+import {openPage} from '../../../../source/ui/walk/page.ts';
+import {factsOf} from '../../../../source/ui/walk/stops.ts';
 import {readAloud} from '../../screenReader.ts';
 import {exampleProfile} from './exampleProfile.ts';
 
 const profile = withDecided(exampleProfile(), '2026-04-18T10:00:00Z');
 const view = (columns: number, height: number) =>
-	dialInPage.view({profile, state: dialInPage.start(profile), columns, height});
+	dialInPage.view({profile, state: dialInPage.start(profile), columns, height, walk: factsOf(profile)});
 
 test.each([60, 80, 120, 160])('the page keeps its lines whole at %i columns', columns => {
 	const lines = renderToString(<Box>{view(columns, 17)}</Box>, {columns}).split('\n');
@@ -23,8 +24,8 @@ test('the page is read aloud without drawn figures', () => {
 });
 
 test('the page names the keys of what it shows', () => {
-	const start = dialInPage.start(profile);
-	const keys = (subject: typeof profile) => keysOf(dialInPage, subject, start).map(([key]) => key);
+	const open = openPage(dialInPage, dialInPage.start(profile));
+	const keys = (subject: typeof profile) => open.keys(subject).map(([key]) => key);
 	expect(keys(profile)).toEqual(['Enter', 'Space', '↑↓', 'l']);
 	expect(keys(exampleProfile())).toEqual(['Enter']);
 	expect(keys(exampleProfile({settings: [], tape: [], meter: []}))).toEqual([]);

@@ -2,6 +2,7 @@ import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import type {NamedKey, Press} from '../../../../source/ui/keys/press.ts';
 import {type DialInState, dialInStart, pressDialIn} from '../../../../source/ui/walk/dialIn/press.ts';
+import {factsOf} from '../../../../source/ui/walk/stops.ts';
 import {exampleProfile} from './exampleProfile.ts';
 
 type Desk = {readonly profile: Profile; readonly state: DialInState; readonly last: string};
@@ -11,7 +12,10 @@ const press = (key: string): Press =>
 
 function play(desk: Desk, ...keys: string[]): Desk {
 	return keys.reduce((now: Desk, key): Desk => {
-		const result = pressDialIn(now.profile, now.state, press(key), {decidedAt: '2026-04-18T10:00:00Z'});
+		const result = pressDialIn(now.profile, now.state, press(key), {
+			decidedAt: '2026-04-18T10:00:00Z',
+			walk: factsOf(now.profile),
+		});
 		return {
 			profile: result.kind === 'profile' ? result.profile : now.profile,
 			state: result.kind === 'profile' || result.kind === 'state' ? result.state : now.state,

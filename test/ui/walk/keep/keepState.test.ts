@@ -8,6 +8,7 @@ import {
 	pressKeep,
 	sheetScreenLines,
 } from '../../../../source/ui/walk/keep/keepState.ts';
+import {factsOf} from '../../../../source/ui/walk/stops.ts';
 import {den} from '../../rooms.ts';
 
 const profile: Profile = {
@@ -15,10 +16,11 @@ const profile: Profile = {
 	tape: [{from: 'seat1', to: 'FL', metres: 3}],
 	meter: [{source: 'FL', seat: 'seat1', decibels: 74, weighting: 'C', round: 'first'}],
 };
+const world = {walk: factsOf(profile)};
 const key = (text: string): Press => ({key: 'character', text});
 
 function stateAfter(state: KeepState, press: Press): KeepState {
-	const pressed = pressKeep(profile, state, press);
+	const pressed = pressKeep(profile, state, press, world);
 	if (pressed.kind !== 'state') throw new Error(`The key made ${pressed.kind}.`);
 	return pressed.state;
 }
@@ -36,7 +38,7 @@ describe('the page for the cabinet door', () => {
 	});
 
 	test('is written by w as a page to print and as plain text, and the paths are told', () => {
-		const pressed = pressKeep(profile, keepStart, key('w'));
+		const pressed = pressKeep(profile, keepStart, key('w'), world);
 		if (pressed.kind !== 'write') throw new Error(`w made ${pressed.kind}.`);
 		expect(pressed.documents.map(({ending}) => ending)).toEqual(['-door.html', '-door.txt']);
 		expect(pressed.documents[0]!.text).toMatch(/^<!DOCTYPE html>/);
@@ -53,13 +55,13 @@ describe('the page for the cabinet door', () => {
 
 	test('leaves the walk’s own keys alone on the summary', () => {
 		for (const press of [{key: 'up'}, key('q'), key('u')] as Press[]) {
-			expect(pressKeep(profile, keepStart, press).kind).toBe('none');
+			expect(pressKeep(profile, keepStart, press, world).kind).toBe('none');
 		}
 	});
 });
 
 test('l writes two labels for each cable', () => {
-	const pressed = pressKeep(profile, keepStart, key('l'));
+	const pressed = pressKeep(profile, keepStart, key('l'), world);
 	if (pressed.kind !== 'write') throw new Error(`l made ${pressed.kind}.`);
 	const [{text, ending}] = pressed.documents as ReadonlyArray<{text: string; ending: string}> as [
 		{text: string; ending: string},

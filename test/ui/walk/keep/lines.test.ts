@@ -5,6 +5,7 @@ import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {keepLines} from '../../../../source/ui/walk/keep/lines.ts';
 import {nextOf} from '../../../../source/ui/walk/keep/next.ts';
+import {factsOf, stopStatusOf} from '../../../../source/ui/walk/stops.ts';
 import {den} from '../../rooms.ts';
 
 /** The newer of the profiles that come with the program: an invented room, decided and typed in. */
@@ -16,13 +17,13 @@ function attic(): Profile {
 }
 
 const textOf = (profile: Profile, columns = 80) =>
-	keepLines(profile, columns)
+	keepLines(profile, columns, factsOf(profile))
 		.map(({text}) => text.trim())
 		.join(' ');
 
 test('an empty profile tells what is missing and that Enter goes there', () => {
 	expect(textOf(den())).toMatch(/Tape: 8 still needed.*Settings: nothing to type in yet.*Next: Tape/);
-	expect(nextOf(den()).promptId).toBeUndefined();
+	expect(nextOf(den(), stopStatusOf(den())).promptId).toBeUndefined();
 });
 
 test('measured and undecided settings lead to Dial-in', () => {
@@ -33,7 +34,7 @@ test('measured and undecided settings lead to Dial-in', () => {
 		meter: measured.meter!.filter(({round}) => round === 'first'),
 	};
 	expect(textOf(profile)).toMatch(/Settings: computed, not decided/);
-	expect(nextOf(profile).promptId).toBe('dialIn');
+	expect(nextOf(profile, stopStatusOf(profile)).promptId).toBe('dialIn');
 });
 
 test('settings are told as stale once a reading gives others', () => {
@@ -47,7 +48,7 @@ test('settings are told as stale once a reading gives others', () => {
 	expect(textOf(moved)).toMatch(
 		/Settings: stale\. Decided on \d{4}-\d\d-\d\d; newer readings give others for .*Front left/,
 	);
-	expect(nextOf(moved).promptId).toBe('dialIn');
+	expect(nextOf(moved, stopStatusOf(moved)).promptId).toBe('dialIn');
 });
 
 test('a second round tells its verdict', () => {
@@ -57,5 +58,6 @@ test('a second round tells its verdict', () => {
 test('lines fit the width, whatever the profile', () => {
 	for (const profile of [den(), attic()])
 		for (const columns of [40, 80, 160])
-			for (const {text} of keepLines(profile, columns)) expect(text.length).toBeLessThanOrEqual(columns);
+			for (const {text} of keepLines(profile, columns, factsOf(profile)))
+				expect(text.length).toBeLessThanOrEqual(columns);
 });

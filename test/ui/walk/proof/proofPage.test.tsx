@@ -5,6 +5,7 @@ import {cellWidth} from '../../../../source/report/fitCells.ts';
 import {withDecided, withTick} from '../../../../source/ui/walk/dialIn/decide.ts';
 import {planOf} from '../../../../source/ui/walk/proof/proofOf.ts';
 import {proofPage} from '../../../../source/ui/walk/proof/proofPage.tsx';
+import {factsOf} from '../../../../source/ui/walk/stops.ts';
 import {readAloud} from '../../screenReader.ts';
 import {exampleProfile} from '../dialIn/exampleProfile.ts';
 
@@ -28,12 +29,19 @@ function round(aboveDb: Readonly<Record<string, number>> = {}): Profile {
 }
 
 const view = (profile: Profile, columns: number, height: number) => (
-	<Box>{proofPage.view({profile, state: proofPage.start(profile), columns, height})}</Box>
+	<Box>
+		{proofPage.view({profile, state: proofPage.start(profile), columns, height, walk: factsOf(profile)})}
+	</Box>
 );
 const draw = (profile: Profile, columns = 80, height = 60) =>
 	renderToString(view(profile, columns, height), {columns});
 const enter = (profile: Profile) =>
-	proofPage.press(profile, proofPage.start(profile), {key: 'enter'}, {decidedAt: '2026-04-19T10:00:00Z'});
+	proofPage.press(
+		profile,
+		proofPage.start(profile),
+		{key: 'enter'},
+		{decidedAt: '2026-04-19T10:00:00Z', walk: factsOf(profile)},
+	);
 
 test('the page says what comes first when nothing was typed in', () => {
 	expect(draw(decided)).toContain('Nothing to prove yet');

@@ -168,8 +168,10 @@ test('the quick round never stops at the cables', () => {
 	expect(state.promptId).toBe('dialIn');
 });
 
-test('one key leaves the stop in either direction', () => {
-	const at = startRound(walkRound, den(), 'wiring');
-	expect(reduceRound(walkRound, at, {kind: 'nextStop'}).promptId).toMatch(/^tape:/);
-	expect(reduceRound(walkRound, at, {kind: 'previousStop'}).promptId).toMatch(/^kit:/);
+test('the drawer opens from a question and leads back to it', () => {
+	const start = startRound(walkRound, den(), 'tape:FC:seat1');
+	const there = reduceRound(walkRound, start, {kind: 'drawer', drawer: 'wiring'});
+	expect(there.promptId).toBe('wiring');
+	for (const kind of ['nextStop', 'previousStop'] as const)
+		expect(reduceRound(walkRound, there, {kind}).promptId).toBe('tape:FC:seat1');
 });
