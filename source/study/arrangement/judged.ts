@@ -1,0 +1,55 @@
+import {type BassFigures, bassFigures} from '../room/bass.ts';
+import {badCase} from './draws.ts';
+import {type BassField, type SubSetting, togetherDb} from './field.ts';
+
+/** An arrangement's bass in all draws: each figure by draw. */
+export type JudgedBass = {
+	/** Figures in each draw, in the order of the draws. */
+	readonly draws: readonly BassFigures[];
+	/** Mean over the draws of what arrangements are ranked by, dB: spread between seats, or flatness where there is one seat. */
+	readonly meanDb: number;
+	/** The 18th of 20 draws from good to bad, dB: the bad case. */
+	readonly badDb: number;
+};
+
+/** What arrangements are ranked by: how much seats differ; with a single seat how uneven it is. */
+export function rankedDb({spreadDb, flatnessDb}: BassFigures, seats: number): number {
+	return seats > 1 ? spreadDb : flatnessDb;
+}
+
+/** Judges subs at some sources with settings, in every draw, at some receivers, the reference seat first. */
+export function judgeBass(
+	fields: readonly BassField[],
+	picked: readonly number[],
+	settings: readonly SubSetting[],
+	receivers: readonly number[],
+): JudgedBass {
+	const draws = fields.map(field =>
+		bassFigures(field.frequenciesHertz, togetherDb(field, picked, settings, receivers)),
+	);
+	const ranked = draws.map(figures => rankedDb(figures, receivers.length));
+	return {
+		draws,
+		meanDb: ranked.reduce((sum, value) => sum + value, 0) / ranked.length,
+		badDb: ranked.toSorted((a, b) => a - b)[Math.min(badCase, ranked.length - 1)]!,
+	};
+}
+
+/** Whether one arrangement is better than another, by how much, and whether the draws agree on it. */
+export type Comparison = {
+	readonly gainDb: number;
+	/** `sure`: at least 18 of 20 draws say so and it can be told; `none`: too little to be told; else `unclear`. */
+	readonly certainty: 'sure' | 'unclear' | 'none';
+};
+
+/** Less than this between two arrangements is no difference that anyone hears or that the model tells, dB. Tried in simulated rooms. */
+export const tellDb = 0.2;
+
+/** How much better `after` is than `before`, draw by draw. */
+export function compareBass(before: JudgedBass, after: JudgedBass, seats: number): Comparison {
+	const gains = after.draws.map((figures, i) => rankedDb(before.draws[i]!, seats) - rankedDb(figures, seats));
+	const gainDb = gains.reduce((sum, gain) => sum + gain, 0) / gains.length;
+	if (Math.abs(gainDb) < tellDb) return {gainDb, certainty: 'none'};
+	const agreeing = gains.filter(gain => Math.sign(gain) === Math.sign(gainDb)).length;
+	return {gainDb, certainty: agreeing / gains.length >= 0.9 ? 'sure' : 'unclear'};
+}
