@@ -2,6 +2,7 @@ import {readAllFiles} from '../platform/profiles/readAll.ts';
 import {Trouble} from '../platform/trouble.ts';
 import type {LengthUnit} from '../profile/types.ts';
 import {historyText} from '../report/history/text.ts';
+import {weightingMemory} from '../study/calibration/levels/levels.ts';
 import type {HistoryEntry} from '../study/comparison/history/historyEntry.ts';
 import {readEntry} from '../study/comparison/history/readEntry.ts';
 import {roomHistory} from '../study/comparison/history/roomHistory.ts';
@@ -13,11 +14,12 @@ const toldAtMost = 5;
 
 /** The profiles of the first folder that holds any: the user's own, else those that come with the program. */
 function readEntries(context: CommandContext): HistoryEntry[] {
+	const weightingOf = weightingMemory();
 	for (const folder of profileFolders(context)) {
 		const bad: string[] = [];
 		const entries: HistoryEntry[] = [];
 		for (const {id, value, problem} of readAllFiles(folder)) {
-			const entry = problem === undefined ? readEntry(value, id) : undefined;
+			const entry = problem === undefined ? readEntry(value, id, weightingOf) : undefined;
 			if (entry) entries.push(entry);
 			else bad.push(`${id}: ${problem ?? 'not a profile'}. Left out.`);
 		}

@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import type {ChannelId} from './channels.ts';
 import type {bassProcessor, channel, kit, receiver, speakerData, sub} from './schema/gear.ts';
 import type {inForce, meterReading, settingsSet, signal, target} from './schema/observed.ts';
 import type {profileSchema} from './schema/profile.ts';
@@ -26,5 +27,12 @@ export type Signal = z.infer<typeof signal>;
 export type Connection = z.infer<typeof connection>;
 export type SettingsSet = z.infer<typeof settingsSet>;
 export type InForce = z.infer<typeof inForce>;
+/** What a set holds for one channel of the receiver, and for one output of the bass processor. */
+export type ChannelSetting = NonNullable<SettingsSet['channels'][ChannelId]>;
+export type OutputSetting = NonNullable<SettingsSet['outputs']>[string];
+/** Id of a sub, as the profile names it. */
+export type SubId = Sub['id'];
+/** A speaker by its channel, or a sub: what a meter can hear by itself. */
+export type SourceId = ChannelId | SubId;
 export type Weighting = MeterReading['weighting'];
 export type LengthUnit = NonNullable<Profile['lengthUnit']>;

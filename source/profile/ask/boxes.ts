@@ -1,21 +1,17 @@
+import {assumedReceiver, usualReceiverSpeed} from '../practice.ts';
 import type {Profile, Receiver} from '../types.ts';
 
-/** Speed of sound that receivers compute with where they do not say, m/s. Common practice, no source. */
-export const usualReceiverSpeed = 343;
-
-/**
-Stands in for a receiver that is not described yet, so that a first round shows something.
-Common practice, no source: delays in tenths of a millisecond, trims in half decibels.
-*/
-const assumedReceiver: Receiver = {
-	timing: {kind: 'delay', stepMs: 0.1, minimumMs: 0, maximumMs: 100},
-	trim: {stepDb: 0.5, minimumDb: -12, maximumDb: 12},
-	crossover: {choicesHertz: [40, 60, 80, 90, 100, 110, 120, 150, 200], scope: 'per channel'},
-	subOutputs: 2,
-};
+/** The speed of sound that a receiver computes with, m/s: the one it states, else the usual. */
+export function receiverSpeed(receiver: Profile['receiver']): number {
+	const timing = receiver?.timing;
+	return (timing?.kind === 'distance' ? timing.speedOfSoundMetresPerSecond : undefined) ?? usualReceiverSpeed;
+}
 
 export function receiverOf(profile: Profile): {readonly receiver: Receiver; readonly isAssumed: boolean} {
-	return {receiver: profile.receiver ?? assumedReceiver, isAssumed: profile.receiver === undefined};
+	return {
+		receiver: profile.receiver ?? (assumedReceiver as Receiver),
+		isAssumed: profile.receiver === undefined,
+	};
 }
 
 /** A control of a box in the one unit that a computation uses: it can show `minimum + k · step` up to `maximum`. */
@@ -41,7 +37,7 @@ export function timingControl(receiver: Receiver): TimingControl {
 		return {kind: 'delay', delay, toEntry: delayMs => delayMs, entryPerMs: 1};
 	}
 
-	const metresPerMs = (timing.speedOfSoundMetresPerSecond ?? usualReceiverSpeed) / 1000;
+	const metresPerMs = receiverSpeed(receiver) / 1000;
 	const metres = control(timing.stepMetres, timing.minimumMetres, timing.maximumMetres);
 	return {
 		kind: 'distance',

@@ -1,111 +1,82 @@
-import type {InForce, Profile, SettingsSet} from '../types.ts';
-import {processorOf, subsOf} from './subs.ts';
+import {isLfe} from '../channels.ts';
+import type {OutputSetting, Profile, SourceId} from '../types.ts';
+import {receiverSpeed} from './boxes.ts';
+import {type SetInForce, settingFor} from './settings.ts';
+import {processorOf, subsOf, type WithSubs} from './subs.ts';
 
-/** What stands in the receiver for one channel. */
-export type ChannelState = {
-	readonly trimDb: number;
-	readonly delayMs: number;
-	readonly crossoverHertz: number | 'full' | undefined;
-	readonly isInverted: boolean;
-};
-
-/** What stands in one output of the bass processor. */
-export type OutputState = {readonly gainDb: number; readonly delayMs: number; readonly isInverted: boolean};
-
-/** Everything dialled in that a meter can hear. */
-export type BoxState = {
-	readonly channels: ReadonlyMap<string, ChannelState>;
-	readonly outputs: ReadonlyMap<string, OutputState>;
-	readonly masterDb: number;
-	/** By speaker or sub, level that no setting accounts for, dB: a cover left on, a knob turned. */
-	readonly besides?: ReadonlyMap<string, number>;
-};
-
-/** The settings in one line of sound: the receiver's channel and, for a sub behind it, the processor's output. */
+/** The way from a channel of the receiver to a speaker or sub; for a sub behind the processor through one of its outputs. */
 export type Line = {readonly channel: string; readonly output?: string};
 
-const untouchedChannel: ChannelState = {trimDb: 0, delayMs: 0, crossoverHertz: undefined, isInverted: false};
-const untouchedOutput: OutputState = {gainDb: 0, delayMs: 0, isInverted: false};
+/** A profile as far as lines go. */
+export type WithLines = WithSubs & Pick<Profile, 'bassProcessor' | 'receiver'>;
 
-export const channelState = (state: BoxState, id: string): ChannelState =>
-	state.channels.get(id) ?? untouchedChannel;
-export const outputState = (state: BoxState, id: string): OutputState =>
-	state.outputs.get(id) ?? untouchedOutput;
+/** What a set of settings does to one line; `unstated` where the set does not say, for the asker to decide what then. */
+export type LineEffect = {
+	/** Trim and gain together, dB; a box that states none counts as 0 beside one that does. The master volume is apart. */
+	readonly gainDb: number | 'unstated';
+	/**
+	Delay that the boxes add, ms; where the receiver takes distances only differences between lines mean anything. What the
+	receiver adds must be stated; an output of the processor that states none adds none.
+	*/
+	readonly delayMs: number | 'unstated';
+	readonly isInverted: boolean;
+	readonly crossoverHertz: number | 'full' | 'unstated';
+};
 
-/**
-A set of settings as what it does to the sound. Distances become the delays they stand for: the receiver delays a near
-speaker more, by its own speed of sound.
-
-@param set - What the set does not name counts as untouched: trim 0 dB, no delay, not inverted.
-*/
-export function boxState(
-	profile: Profile,
-	set: SettingsSet | Exclude<InForce, string> | undefined,
-): BoxState {
-	const timing = profile.receiver?.timing;
-	const speed = (timing?.kind === 'distance' && timing.speedOfSoundMetresPerSecond) || 343;
-	const channels = new Map<string, ChannelState>();
-	for (const [id, setting] of Object.entries(set?.channels ?? {})) {
-		const distance = setting.distanceMetres?.stepped;
-		channels.set(id, {
-			trimDb: setting.trimDb?.stepped ?? 0,
-			delayMs: setting.delayMs?.stepped ?? (distance === undefined ? 0 : (-1000 * distance) / speed),
-			crossoverHertz: setting.crossoverHertz,
-			isInverted: setting.polarityInverted ?? false,
-		});
-	}
-
-	const outputs = new Map<string, OutputState>();
-	for (const [id, setting] of Object.entries(set?.outputs ?? {})) {
-		outputs.set(id, {
-			gainDb: setting.gainDb?.stepped ?? 0,
-			delayMs: setting.delayMs?.stepped ?? 0,
-			isInverted: setting.polarityInverted ?? false,
-		});
-	}
-
-	return {channels, outputs, masterDb: set?.masterVolumeDb ?? 0};
+/** Channels that drive a speaker of their own, in the profile's order. */
+export function mainChannels({channels}: Pick<Profile, 'channels'>): Profile['channels'] {
+	return channels.filter(({id}) => !isLfe(id));
 }
 
 /** The line of a speaker or sub. */
-export function lineOf(profile: Profile, atom: string): Line {
-	const sub = subsOf(profile).find(({id}) => id === atom);
-	if (!sub) return {channel: atom};
+export function lineOf(profile: WithLines, source: SourceId): Line {
+	const sub = subsOf(profile).find(({id}) => id === source);
+	if (!sub) return {channel: source};
 	return processorOf(profile, sub)
 		? {channel: sub.fedBy, output: sub.processorOutput!}
 		: {channel: sub.fedBy};
 }
 
-/** Level that the settings add to a line, dB. */
-export function gainOf(state: BoxState, {channel, output}: Line): number {
-	return (
-		channelState(state, channel).trimDb +
-		(output === undefined ? 0 : outputState(state, output).gainDb) +
-		state.masterDb
-	);
+/**
+What a set of settings does to the line of a speaker or sub: the one answer for all who ask.
+
+@param line - From `lineOf`.
+*/
+export function effectOf(
+	profile: Pick<Profile, 'receiver'>,
+	set: SetInForce | undefined,
+	{channel, output}: Line,
+): LineEffect {
+	const own = settingFor(set, channel);
+	const behind: OutputSetting | undefined = output === undefined ? undefined : set?.outputs?.[output];
+	const trimDb = own?.trimDb?.stepped;
+	const gainDb = behind?.gainDb?.stepped;
+	const receiverMs = receiverDelayMs(profile, set, channel);
+	return {
+		gainDb: trimDb === undefined && gainDb === undefined ? 'unstated' : (trimDb ?? 0) + (gainDb ?? 0),
+		delayMs: receiverMs === undefined ? 'unstated' : receiverMs + (behind?.delayMs?.stepped ?? 0),
+		isInverted: (own?.polarityInverted ?? false) !== (behind?.polarityInverted ?? false),
+		crossoverHertz: own?.crossoverHertz ?? 'unstated',
+	};
 }
 
-/** Delay that the settings add to a line, ms. */
-export function delayOf(state: BoxState, {channel, output}: Line): number {
-	return (
-		channelState(state, channel).delayMs + (output === undefined ? 0 : outputState(state, output).delayMs)
-	);
+/** The value, or what the asker takes where a set does not state it. */
+export function orElse<Value, Otherwise>(value: Value | 'unstated', otherwise: Otherwise) {
+	return value === 'unstated' ? otherwise : (value as Exclude<Value, 'unstated'>);
 }
 
-/** Whether the settings invert a line. */
-export function isInverted(state: BoxState, {channel, output}: Line): boolean {
-	return (
-		channelState(state, channel).isInverted !==
-		(output !== undefined && outputState(state, output).isInverted)
-	);
-}
+/**
+Delay that the receiver adds to a channel, ms. A distance is the delay it stands for: the receiver delays a near speaker
+more, by its own speed of sound.
 
-/** The same settings with one channel's changed. */
-export function withChannel(state: BoxState, id: string, change: Partial<ChannelState>): BoxState {
-	return {...state, channels: new Map(state.channels).set(id, {...channelState(state, id), ...change})};
-}
-
-/** The same settings with one output's changed. */
-export function withOutput(state: BoxState, id: string, change: Partial<OutputState>): BoxState {
-	return {...state, outputs: new Map(state.outputs).set(id, {...outputState(state, id), ...change})};
+@returns `undefined` where the set states neither delay nor distance.
+*/
+export function receiverDelayMs(
+	profile: Pick<Profile, 'receiver'>,
+	set: SetInForce | undefined,
+	channel: string,
+): number | undefined {
+	const {delayMs, distanceMetres} = settingFor(set, channel) ?? {};
+	if (delayMs) return delayMs.stepped;
+	return distanceMetres && (-1000 * distanceMetres.stepped) / receiverSpeed(profile.receiver);
 }

@@ -1,3 +1,4 @@
+import {usualMeterSigmaDb} from '../practice.ts';
 import type {MeterReading, Profile, TapeReading} from '../types.ts';
 import {subsOf} from './subs.ts';
 
@@ -54,6 +55,11 @@ export function isForLevels(reading: MeterReading): boolean {
 		reading.addedDelayMs === undefined &&
 		reading.signal?.kind !== 'tone'
 	);
+}
+
+/** Standard deviation of one reading of the meter, dB: the kit's, else the usual. */
+export function meterSigmaOf({kit}: Pick<Profile, 'kit'>): number {
+	return kit?.meterSigmaDb ?? usualMeterSigmaDb;
 }
 
 function push<Value>(map: Map<string, Value[]>, key: string, value: Value): void {

@@ -1,4 +1,4 @@
-import type {InForce, MeterReading, Profile, SettingsSet} from '../types.ts';
+import type {ChannelId, ChannelSetting, InForce, MeterReading, Profile, SettingsSet} from '../types.ts';
 
 /** What can stand in the boxes: a stored set, or one written into a reading. */
 export type SetInForce = SettingsSet | Exclude<InForce, string>;
@@ -47,4 +47,28 @@ export function solvedSettings<Stored extends WithOrigin>({
 	settings = [],
 }: WithSets<Stored>): Stored | undefined {
 	return settings.findLast(({origin}) => origin === 'solved');
+}
+
+/** What a set holds for a channel, whatever the id: of a channel that the receiver does not have it holds nothing. */
+export function settingFor(
+	set: Pick<SetInForce, 'channels'> | undefined,
+	id: string,
+): ChannelSetting | undefined {
+	return set?.channels[id as ChannelId];
+}
+
+/** The master volume that most of these readings were taken at, dB, and of several the softest; `undefined` where none says. */
+export function usualMasterDb(
+	profile: Pick<Profile, 'settings'>,
+	readings: Iterable<Pick<MeterReading, 'inForce'>>,
+): number | undefined {
+	const sets = new Map((profile.settings ?? []).map(set => [set.id, set]));
+	const counts = new Map<number, number>();
+	for (const {inForce} of readings) {
+		const master = (typeof inForce === 'string' ? sets.get(inForce) : inForce)?.masterVolumeDb;
+		if (master !== undefined) counts.set(master, (counts.get(master) ?? 0) + 1);
+	}
+
+	const [usual] = [...counts].sort(([one, many], [other, more]) => more - many || one - other);
+	return usual?.[0];
 }

@@ -1,4 +1,4 @@
-import {receiverOf, usualReceiverSpeed} from '../../profile/ask/boxes.ts';
+import {receiverOf, receiverSpeed} from '../../profile/ask/boxes.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {Profile, Receiver} from '../../profile/types.ts';
 import type {SeatLevel} from './levels/levels.ts';
@@ -19,8 +19,7 @@ export function timingReason(
 	const late = latencies.map(({at, milliseconds}) => ` and ${inMs(milliseconds)} at ${at}`).join('');
 	const way = `${inLength(distance.metres, unit)} at ${number(metresPerSecond)} m/s${late} make ${inMs(value, 2)}`;
 	const {timing} = receiverOf(profile).receiver;
-	const ownSpeed =
-		timing.kind === 'distance' ? (timing.speedOfSoundMetresPerSecond ?? usualReceiverSpeed) : undefined;
+	const ownSpeed = timing.kind === 'distance' ? receiverSpeed(profile.receiver) : undefined;
 	const rest =
 		dialled.kind === 'distance'
 			? `with the receiver's ${number(ownSpeed!)} m/s that is ${entryText(dialled.exact, timing, true)}, entered as ${entryText(dialled.stepped, timing)}`

@@ -1,8 +1,10 @@
 import {channelLatency, subLatency} from '../../profile/ask/latency.ts';
+import {mainChannels} from '../../profile/ask/lines.ts';
 import {observe} from '../../profile/ask/readings.ts';
 import {referenceSeat} from '../../profile/ask/seats.ts';
 import {standingSettings} from '../../profile/ask/settings.ts';
 import {processorOf, subsByFeed, subsOf} from '../../profile/ask/subs.ts';
+import {usualMainsBand, usualTargetDb} from '../../profile/practice.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import {speedOfSound} from '../../science/acoustics/air.ts';
 import {withBlend} from './blend/withBlend.ts';
@@ -11,7 +13,7 @@ import {crossoversOf} from './crossoverMemory.ts';
 import {generalRemarks} from './generalRemarks.ts';
 import {levelContext} from './levels/levelContext.ts';
 import {levelOverSeats, levelSeats} from './levels/levelSeats.ts';
-import {type SeatLevel, usualMainsBand} from './levels/levels.ts';
+import type {SeatLevel} from './levels/levels.ts';
 import {subLevels} from './levels/subs.ts';
 import {trims} from './levels/trims.ts';
 import {missingReadings, missingRemarks} from './readings/missing.ts';
@@ -19,10 +21,6 @@ import type {Remark, Solution} from './result.ts';
 import {adjustedDistances} from './timing/adjustedDistances.ts';
 import {type Arrival, arrivalOf, timing} from './timing/delays.ts';
 import {type AdjustedDistances, type MeasuredDistance, measuredDistance} from './timing/distances.ts';
-import {mainChannels} from './words.ts';
-
-/** Level of the test signal at the seat where the profile sets no target, dB. Common practice, no source. */
-export const usualTargetDb = 75;
 
 /**
 Everything to dial in, from everything measured: timing, trims, crossovers and polarity, each as computed and as the

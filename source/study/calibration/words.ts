@@ -1,5 +1,4 @@
-import {isLfe} from '../../profile/channels.ts';
-import type {LengthUnit, Profile} from '../../profile/types.ts';
+import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {Remark} from './result.ts';
 
@@ -28,11 +27,6 @@ export function inMs(value: number, decimals = 1): string {
 /** A length in the profile's own unit; metres where the profile names none. */
 export function inLength(metres: number, unit: LengthUnit | undefined): string {
 	return formatLength(metres, unit ?? 'm');
-}
-
-/** Channels that drive a speaker of their own, in the profile's order. */
-export function mainChannels(profile: Profile): Profile['channels'] {
-	return profile.channels.filter(({id}) => !isLfe(id));
 }
 
 export function remark(kind: Remark['kind'], code: string, text: string, about?: string): Remark {

@@ -1,4 +1,5 @@
 import {isOverhead} from '../../profile/channels.ts';
+import {speakerClearanceMetres} from '../../profile/practice.ts';
 import type {Profile} from '../../profile/types.ts';
 import {wrapDegrees} from '../survey/directions.ts';
 import type {NetworkResult, PlacedPoint} from '../survey/result.ts';
@@ -22,8 +23,6 @@ export type Correction = {
 	readonly repairs: ReadonlyArray<'azimuth' | 'elevation'>;
 };
 
-/** A speaker keeps this far from a wall and the ceiling unless it is closer already, metres: common practice, no source. */
-const clearanceMetres = 0.05;
 /** A move beyond this is another room, not a correction, metres. */
 const longestMove = 2.5;
 /** Aimed this far inside a limit, so that the next tape reading does not fall outside again, degrees. */
@@ -150,7 +149,7 @@ export function corrections(
 			) > 0;
 		if (result.conventions.length > 0) return true;
 		return ([0, 1, 2] as const).every(axis =>
-			[-clearanceMetres, clearanceMetres].every(
+			[-speakerClearanceMetres, speakerClearanceMetres].every(
 				step => margin(axis, step) || (before(axis, step) && outsideBy(result.room, to) === 0),
 			),
 		);

@@ -1,5 +1,6 @@
 import type {ChannelId} from '../../profile/channels.ts';
 import type {Layout, Place, Range} from '../../profile/layouts.ts';
+import {flaggedDegrees, nominalDegrees} from '../../profile/practice.ts';
 import type {Uncertain} from '../calibration/result.ts';
 import {wrapDegrees} from '../survey/directions.ts';
 import type {Sightline} from './angles.ts';
@@ -34,11 +35,6 @@ export type ChannelJudgement = {
 	readonly verdict: Verdict;
 	readonly isCertain: boolean;
 };
-
-/** Within this of the nominal angle nobody can hear a difference, nor place a speaker better: common practice, no source. */
-const nominalDegrees = 1;
-/** Where no range is published, a larger deviation is flagged: common practice, no source. */
-const flaggedDegrees = 5;
 
 function judgeAngle(
 	what: AngleJudgement['what'],

@@ -1,12 +1,10 @@
+import {seatClearanceMetres} from '../../profile/practice.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import {outsideBy} from '../survey/roomSize.ts';
 import {add, distance, type Vector} from '../survey/vectors.ts';
 import {isKnown} from './angles.ts';
 import {type Correction, wanted} from './corrections.ts';
 import type {ChannelJudgement} from './judge.ts';
-
-/** A seat nearer to a wall than this is no seat, metres: common practice, no source. */
-const clearanceMetres = 0.3;
 
 /**
 The move of the reference seat, towards the screen or away from it, that brings both front speakers to the angle that
@@ -36,7 +34,7 @@ export function seatCorrection(
 	const away = ear.at[1] - (left.point.at[1] + right.point.at[1]) / 2;
 	const by: Vector = [0, half / Math.tan(angle) - away, 0];
 	const to = add(ear.at, by);
-	const isInside = [-clearanceMetres, clearanceMetres].every(
+	const isInside = [-seatClearanceMetres, seatClearanceMetres].every(
 		step => outsideBy(result.room, add(to, [0, step, 0])) === 0,
 	);
 	if (!isInside || half / Math.tan(angle) < 0.5) return undefined;

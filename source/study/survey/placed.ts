@@ -1,15 +1,13 @@
+import {placedSigmaMetres} from '../../profile/practice.ts';
 import {symmetricEigen} from '../../science/numeric/symmetricEigen.ts';
 import {unknownSigmaMetres} from './equations.ts';
 import type {Ellipse, PlacedPoint, PointStatus} from './result.ts';
 import type {Network, SolvedNetwork} from './solveNetwork.ts';
 
-/** Worst standard uncertainty for a point to count as determined, or still as weak, metres: common practice, no source. */
-const limits = {determined: 0.05, weak: 0.3} as const;
-
 export function statusOf(worstSigmaMetres: number, isMeasured: boolean): PointStatus {
 	if (!isMeasured) return 'unmeasured';
-	if (worstSigmaMetres <= limits.determined) return 'determined';
-	return worstSigmaMetres <= limits.weak ? 'weak' : 'undetermined';
+	if (worstSigmaMetres <= placedSigmaMetres.determined) return 'determined';
+	return worstSigmaMetres <= placedSigmaMetres.weak ? 'weak' : 'undetermined';
 }
 
 /** Covariance of the whole state, m²: exact dimensions 0, what no reading touches as good as unknown. */

@@ -4,6 +4,7 @@ import {
 	settingsInForce,
 	solvedSettings,
 	standingSettings,
+	usualMasterDb,
 } from '../../../source/profile/ask/settings.ts';
 import type {SettingsSet} from '../../../source/profile/types.ts';
 
@@ -41,4 +42,14 @@ test('settingsInForce finds the set that a reading names, or takes the one writt
 	expect(settingsInForce({settings}, {inForce: own})).toBe(own);
 	expect(settingsInForce({settings}, {inForce: 'lost'})).toBeUndefined();
 	expect(settingsInForce({settings}, {})).toBeUndefined();
+});
+
+test('usualMasterDb is what most readings were taken at, of several the softest, in whatever order they come', () => {
+	const at = (masterVolumeDb: number) => ({inForce: {channels: {}, masterVolumeDb}});
+	expect(usualMasterDb({}, [{}, {inForce: 'lost'}])).toBeUndefined();
+	expect(usualMasterDb({}, [at(-20), at(-18), at(-18)])).toBe(-18);
+	expect(usualMasterDb({}, [at(-18), at(-20)])).toBe(-20);
+	expect(usualMasterDb({}, [at(-20), at(-18)])).toBe(-20);
+	const stored = {...set('a', 'found'), masterVolumeDb: -10};
+	expect(usualMasterDb({settings: [stored]}, [{inForce: 'a'}, {inForce: 'a'}, at(-20)])).toBe(-10);
 });

@@ -1,5 +1,6 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
+import {usualMeterSigmaDb} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
 import type {Remark} from '../result.ts';
@@ -9,9 +10,6 @@ import {type BlendPaths, blendPaths, knownPhase, membersAssumed} from './paths.t
 import {type GroupStanding, groupStanding, type StandingSet} from './standing.ts';
 import {type ToneReading, toneReadings} from './toneReadings.ts';
 import type {BlendTone} from './tones.ts';
-
-/** Spread of two readings of one thing where the kit does not say, dB. */
-const usualMeterSigmaDb = 0.5;
 
 /** No meter repeats itself better than this at a seat, dB. */
 const leastMeterSigmaDb = 0.02;

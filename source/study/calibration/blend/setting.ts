@@ -1,8 +1,8 @@
 import {type Control, control, onGrid, receiverOf, timingControl} from '../../../profile/ask/boxes.ts';
+import {receiverDelayMs} from '../../../profile/ask/lines.ts';
 import {processorOf, subsOf} from '../../../profile/ask/subs.ts';
 import type {ChannelId, Profile} from '../../../profile/types.ts';
 import type {CollectedPair} from './collect.ts';
-import {receiverDelayMs} from './standing.ts';
 
 /** One thing to change on one box. */
 export type BlendAction = {

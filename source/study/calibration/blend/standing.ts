@@ -1,4 +1,4 @@
-import {usualReceiverSpeed} from '../../../profile/ask/boxes.ts';
+import {receiverDelayMs} from '../../../profile/ask/lines.ts';
 import {processorOf, subsOf} from '../../../profile/ask/subs.ts';
 import type {ChannelId, InForce, Profile, SettingsSet} from '../../../profile/types.ts';
 
@@ -13,19 +13,6 @@ export type GroupStanding = {
 	/** Crossovers and what sets the members apart from each other, as one text: readings compare only where it is the same. */
 	readonly balance: string;
 };
-
-/** Delay of one line of the receiver, ms, or undefined where the set does not tell. */
-export function receiverDelayMs(profile: Profile, set: StandingSet, id: ChannelId): number | undefined {
-	const setting = set.channels[id];
-	if (setting?.delayMs) return setting.delayMs.stepped;
-	if (!setting?.distanceMetres) return undefined;
-	const timing = profile.receiver?.timing;
-	const speed =
-		timing?.kind === 'distance'
-			? (timing.speedOfSoundMetresPerSecond ?? usualReceiverSpeed)
-			: usualReceiverSpeed;
-	return (-1000 * setting.distanceMetres.stepped) / speed;
-}
 
 function memberStanding(profile: Profile, set: StandingSet, id: string) {
 	const sub = subsOf(profile).find(candidate => candidate.id === id);

@@ -1,9 +1,10 @@
+import {mainChannels} from '../../../profile/ask/lines.ts';
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {channelNames} from '../../../profile/channels.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
-import {inMs, mainChannels} from '../words.ts';
+import {inMs} from '../words.ts';
 import {type BlendGroups, pairId} from './groups.ts';
 import type {StandingSet} from './standing.ts';
 import {countTaken} from './taken.ts';

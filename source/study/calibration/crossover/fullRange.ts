@@ -1,5 +1,5 @@
+import {fullRangeLimitHertz} from '../../../profile/practice.ts';
 import {type BoxData, halfPowerHz} from '../../../science/acoustics/filters/box.ts';
-import {fullRangeLimitHertz} from './weights.ts';
 
 export type FullRangeVerdict = {readonly defensible: boolean; readonly why: string};
 

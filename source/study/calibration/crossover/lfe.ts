@@ -1,4 +1,4 @@
-import {lfeTopHertz} from './weights.ts';
+import {lfeTopHertz} from '../../../profile/practice.ts';
 
 /**
 Low-pass for the LFE channel: the lowest choice that keeps all of its content, or else the highest.

@@ -1,8 +1,8 @@
+import {assumedSubLimitHertz, usualHighPass, usualLowPass} from '../../../profile/practice.ts';
 import {type AnalogFilter, cascade, throughFilter} from '../../../science/acoustics/filters/analogFilter.ts';
 import {type BoxData, boxFilter} from '../../../science/acoustics/filters/box.ts';
 import {butterworth} from '../../../science/acoustics/filters/butterworth.ts';
 import {type FilterShape, shapedFilter} from '../../../science/acoustics/filters/shape.ts';
-import {assumedSubLimitHertz, usualHighPass, usualLowPass} from './weights.ts';
 
 /** The two filters of bass management. */
 export type BassManagement = {readonly highPass: FilterShape; readonly lowPass: FilterShape};

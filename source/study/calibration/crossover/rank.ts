@@ -1,3 +1,10 @@
+import {
+	crossoverWeights,
+	driveFreeDb,
+	localisableFromHertz,
+	localisedFromHertz,
+	toleranceMs,
+} from '../../../profile/practice.ts';
 import {type AnalogFilter, cascade} from '../../../science/acoustics/filters/analogFilter.ts';
 import {type BoxData, boxFilter, halfPowerHz} from '../../../science/acoustics/filters/box.ts';
 import {
@@ -9,13 +16,6 @@ import {shapedFilter} from '../../../science/acoustics/filters/shape.ts';
 import {excursionReliefDb, excursionWeights} from './excursion.ts';
 import {type BassManagement, type SubModel, subPath} from './model.ts';
 import {gridAbout, judgePairing, type Pairing, subSide} from './pairing.ts';
-import {
-	crossoverWeights,
-	driveFreeDb,
-	localisableFromHertz,
-	localisedFromHertz,
-	toleranceMs,
-} from './weights.ts';
 
 /** One crossover frequency, judged for one speaker. */
 export type CrossoverChoice = Pairing & {

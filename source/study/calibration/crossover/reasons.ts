@@ -1,7 +1,7 @@
+import {localisableFromHertz, localisedFromHertz, toleranceMs} from '../../../profile/practice.ts';
 import {formatSigned} from '../../../profile/units/decimalText.ts';
 import {inDb} from '../words.ts';
 import type {CrossoverChoice} from './rank.ts';
-import {localisableFromHertz, localisedFromHertz, toleranceMs} from './weights.ts';
 
 const hz = (value: number) => `${Number.isInteger(value) ? value : value.toFixed(0)} Hz`;
 

@@ -1,7 +1,7 @@
 import {subsOf} from '../../../profile/ask/subs.ts';
+import {assumedSubLimitHertz, lfeTopHertz, usualHighPass, usualLowPass} from '../../../profile/practice.ts';
 import type {ChannelId, Profile} from '../../../profile/types.ts';
 import type {Remark} from '../result.ts';
-import {assumedSubLimitHertz, lfeTopHertz, usualHighPass, usualLowPass} from './weights.ts';
 
 type Judged = {
 	readonly hertz: number | 'full';

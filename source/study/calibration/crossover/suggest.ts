@@ -1,5 +1,6 @@
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
+import {assumedLimitHertz, usualChoicesHertz} from '../../../profile/practice.ts';
 import type {Channel, ChannelId, Profile} from '../../../profile/types.ts';
 import {type BoxData, halfPowerHz} from '../../../science/acoustics/filters/box.ts';
 import type {Remark} from '../result.ts';
@@ -10,7 +11,6 @@ import {bassManagement, subModel} from './model.ts';
 import {type CrossoverChoice, prepareChoices, rankCrossovers} from './rank.ts';
 import {choiceReasons, stepChanges} from './reasons.ts';
 import {crossoverRemarks} from './remarks.ts';
-import {assumedLimitHertz, usualChoicesHertz} from './weights.ts';
 
 export type ChannelCrossover = {
 	readonly hertz: number | 'full';

@@ -1,34 +1,33 @@
+import {effectOf, type Line, lineOf, orElse} from '../../../profile/ask/lines.ts';
 import type {Observations} from '../../../profile/ask/readings.ts';
-import {processorOf, subsOf} from '../../../profile/ask/subs.ts';
-import type {ChannelId, InForce, MeterReading, Profile, SettingsSet} from '../../../profile/types.ts';
+import {type SetInForce, usualMasterDb} from '../../../profile/ask/settings.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
+import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {type LevelContext, weightingMemory} from './levels.ts';
-
-type Standing = SettingsSet | Exclude<InForce, string>;
 
 /** Settings that stood for each reading, from sets looked up by id once. */
 export function levelContext(profile: Profile, observations: Observations): LevelContext {
 	const sets = new Map((profile.settings ?? []).map(set => [set.id, set]));
-	const standing = ({inForce}: MeterReading): Standing | undefined =>
+	const standing = ({inForce}: MeterReading): SetInForce | undefined =>
 		typeof inForce === 'string' ? sets.get(inForce) : inForce;
-	const channels = new Set<string>(profile.channels.map(({id}) => id));
-	const subs = new Map(subsOf(profile).map(sub => [sub.id, sub]));
+	const lines = new Map<string, Line>();
+	for (const {id} of [...profile.channels, ...subsOf(profile)]) lines.set(id, lineOf(profile, id));
+	const subs = subsOf(profile).map(({id}) => id);
 
 	const gainInForce = (reading: MeterReading, source: string): number => {
 		const set = standing(reading);
 		if (!set) return 0;
-		const sub = subs.get(source);
-		if (sub) {
-			const output = processorOf(profile, sub) ? set.outputs?.[sub.processorOutput!] : undefined;
-			return (set.channels[sub.fedBy]?.trimDb?.stepped ?? 0) + (output?.gainDb?.stepped ?? 0);
-		}
-
-		if (channels.has(source)) return set.channels[source as ChannelId]?.trimDb?.stepped ?? 0;
+		const line = lines.get(source);
+		// What nobody states counts as untouched.
+		if (line) return orElse(effectOf(profile, set, line).gainDb, 0);
 		// Of several subs together the mean; how they differ is taken up where they are compared.
-		const gains = source.split('+').flatMap(id => (subs.has(id) ? [gainInForce(reading, id)] : []));
+		const named = new Set([reading.source].flat());
+		const together = subs.filter(id => named.has(id) || named.has(lines.get(id)!.channel));
+		const gains = together.map(id => gainInForce(reading, id));
 		return gains.length === 0 ? 0 : gains.reduce((sum, gain) => sum + gain, 0) / gains.length;
 	};
 
-	const usual = usualMaster(observations, standing);
+	const usual = usualMasterDb(profile, [...observations.meter.values()].flat());
 	return {
 		profile,
 		observations,
@@ -42,34 +41,12 @@ export function levelContext(profile: Profile, observations: Observations): Leve
 	};
 }
 
-/** The master volume that most readings state; `undefined` where none does. */
-function usualMaster(
-	observations: Observations,
-	standing: (reading: MeterReading) => Standing | undefined,
-): number | undefined {
-	const counts = new Map<number, number>();
-	for (const readings of observations.meter.values()) {
-		for (const reading of readings) {
-			const master = standing(reading)?.masterVolumeDb;
-			if (master !== undefined) counts.set(master, (counts.get(master) ?? 0) + 1);
-		}
-	}
-
-	let usual: number | undefined;
-	let most = 0;
-	for (const [master, count] of counts) {
-		if (count > most) [usual, most] = [master, count];
-	}
-
-	return usual;
-}
-
 /** Whether any reading says which settings stood, and whether all do. */
 export function standingKnown(observations: Observations): 'all' | 'some' | 'none' {
 	let known = 0;
 	let total = 0;
-	for (const [key, readings] of observations.meter) {
-		if (key.endsWith('\nbackground')) continue;
+	for (const readings of observations.meter.values()) {
+		if (readings[0]!.source === 'background') continue;
 		total += readings.length;
 		for (const {inForce} of readings) if (inForce !== undefined) known++;
 	}

@@ -1,12 +1,10 @@
+import {largeWeightingDb} from '../../../profile/practice.ts';
 import type {Weighting} from '../../../profile/types.ts';
 import type {BackgroundCorrection} from '../../../science/acoustics/background.ts';
 import type {TestSpectrum} from '../../../science/acoustics/band.ts';
 import type {Remark} from '../result.ts';
 import {farthestFromRest} from '../timing/distances.ts';
 import {inDb, number, remark} from '../words.ts';
-
-/** A weighting that takes away more than this leaves little of the signal for the meter. Common practice, no source. */
-const largeWeightingDb = 6;
 
 /** What background and weighting did to the readings of a source. `name` is how sentences call it. */
 export function readingRemarks(

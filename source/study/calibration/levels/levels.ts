@@ -1,5 +1,6 @@
-import {meterKey, type Observations} from '../../../profile/ask/readings.ts';
+import {meterKey, meterSigmaOf, type Observations} from '../../../profile/ask/readings.ts';
 import {nameOf} from '../../../profile/names.ts';
+import {meterPriorFreedom} from '../../../profile/practice.ts';
 import type {MeterReading, Profile, Weighting} from '../../../profile/types.ts';
 import {type BackgroundCorrection, withoutBackground} from '../../../science/acoustics/background.ts';
 import {type TestSpectrum, weightingOfSpectrum} from '../../../science/acoustics/band.ts';
@@ -7,11 +8,6 @@ import {energyMean, spread} from '../../../science/acoustics/decibels.ts';
 import {combinedSigma, sampleDeviation} from '../../../science/numeric/statistics.ts';
 import type {LevelResult, Remark} from '../result.ts';
 import {levelSpreadRemarks, readingRemarks} from './levelRemarks.ts';
-
-/** Two readings of the same thing with a hand-held meter differ by about this, one standard deviation. Common practice, no source. */
-export const usualMeterSigmaDb = 0.5;
-export const usualMainsBand: TestSpectrum = {kind: 'pink', fromHertz: 500, toHertz: 2000};
-export const usualSubBand: TestSpectrum = {kind: 'pink', fromHertz: 30, toHertz: 80};
 
 /** What is the same for every level of one solution. */
 export type LevelContext = {
@@ -78,7 +74,7 @@ export function seatLevel(
 	const readings = observations.meter.get(meterKey(seat, source));
 	if (!readings) return {remarks: []};
 	const groups = grouped(context, readings, source, usualSpectrum);
-	const priorSigma = profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
+	const priorSigma = meterSigmaOf(profile);
 	const offsetDb = profile.kit?.meterOffsetDb ?? 0;
 	const remarks: Remark[] = [];
 	// Where levels are made for several seats, a sentence says at which.
@@ -131,13 +127,11 @@ export function seatLevel(
 
 /**
 What is known of the meter beforehand and what the repeats show, together: the more repeats, the more they count.
-The prior counts as much as four repeats would. Common practice, no source.
 */
 function pooledSigma(priorSigma: number, values: readonly number[]): number {
-	const priorFreedom = 3;
 	const freedom = values.length - 1;
-	const squares = priorFreedom * priorSigma ** 2 + freedom * sampleDeviation(values) ** 2;
-	return Math.sqrt(squares / (priorFreedom + freedom));
+	const squares = meterPriorFreedom * priorSigma ** 2 + freedom * sampleDeviation(values) ** 2;
+	return Math.sqrt(squares / (meterPriorFreedom + freedom));
 }
 
 /** The group of the latest reading comes last. */

@@ -1,13 +1,14 @@
 import {joinedName} from '../../../profile/ask/readings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
+import {beyondCoherentDb, usualSubBand} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {coherentSum} from '../../../science/acoustics/decibels.ts';
 import {combinedSigma} from '../../../science/numeric/statistics.ts';
 import type {Remark} from '../result.ts';
 import {inDb, remark} from '../words.ts';
 import {levelOverSeats, type WeightedSeat} from './levelSeats.ts';
-import {type LevelContext, type SeatLevel, usualSubBand} from './levels.ts';
+import type {LevelContext, SeatLevel} from './levels.ts';
 import {gainOfAlignment} from './subsInPhase.ts';
 
 /** What receiver and processor together should do to the level of one sub. */
@@ -21,9 +22,6 @@ export type SubLevels = {
 	/** About the subs together. */
 	readonly common: readonly Remark[];
 };
-
-/** Subs that gain more than this by being together than in-phase addition allows were misread, dB. */
-const beyondCoherentDb = 1.5;
 
 /**
 What each sub needs: matched to the others singly at the seat, and all together at the subs' target.

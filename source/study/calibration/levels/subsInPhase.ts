@@ -1,9 +1,10 @@
-import {boxState, delayOf, isInverted, lineOf} from '../../../profile/ask/lines.ts';
+import {boxState, delayOf, isInverted} from '../../../profile/ask/boxState.ts';
+import {lineOf} from '../../../profile/ask/lines.ts';
 import {meterKey} from '../../../profile/ask/readings.ts';
 import {settingsInForce} from '../../../profile/ask/settings.ts';
+import {usualSubBand} from '../../../profile/practice.ts';
 import {combinedLevelDb, meanCosine} from '../../../science/acoustics/together.ts';
 import type {LevelContext} from './levels.ts';
-import {usualSubBand} from './levels.ts';
 
 /** Below this share of full addition the reading of all together says too little about how they add up in phase. */
 const leastLikeness = 0.3;

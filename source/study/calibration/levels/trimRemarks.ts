@@ -1,13 +1,11 @@
 import type {Control} from '../../../profile/ask/boxes.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
+import {leastMasterChangeDb} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {Remark} from '../result.ts';
 import type {Shared} from '../steps.ts';
 import {inDb, remark} from '../words.ts';
-
-/** A common change below this is not heard and not worth a key press. Common practice, no source. */
-const leastMasterChangeDb = 0.5;
 
 /** What is left to the master volume, and what the range of the trims costs. */
 export function trimRemarks(

@@ -2,12 +2,11 @@ import {
 	type BoxState,
 	channelState,
 	delayOf,
-	type Line,
-	lineOf,
 	outputState,
 	withChannel,
 	withOutput,
-} from '../../../profile/ask/lines.ts';
+} from '../../../profile/ask/boxState.ts';
+import {type Line, lineOf} from '../../../profile/ask/lines.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {inMs} from '../words.ts';

@@ -1,11 +1,11 @@
 import {
 	type BoxState,
 	channelState,
-	lineOf,
 	outputState,
 	withChannel,
 	withOutput,
-} from '../../../profile/ask/lines.ts';
+} from '../../../profile/ask/boxState.ts';
+import {lineOf} from '../../../profile/ask/lines.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {inSignedDb} from '../words.ts';

@@ -1,4 +1,5 @@
-import {type BoxState, channelState, gainOf, type Line, lineOf} from '../../../profile/ask/lines.ts';
+import {type BoxState, channelState, gainWithMaster} from '../../../profile/ask/boxState.ts';
+import {type Line, lineOf} from '../../../profile/ask/lines.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
 import {withoutBackground} from '../../../science/acoustics/background.ts';
 import {weightingOfSpectrum} from '../../../science/acoustics/band.ts';
@@ -44,7 +45,7 @@ export function settingsDb(
 	line: Line,
 	signal: Signal,
 ): number {
-	const db = gainOf(state, line) + (state.besides?.get(atom) ?? 0);
+	const db = gainWithMaster(state, line) + (state.besides?.get(atom) ?? 0);
 	const isHighPassed = signal.kind === 'tone' && !isSub(profile, atom);
 	return isHighPassed ? db + passed(profile, state, atom, signal, 'high').levelDb : db;
 }

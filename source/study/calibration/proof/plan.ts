@@ -1,4 +1,4 @@
-import {type BoxState, boxState} from '../../../profile/ask/lines.ts';
+import {type BoxState, boxState} from '../../../profile/ask/boxState.ts';
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {settingsInForce, standingSettings} from '../../../profile/ask/settings.ts';
 import {channelNames} from '../../../profile/channels.ts';

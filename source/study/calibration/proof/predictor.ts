@@ -1,4 +1,5 @@
-import {type BoxState, lineOf} from '../../../profile/ask/lines.ts';
+import type {BoxState} from '../../../profile/ask/boxState.ts';
+import {lineOf} from '../../../profile/ask/lines.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
 import {meterView, ownLevel, settingsDb} from './ownLevels.ts';

@@ -1,6 +1,6 @@
+import {meterSigmaOf} from '../../../profile/ask/readings.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {usualMeterSigmaDb} from '../levels/levels.ts';
 import {candidates} from './candidates.ts';
 import {findingsOf} from './findings.ts';
 import {masterShift} from './masterShift.ts';
@@ -32,7 +32,7 @@ type Held = {
 
 /** Every predicted reading that was taken, against its prediction; repeats are averaged. */
 function heldAgainst(profile: Profile, {predictors, taken, intended}: Prepared): Held[] {
-	const meterSigma = profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
+	const meterSigma = meterSigmaOf(profile);
 	return predictors.flatMap(predictor => {
 		const readings = taken.get(predictor.key);
 		if (!readings) return [];

@@ -1,10 +1,11 @@
-import {type BoxState, boxState} from '../../../profile/ask/lines.ts';
+import {type BoxState, boxState} from '../../../profile/ask/boxState.ts';
+import {meterSigmaOf} from '../../../profile/ask/readings.ts';
 import {settingsInForce, standingSettings} from '../../../profile/ask/settings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
+import {usualMainsBand, usualSubBand} from '../../../profile/practice.ts';
 import type {MeterReading, Profile, Signal} from '../../../profile/types.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
-import {usualMainsBand, usualMeterSigmaDb, usualSubBand} from '../levels/levels.ts';
 
 /** Readings of one thing under one set of settings. */
 export type Taken = {
@@ -84,7 +85,7 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 		groups.set(key, group);
 	}
 
-	const sigma = profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
+	const sigma = meterSigmaOf(profile);
 	return [...groups.values()].map(({levels, first}) => ({
 		...first,
 		levelDb: energyMean(levels),

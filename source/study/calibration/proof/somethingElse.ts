@@ -1,4 +1,4 @@
-import type {BoxState} from '../../../profile/ask/lines.ts';
+import type {BoxState} from '../../../profile/ask/boxState.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {inSignedDb} from '../words.ts';

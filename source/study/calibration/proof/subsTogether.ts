@@ -1,4 +1,5 @@
-import {type BoxState, delayOf, isInverted, lineOf} from '../../../profile/ask/lines.ts';
+import {type BoxState, delayOf, isInverted} from '../../../profile/ask/boxState.ts';
+import {lineOf} from '../../../profile/ask/lines.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {combinedLevelDb, meanCosine} from '../../../science/acoustics/together.ts';
 import {cleanLevel, meterView, ownLevel, settingsDb} from './ownLevels.ts';

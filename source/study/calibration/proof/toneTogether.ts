@@ -1,4 +1,5 @@
-import {type BoxState, delayOf, gainOf, isInverted, type Line, lineOf} from '../../../profile/ask/lines.ts';
+import {type BoxState, delayOf, gainWithMaster, isInverted} from '../../../profile/ask/boxState.ts';
+import {type Line, lineOf} from '../../../profile/ask/lines.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {levelOverPhases, phaseWeights} from './combined.ts';
 import {
@@ -18,13 +19,13 @@ const deepestDb = 10;
 
 /** Gain that several lines have in common, as their mean, dB. */
 function groupGain(state: BoxState, lines: readonly Line[]): number {
-	return lines.reduce((sum, line) => sum + gainOf(state, line), 0) / lines.length;
+	return lines.reduce((sum, line) => sum + gainWithMaster(state, line), 0) / lines.length;
 }
 
 /** Whether two sets of settings differ for several lines only by what they have in common. */
 function isChangedAlike(lines: readonly Line[], from: BoxState, to: BoxState): boolean {
 	const [first, ...others] = lines.map(line => ({
-		gainDb: gainOf(to, line) - gainOf(from, line),
+		gainDb: gainWithMaster(to, line) - gainWithMaster(from, line),
 		delayMs: delayOf(to, line) - delayOf(from, line),
 		isTurned: isInverted(to, line) !== isInverted(from, line),
 	}));

@@ -1,10 +1,7 @@
+import {repeatChance} from '../../../profile/practice.ts';
 import {normalTail} from '../../../science/numeric/statistics.ts';
 import type {Remark} from '../result.ts';
 import {number, remark} from '../words.ts';
-
-/** Above this chance a repeat is worth its minute; below the other it is not. Common practice, no source. */
-const worthwhile = 0.3;
-const pointless = 0.1;
 
 /** How a result would answer to one more reading. */
 export type RepeatValue = {
@@ -34,7 +31,12 @@ export function valueOfRepeat(
 	const up = step / 2 + errorFromStep;
 	const down = step / 2 - errorFromStep;
 	const chance = moves > 0 ? Math.min(1, normalTail(up / moves) + normalTail(down / moves)) : 0;
-	const verdict = chance >= worthwhile ? 'take again' : chance <= pointless ? 'decides nothing' : 'optional';
+	const verdict =
+		chance >= repeatChance.worthwhile
+			? 'take again'
+			: chance <= repeatChance.pointless
+				? 'decides nothing'
+				: 'optional';
 	return {chance, verdict};
 }
 

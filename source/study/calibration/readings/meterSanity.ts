@@ -1,19 +1,15 @@
-import {isForLevels, joinedName, observe, sourceNames} from '../../../profile/ask/readings.ts';
+import {isForLevels, joinedName, meterSigmaOf, observe, sourceNames} from '../../../profile/ask/readings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {nameOf} from '../../../profile/names.ts';
+import {farFromOthersDb, testSignalDb, usualMainsBand, usualSubBand} from '../../../profile/practice.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {weightingOfSpectrum} from '../../../science/acoustics/band.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import {levelContext} from '../levels/levelContext.ts';
-import {type LevelContext, usualMainsBand, usualMeterSigmaDb, usualSubBand} from '../levels/levels.ts';
+import type {LevelContext} from '../levels/levels.ts';
 import type {Remark} from '../result.ts';
 import {inDb, number, remark} from '../words.ts';
 
-/** A test signal in a home is not softer than this, nor louder than that. Common practice, no source. */
-const leastDb = 30;
-const mostDb = 130;
-/** Another channel's level this far away is asked about: more than trims of ±12 dB even out. Common practice, no source. */
-const farFromOthersDb = 12;
 /** From this level on, hours count. @see NIOSH 98-126: 85 dBA over eight hours, halved for every 3 dB. */
 const cautionDb = 85;
 
@@ -35,7 +31,7 @@ export function remarkOnMeter(profile: Profile, reading: MeterReading): Remark[]
 	if (isForLevels(reading)) remarks.push(...comparisons(profile, reading, source, name));
 	const weighting = wrongWeighting(profile, reading, source, name);
 	if (weighting) remarks.push(weighting);
-	if (reading.decibels >= cautionDb && reading.decibels <= mostDb) {
+	if (reading.decibels >= cautionDb && reading.decibels <= testSignalDb.most) {
 		const hours = 8 * 2 ** ((cautionDb - reading.decibels) / 3);
 		const time =
 			hours >= 1
@@ -49,7 +45,7 @@ export function remarkOnMeter(profile: Profile, reading: MeterReading): Remark[]
 }
 
 function misplacedPoint(source: string, name: string, decibels: number): Remark | undefined {
-	if (decibels >= leastDb && decibels <= mostDb) return undefined;
+	if (decibels >= testSignalDb.least && decibels <= testSignalDb.most) return undefined;
 	const meant = [decibels * 10, decibels / 10, decibels / 100, -decibels].find(
 		value => value >= 50 && value <= 110,
 	);
@@ -65,7 +61,7 @@ function digits(value: number): number {
 }
 
 function backgroundRemarks(profile: Profile, {decibels, seat}: MeterReading): Remark[] {
-	if (decibels < 0 || decibels > mostDb) {
+	if (decibels < 0 || decibels > testSignalDb.most) {
 		const text = `Background: ${inDb(decibels)} cannot be. Read the meter again with the noise off.`;
 		return [remark('problem', 'level-impossible', text, 'background')];
 	}
@@ -104,9 +100,10 @@ function comparisons(profile: Profile, reading: MeterReading, source: string, na
 	const own: number[] = [];
 	const others: number[] = [];
 	const subs = new Set([...subsOf(profile).map(({id}) => id), joinedName(subsOf(profile).map(({id}) => id))]);
-	for (const [key, readings] of observations.meter) {
-		const [seat, otherSource] = key.split('\n') as [string, string];
-		if (seat !== reading.seat || otherSource === 'background') continue;
+	const nameOfSource = sourceNames(profile);
+	for (const readings of observations.meter.values()) {
+		const otherSource = nameOfSource(readings[0]!.source);
+		if (readings[0]!.seat !== reading.seat || otherSource === 'background') continue;
 		if (otherSource === source) own.push(...readings.map(other => alike(context, other, source, subs)));
 		else if (!otherSource.includes('+')) {
 			others.push(...readings.map(other => alike(context, other, otherSource, subs)));
@@ -114,7 +111,7 @@ function comparisons(profile: Profile, reading: MeterReading, source: string, na
 	}
 
 	const level = alike(context, reading, source, subs);
-	const sigma = profile.kit?.meterSigmaDb ?? usualMeterSigmaDb;
+	const sigma = meterSigmaOf(profile);
 	if (own.length > 0) {
 		const middle = median(own);
 		const difference = level - middle;

@@ -1,10 +1,11 @@
+import {mainChannels} from '../../../profile/ask/lines.ts';
 import {joinedName, meterKey, type Observations, tapeKey} from '../../../profile/ask/readings.ts';
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import type {Remark} from '../result.ts';
-import {mainChannels, remark} from '../words.ts';
+import {remark} from '../words.ts';
 
 /** A reading or a piece of data that results wait for. */
 export type Missing = {

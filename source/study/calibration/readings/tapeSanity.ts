@@ -2,20 +2,13 @@ import {ceilingHeights} from '../../../profile/ask/ceiling.ts';
 import {otherSide} from '../../../profile/ask/otherSide.ts';
 import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
+import {askedAsymmetry, leastEarMetres, longestHomeMetres} from '../../../profile/practice.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 import type {Remark} from '../result.ts';
 import {inLength, remark} from '../words.ts';
 
 const metresPerFoot = 0.3048;
-/** A speaker's centre is not closer to an ear than this. Common practice, no source. */
-const leastMetres = 0.3;
-/** Left and right that differ by more than this part of the distance are asked about. Common practice, no source. */
-const askedAsymmetry = 0.25;
-const leastAsymmetryMetres = 0.3;
-/** No home room is longer where nobody gave its size; longer readings are a slip of the unit. Common practice, no source. */
-const longestHomeMetres = 15;
-
 /**
 What strikes at once about a tape reading that was just typed, before it is computed with.
 
@@ -28,7 +21,7 @@ export function remarkOnTape(profile: Profile, reading: TapeReading): Remark[] {
 	if (beyond) return [beyond];
 	const name = nameOf(profile, end);
 	const unit = profile.lengthUnit;
-	if (isBetweenPoints(reading) && reading.metres < leastMetres) {
+	if (isBetweenPoints(reading) && reading.metres < leastEarMetres) {
 		const text = `${name}: ${inLength(reading.metres, unit)} is closer than a head fits. Check the unit, then measure again.`;
 		return [remark('problem', 'tape-too-short', text, end)];
 	}
@@ -72,8 +65,8 @@ function beyondRoom(profile: Profile, {metres}: TapeReading, end: string): Remar
 	const limit = diagonal ? diagonal.metres * 1.02 + 0.05 : longestHomeMetres;
 	if (metres <= limit) return undefined;
 	const unit = profile.lengthUnit;
-	const isFeetSlip = metres * metresPerFoot > leastMetres && metres * metresPerFoot <= limit;
-	const isCentimetreSlip = metres / 100 > leastMetres && metres / 100 <= limit;
+	const isFeetSlip = metres * metresPerFoot > leastEarMetres && metres * metresPerFoot <= limit;
+	const isCentimetreSlip = metres / 100 > leastEarMetres && metres / 100 <= limit;
 	const meant = isFeetSlip
 		? ` Was it read in feet? Then it is ${inLength(metres * metresPerFoot, unit)}.`
 		: isCentimetreSlip
@@ -129,7 +122,7 @@ function asymmetry(profile: Profile, reading: TapeReading, end: string): Remark 
 	if (others.length === 0) return undefined;
 	const mean = others.reduce((sum, {metres}) => sum + metres, 0) / others.length;
 	const difference = reading.metres - mean;
-	if (Math.abs(difference) <= Math.max(leastAsymmetryMetres, askedAsymmetry * mean)) return undefined;
+	if (Math.abs(difference) <= Math.max(askedAsymmetry.metres, askedAsymmetry.share * mean)) return undefined;
 	const unit = profile.lengthUnit;
 	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, but ${nameOf(profile, partner)} is at ${inLength(mean, unit)}.${slip(reading.metres, mean)} If they really stand that differently, keep it; else measure again.`;
 	return remark('doubt', 'tape-left-right', text, end);

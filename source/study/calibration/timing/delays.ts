@@ -1,11 +1,11 @@
 import {type Control, control, receiverOf, timingControl} from '../../../profile/ask/boxes.ts';
 import type {LatencyPart} from '../../../profile/ask/latency.ts';
+import {mainChannels} from '../../../profile/ask/lines.ts';
 import {subsByFeed} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {combinedSigma} from '../../../science/numeric/statistics.ts';
 import type {Dialled, DistanceResult, Remark, Uncertain} from '../result.ts';
 import {type Branch, type Feed, type Line, shareAndRound} from '../steps.ts';
-import {mainChannels} from '../words.ts';
 import {timingRemarks} from './timingRemarks.ts';
 
 /** Less than the tape can tell: 3 mm of way. */

@@ -1,5 +1,6 @@
 import {type Observations, tapeKey} from '../../../profile/ask/readings.ts';
 import {nameOf} from '../../../profile/names.ts';
+import {leastSpreadMetres, surerShare} from '../../../profile/practice.ts';
 import type {Kit, Profile, TapeReading} from '../../../profile/types.ts';
 import {combinedSigma, median, sampleDeviation} from '../../../science/numeric/statistics.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
@@ -16,10 +17,6 @@ export type MeasuredDistance = {readonly distance: DistanceResult; readonly rema
 
 /** Holding the tape at the acoustic centre and at the ear: the part of one reading's uncertainty that repeats average out. */
 const holdingSigma = 0.002;
-/** The net must be surer than the direct reading by a tenth to be worth the words. Common practice, no source. */
-const surerShare = 0.9;
-/** Repeats that differ by less are not worth a word. Common practice, no source. */
-const leastSpreadMetres = 0.02;
 
 /**
 Distance from a speaker or sub to a seat: the mean of the repeats, or the adjusted net where that is surer.

@@ -1,15 +1,13 @@
 import type {TimingControl} from '../../../profile/ask/boxes.ts';
 import {subsByFeed} from '../../../profile/ask/subs.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
+import {leastApartMs} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {Remark} from '../result.ts';
 import type {Shared} from '../steps.ts';
 import {inLength, inMs, remark} from '../words.ts';
 import type {Arrival} from './delays.ts';
-
-/** Subs on one output that arrive farther apart are worth a word, ms. */
-const leastApartMs = 0.5;
 
 /** What limits and steps cost in timing, and what would make it better. */
 export function timingRemarks(

@@ -1,3 +1,5 @@
+import {effectOf, lineOf, orElse} from '../../../profile/ask/lines.ts';
+import {meterSigmaOf} from '../../../profile/ask/readings.ts';
 import {settingsInForce} from '../../../profile/ask/settings.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
@@ -20,18 +22,13 @@ export const sourcesOf = (reading: Pick<MeterReading, 'source'>): readonly strin
 
 function inForceDb(profile: Profile, reading: MeterReading, source: string): number | undefined {
 	const set = settingsInForce(profile, reading);
-	if (!set) return undefined;
-	const sub = profile.subs?.find(({id}) => id === source);
-	const channel = profile.channels.find(({id}) => id === (sub?.fedBy ?? source));
-	const trim = channel && set.channels[channel.id]?.trimDb?.stepped;
-	if (trim === undefined) return undefined;
-	const gain = sub?.processorOutput === undefined ? 0 : set.outputs?.[sub.processorOutput]?.gainDb?.stepped;
-	return gain === undefined ? undefined : trim + gain + (set.masterVolumeDb ?? 0);
+	const gainDb = orElse(effectOf(profile, set, lineOf(profile, source)).gainDb, undefined);
+	return gainDb === undefined ? undefined : gainDb + (set?.masterVolumeDb ?? 0);
 }
 
 /** Energy mean of the readings of each source, seat, weighting and signal; first round, nothing set aside. */
 function groupsOf(profile: Profile, rename: (id: string) => string): Map<string, Group> {
-	const lists = new Map<string, MeterReading[]>();
+	const lists = new Map<string, {source: string; seat: string; readings: MeterReading[]}>();
 	for (const reading of profile.meter ?? []) {
 		if (reading.setAside || reading.round !== 'first' || reading.addedDelayMs) continue;
 		const source = sourcesOf(reading).map(rename).sort().join('+');
@@ -40,14 +37,16 @@ function groupsOf(profile: Profile, rename: (id: string) => string): Map<string,
 				? `${reading.signal.hertz}`
 				: `${reading.signal.fromHertz}-${reading.signal.toHertz}`
 			: '';
-		const key = [source, rename(reading.seat), reading.weighting, signal].join('|');
-		lists.set(key, [...(lists.get(key) ?? []), reading]);
+		const seat = rename(reading.seat);
+		const key = [source, seat, reading.weighting, signal].join('|');
+		const list = lists.get(key);
+		if (list) list.readings.push(reading);
+		else lists.set(key, {source, seat, readings: [reading]});
 	}
 
-	const sigma = profile.kit?.meterSigmaDb ?? 0.5;
+	const sigma = meterSigmaOf(profile);
 	const groups = new Map<string, Group>();
-	for (const [key, readings] of lists) {
-		const [source, seat] = key.split('|') as [string, string];
+	for (const [key, {source, seat, readings}] of lists) {
 		const forces = readings.map(reading => {
 			const ids = sourcesOf(reading);
 			return ids.length === 1 ? inForceDb(profile, reading, ids[0]!) : undefined;

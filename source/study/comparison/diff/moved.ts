@@ -40,7 +40,7 @@ export function tapeChanges(older: Profile, newer: Profile, rename: (end: string
 	for (const [key, newMean] of after) {
 		const oldMean = before.get(key);
 		if (!oldMean) continue;
-		const [from, to] = key.split('|') as [string, string];
+		const {from, to} = newMean;
 		all.push({
 			from,
 			to,

@@ -1,3 +1,4 @@
+import {receiverSpeed} from '../../../profile/ask/boxes.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {OutputSolution} from '../../calibration/result.ts';
@@ -43,7 +44,7 @@ function delaySide({profile, solution}: Solved, id: string, dialled: number) {
 		arrivalMs: own.arrivalMs,
 		distanceMetres: own.sub.distance?.metres,
 		speedOfSound: solution.speedOfSound.metresPerSecond,
-		receiverSpeed: 343,
+		receiverSpeed: receiverSpeed(profile.receiver),
 		sharedOffset: median(solved.map(({exact, arrivalMs}) => exact + arrivalMs)),
 		sharedShift: median(solved.map(({exact, stepped}) => stepped - exact)),
 		step: limits.stepMs,

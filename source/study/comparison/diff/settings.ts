@@ -1,4 +1,4 @@
-import {standingSettings} from '../../../profile/ask/settings.ts';
+import {settingFor, standingSettings} from '../../../profile/ask/settings.ts';
 import {type CrossoverSide, crossoverParts} from './crossoverParts.ts';
 import {outputChanges} from './outputs.ts';
 import type {Match, SettingChange} from './profileDiff.ts';
@@ -20,7 +20,7 @@ function trimChange(
 	const before = sides.older.get(match.older);
 	const after = sides.newer.get(match.newer);
 	const settingOf = ({profile, solution}: Solved, id: string) =>
-		standingSettings(profile)?.channels[id as 'FL']?.trimDb?.stepped ??
+		settingFor(standingSettings(profile), id)?.trimDb?.stepped ??
 		solution.channels.find(channel => channel.id === id)?.trimDb?.stepped;
 	const was = settingOf(older, match.older);
 	const is = settingOf(newer, match.newer);
@@ -53,7 +53,7 @@ const missingSide = (before: unknown) => `not set in the ${before === undefined 
 
 function crossoverSide({profile, solution}: Solved, id: string) {
 	const value =
-		standingSettings(profile)?.channels[id as 'FL']?.crossoverHertz ??
+		settingFor(standingSettings(profile), id)?.crossoverHertz ??
 		solution.channels.find(channel => channel.id === id)?.crossoverHertz;
 	const limitHertz = profile.channels.find(channel => channel.id === id)?.speaker?.lowLimitHertz;
 	return {value, limitHertz, choicesHertz: profile.receiver?.crossover.choicesHertz ?? []};
@@ -89,7 +89,7 @@ function crossoverChange(older: Solved, newer: Solved, match: Match): SettingCha
 
 function polarityChange(older: Solved, newer: Solved, match: Match): SettingChange[] {
 	const settingOf = ({profile, solution}: Solved, id: string) =>
-		standingSettings(profile)?.channels[id as 'FL']?.polarityInverted ??
+		settingFor(standingSettings(profile), id)?.polarityInverted ??
 		solution.channels.find(channel => channel.id === id)?.polarityInverted ??
 		false;
 	const before = settingOf(older, match.older);

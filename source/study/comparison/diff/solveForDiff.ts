@@ -1,8 +1,8 @@
+import {mainChannels} from '../../../profile/ask/lines.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import type {Solution} from '../../calibration/result.ts';
 import {solve} from '../../calibration/solve.ts';
-import {mainChannels} from '../../calibration/words.ts';
 import {dialledTiming} from './timingSide.ts';
 
 /** Whether what stands for the subs is within a step of what was solved, so that nothing else can have moved them. */

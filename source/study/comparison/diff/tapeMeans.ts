@@ -2,9 +2,14 @@ import type {Profile, TapeReading} from '../../../profile/types.ts';
 import type {Uncertain} from '../../calibration/result.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 
+/** One distance's mean, metres, between its ends in the order of `pairKey`. */
+export type TapeMean = Uncertain & {readonly from: string; readonly to: string; readonly count: number};
+
+const sortedEnds = (a: string, b: string): readonly [string, string] => (a < b ? [a, b] : [b, a]);
+
 /** One distance's two ends in a fixed order, so that a tape pulled either way has one key. */
 export function pairKey(a: string, b: string): string {
-	return a < b ? `${a}|${b}` : `${b}|${a}`;
+	return sortedEnds(a, b).join('|');
 }
 
 /**
@@ -16,17 +21,18 @@ Every tape distance of a profile as the weighted mean of its readings; readings 
 export function tapeMeans(
 	profile: Profile,
 	rename: (end: string) => string = end => end,
-): Map<string, Uncertain & {readonly count: number}> {
-	const groups = new Map<string, TapeReading[]>();
+): Map<string, TapeMean> {
+	const groups = new Map<string, {ends: readonly [string, string]; readings: TapeReading[]}>();
 	for (const reading of profile.tape ?? []) {
 		if (reading.setAside) continue;
-		const key = pairKey(rename(reading.from), rename(reading.to));
+		const ends = sortedEnds(rename(reading.from), rename(reading.to));
+		const key = pairKey(...ends);
 		const group = groups.get(key);
-		if (group) group.push(reading);
-		else groups.set(key, [reading]);
+		if (group) group.readings.push(reading);
+		else groups.set(key, {ends, readings: [reading]});
 	}
 
-	const mean = (readings: readonly TapeReading[]) => {
+	const mean = ({ends: [from, to], readings}: {ends: readonly [string, string]; readings: TapeReading[]}) => {
 		let weights = 0;
 		let sum = 0;
 		for (const reading of readings) {
@@ -35,8 +41,8 @@ export function tapeMeans(
 			sum += weight * reading.metres;
 		}
 
-		return {value: sum / weights, sigma: 1 / Math.sqrt(weights), count: readings.length};
+		return {from, to, value: sum / weights, sigma: 1 / Math.sqrt(weights), count: readings.length};
 	};
 
-	return new Map([...groups].map(([key, readings]) => [key, mean(readings)]));
+	return new Map([...groups].map(([key, group]) => [key, mean(group)]));
 }

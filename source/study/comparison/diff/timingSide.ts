@@ -1,10 +1,9 @@
+import {receiverSpeed} from '../../../profile/ask/boxes.ts';
+import {settingFor} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {ChannelSolution, Solution} from '../../calibration/result.ts';
 import {type TimingSide, timingOffset} from './timingParts.ts';
-
-/** The receiver's own constant where it states none, m/s. */
-const usualReceiverSpeed = 343;
 
 /** What the set holds for a channel's timing, in the kind of entry that the receiver takes. */
 export function dialledTiming(
@@ -12,7 +11,7 @@ export function dialledTiming(
 	set: SettingsSet | undefined,
 	id: string,
 ): number | undefined {
-	const channel = set?.channels[id as keyof typeof set.channels];
+	const channel = settingFor(set, id);
 	return profile.receiver?.timing.kind === 'distance'
 		? channel?.distanceMetres?.stepped
 		: channel?.delayMs?.stepped;
@@ -50,7 +49,6 @@ export function timingSides(
 	if (!receiver) return new Map();
 	const {timing} = receiver;
 	const isDistance = timing.kind === 'distance';
-	const receiverSpeed = (isDistance && timing.speedOfSoundMetresPerSecond) || usualReceiverSpeed;
 	const solved = solution.channels.flatMap(channel => {
 		const {timing: value} = channel;
 		const arrival = arrivalOf(channel, solution);
@@ -65,7 +63,7 @@ export function timingSides(
 				kind: value.kind,
 				arrivalMs: arrival.ms,
 				distanceMetres: arrival.metres,
-				receiverSpeed,
+				receiverSpeed: receiverSpeed(receiver),
 			},
 		];
 	});

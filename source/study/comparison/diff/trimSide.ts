@@ -1,9 +1,9 @@
-import {settingsInForce} from '../../../profile/ask/settings.ts';
+import {settingFor, settingsInForce, usualMasterDb} from '../../../profile/ask/settings.ts';
 import {isLfe} from '../../../profile/channels.ts';
+import {usualTargetDb} from '../../../profile/practice.ts';
 import type {MeterReading, Profile, SettingsSet} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {Solution} from '../../calibration/result.ts';
-import {usualTargetDb} from '../../calibration/solve.ts';
 import {sourcesOf} from './levels.ts';
 import {type TrimSide, trimOffset} from './trimParts.ts';
 
@@ -12,12 +12,6 @@ type Standing = {readonly trimDb: (id: string) => number; readonly masterDb: num
 /** What stood in the first round: each channel's trim at its last reading, 0 where nobody said, and the usual master volume. */
 function standing(profile: Profile): Standing {
 	const first = (profile.meter ?? []).filter(({round, setAside}) => round === 'first' && !setAside);
-	const masters = new Map<number, number>();
-	for (const reading of first) {
-		const master = settingsInForce(profile, reading)?.masterVolumeDb;
-		if (master !== undefined) masters.set(master, (masters.get(master) ?? 0) + 1);
-	}
-
 	const trimDb = (id: string) => {
 		const subs = new Set((profile.subs ?? []).filter(({fedBy}) => fedBy === id).map(sub => sub.id));
 		const isOfChannel = (reading: MeterReading) =>
@@ -25,10 +19,10 @@ function standing(profile: Profile): Standing {
 			reading.signal?.kind !== 'tone';
 		const last = first.findLast(isOfChannel);
 		const set = last && settingsInForce(profile, last);
-		return set?.channels[id as keyof typeof set.channels]?.trimDb?.stepped ?? 0;
+		return settingFor(set, id)?.trimDb?.stepped ?? 0;
 	};
 
-	return {trimDb, masterDb: [...masters].sort(([, a], [, b]) => b - a)[0]?.[0] ?? 0};
+	return {trimDb, masterDb: usualMasterDb(profile, first) ?? 0};
 }
 
 /**

@@ -1,15 +1,12 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import {channelNames, isLfe} from '../../../profile/channels.ts';
+import {usualMainsBand, usualMeterSigmaDb, usualSubBand} from '../../../profile/practice.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
-import {
-	usualMainsBand,
-	usualMeterSigmaDb,
-	usualSubBand,
-	weightingMemory,
-} from '../../calibration/levels/levels.ts';
+import {weightingMemory} from '../../calibration/levels/levels.ts';
 import type {ChannelFigures, HistoryEntry} from './historyEntry.ts';
 
+type WeightingOf = ReturnType<typeof weightingMemory>;
 type Json = {readonly [key: string]: unknown};
 
 const isObject = (value: unknown): value is Json =>
@@ -21,10 +18,8 @@ const numberOf = (value: unknown) =>
 const at = (value: unknown, ...path: readonly string[]): unknown =>
 	path.reduce((inner, key) => (isObject(inner) && Object.hasOwn(inner, key) ? inner[key] : undefined), value);
 
-const weightingOf = weightingMemory();
-
 /** Level as read without weighting: dB; undefined for tones and readings that make no sense. */
-function unweighted(reading: Json, isSub: boolean): number | undefined {
+function unweighted(reading: Json, isSub: boolean, weightingOf: WeightingOf): number | undefined {
 	const decibels = numberOf(reading.decibels);
 	const weighting = reading.weighting;
 	if (decibels === undefined || (weighting !== 'A' && weighting !== 'C' && weighting !== 'Z'))
@@ -57,6 +52,8 @@ function sourcesOf(profile: Json): Source[] {
 		const name = (channelNames as Partial<Record<string, string>>)[known] ?? known;
 		return [{id: known, name, channel: known, speaker: JSON.stringify(speaker ?? null)}];
 	});
+	const outputs = at(profile, 'bassProcessor', 'outputs');
+	const isKnown = (output: string | undefined) => Array.isArray(outputs) && outputs.includes(output);
 	const subs = objects(profile.subs).flatMap((sub): Source[] => {
 		const id = textOf(sub.id);
 		if (id === undefined) return [];
@@ -67,7 +64,7 @@ function sourcesOf(profile: Json): Source[] {
 				id,
 				name: textOf(sub.name) ?? id,
 				channel: textOf(sub.fedBy) ?? 'LFE1',
-				...(output !== undefined && {output}),
+				...(output !== undefined && isKnown(output) && {output}),
 				speaker: JSON.stringify([lowLimitHertz, maximumLevelDb, box]),
 			},
 		];
@@ -76,7 +73,7 @@ function sourcesOf(profile: Json): Source[] {
 }
 
 /** Trim and gain of a source in a set, dB; undefined where the set does not name its channel. */
-function gainOf(set: unknown, {channel, output}: Source): number | undefined {
+function statedGain(set: unknown, {channel, output}: Source): number | undefined {
 	const trim = numberOf(at(set, 'channels', channel, 'trimDb', 'stepped'));
 	if (trim === undefined || output === undefined) return trim;
 	return trim + (numberOf(at(set, 'outputs', output, 'gainDb', 'stepped')) ?? 0);
@@ -115,20 +112,21 @@ function figuresOf(
 	meterSigmaDb: number,
 	sets: ReadonlyMap<string, Json>,
 	decided: unknown,
+	weightingOf: WeightingOf,
 ): ChannelFigures {
 	const isSub = source.id !== source.channel;
 	const levels: number[] = [];
 	const owns: number[] = [];
 	for (const reading of readings) {
-		const level = unweighted(reading, isSub);
+		const level = unweighted(reading, isSub, weightingOf);
 		if (level === undefined) continue;
 		levels.push(level);
 		const set = typeof reading.inForce === 'string' ? sets.get(reading.inForce) : reading.inForce;
-		const gain = gainOf(set, source);
+		const gain = statedGain(set, source);
 		if (gain !== undefined) owns.push(level - gain - (numberOf(at(set, 'masterVolumeDb')) ?? 0));
 	}
 
-	const trimDb = gainOf(decided, source);
+	const trimDb = statedGain(decided, source);
 	return {
 		name: source.name,
 		isSub,
@@ -153,9 +151,14 @@ expected counts as missing.
 
 @param value - Any JSON value.
 @param id - Name of the file.
+@param weightingOf - One for all profiles of a table: they were metered with the same few signals.
 @returns `undefined` where it is no profile: no name, date or room.
 */
-export function readEntry(value: unknown, id: string): HistoryEntry | undefined {
+export function readEntry(
+	value: unknown,
+	id: string,
+	weightingOf: WeightingOf = weightingMemory(),
+): HistoryEntry | undefined {
 	if (!isObject(value)) return undefined;
 	const [name, date, room] = [textOf(value.name), textOf(value.date), textOf(at(value, 'room', 'name'))];
 	if (
@@ -176,7 +179,7 @@ export function readEntry(value: unknown, id: string): HistoryEntry | undefined 
 	const channels = new Map(
 		sourcesOf(value).map(source => {
 			const own = readings.get(source.id) ?? {lengths: [], readings: []};
-			return [source.id, figuresOf(source, own, sigma, sets, decided)] as const;
+			return [source.id, figuresOf(source, own, sigma, sets, decided, weightingOf)] as const;
 		}),
 	);
 	return {id, name, date, room, channels};

@@ -1,11 +1,11 @@
 import {channelNames} from '../../../profile/channels.ts';
-import type {Profile, SettingsSet} from '../../../profile/types.ts';
+import type {ChannelSetting, OutputSetting, Profile, SettingsSet} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
 import {formatLength} from '../../../profile/units/length.ts';
 import {formatEntry} from '../../../report/entryText.ts';
 import {formatDelay, formatTrim} from '../../../report/settingText.ts';
 import {lengthUnitOf} from '../tape/units.ts';
-import {type ChannelSetting, lfeTick, masterTick, type OutputSetting, standingBefore} from './standing.ts';
+import {lfeTick, masterTick, standingBefore} from './standing.ts';
 
 /** One setting of an item, as the box shows it. */
 export type DialValue = {

@@ -1,12 +1,12 @@
 import {solvedSettings} from '../../../profile/ask/settings.ts';
 import {channelNames} from '../../../profile/channels.ts';
-import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
+import type {ChannelId, ChannelSetting, Profile, SettingsSet} from '../../../profile/types.ts';
 import {derived} from '../../derived.ts';
 import {measuredOf} from '../measured.ts';
 import {solutionOf} from '../solution.ts';
 import {freshSet} from './freshSet.ts';
 import {type DialItem, dialItems} from './items.ts';
-import {type ChannelSetting, masterTick} from './standing.ts';
+import {masterTick} from './standing.ts';
 
 /**
 - `nothing`: nothing was measured that a box could take.

@@ -1,7 +1,4 @@
-import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
-
-export type ChannelSetting = NonNullable<SettingsSet['channels'][ChannelId]>;
-export type OutputSetting = NonNullable<SettingsSet['outputs']>[string];
+import type {ChannelId, ChannelSetting, OutputSetting, Profile, SettingsSet} from '../../../profile/types.ts';
 
 /** Ticks of settings that belong to no channel or output. */
 export const masterTick = 'masterVolume';

@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest';
+import {receiverDelayMs} from '../../../../source/profile/ask/lines.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
-import {groupStanding, receiverDelayMs} from '../../../../source/study/calibration/blend/standing.ts';
+import {groupStanding} from '../../../../source/study/calibration/blend/standing.ts';
 
 const profile = {
 	channels: [{id: 'FC'}, {id: 'LFE1'}],

@@ -1,0 +1,144 @@
+/*
+What is assumed where nobody measured or stated it: common practice or judgement without a source, unless one is named.
+Each figure has its unit in its name, its reason above it, and one user or several that must agree.
+*/
+
+/* Levels and the meter. */
+
+/** Level of the test signal at the seat where the profile sets no target, dB: loud enough over a room's background, easy on ears. */
+export const usualTargetDb = 75;
+
+/** Two readings of the same thing with a hand-held meter differ by about this, one standard deviation. */
+export const usualMeterSigmaDb = 0.5;
+
+/** What a stated meter sigma weighs against the repeats' own: as much as four of them, three degrees of freedom. */
+export const meterPriorFreedom = 3;
+
+/** Noise that speakers are metered with where a reading does not say. */
+export const usualMainsBand = {kind: 'pink', fromHertz: 500, toHertz: 2000} as const;
+
+/** Noise that subs are metered with where a reading does not say. */
+export const usualSubBand = {kind: 'pink', fromHertz: 30, toHertz: 80} as const;
+
+/** A weighting that takes away more than this leaves little of the signal for the meter, dB. */
+export const largeWeightingDb = 6;
+
+/** Subs that gain more than this by being together than in-phase addition allows were misread, dB. */
+export const beyondCoherentDb = 1.5;
+
+/** A common change below this is not heard and not worth a key press, dB. */
+export const leastMasterChangeDb = 0.5;
+
+/** A test signal in a home is not softer than the one, nor louder than the other, dB. */
+export const testSignalDb = {least: 30, most: 130} as const;
+
+/** Another channel's level this far away is asked about: more than trims of ±12 dB even out. */
+export const farFromOthersDb = 12;
+
+/* Tape and timing. */
+
+/** Speed of sound that receivers compute with where they do not say, m/s. */
+export const usualReceiverSpeed = 343;
+
+/** The net must be surer than the direct reading by a tenth to be worth the words; share of its sigma. */
+export const surerShare = 0.9;
+
+/** Repeats of a length that differ by less are not worth a word, metres. */
+export const leastSpreadMetres = 0.02;
+
+/** A speaker's centre is not closer to an ear than this, metres. */
+export const leastEarMetres = 0.3;
+
+/** Left and right that differ by more than this share of the distance, and by this much, are asked about. */
+export const askedAsymmetry = {share: 0.25, metres: 0.3} as const;
+
+/** No home room is longer where nobody gave its size; longer readings are a slip of the unit, metres. */
+export const longestHomeMetres = 15;
+
+/** Subs on one output that arrive farther apart are worth a word, ms. */
+export const leastApartMs = 0.5;
+
+/** Above the one chance a repeat is worth its minute; below the other it is not. */
+export const repeatChance = {worthwhile: 0.3, pointless: 0.1} as const;
+
+/** A point of the tape net counts as determined, or still as weak, up to this worst standard uncertainty, metres. */
+export const placedSigmaMetres = {determined: 0.05, weak: 0.3} as const;
+
+/* Places. */
+
+/** Within this of the nominal angle nobody can hear a difference, nor place a speaker better, degrees. */
+export const nominalDegrees = 1;
+
+/** Where no range is published, a larger deviation is flagged, degrees. */
+export const flaggedDegrees = 5;
+
+/** A speaker keeps this far from a wall and the ceiling unless it is closer already, metres. */
+export const speakerClearanceMetres = 0.05;
+
+/** A seat nearer to a wall than this is no seat, metres. */
+export const seatClearanceMetres = 0.3;
+
+/* Boxes that are not described. */
+
+/** Stands in for a receiver that is not described yet, so that a first round shows something. */
+export const assumedReceiver = {
+	timing: {kind: 'delay', stepMs: 0.1, minimumMs: 0, maximumMs: 100},
+	trim: {stepDb: 0.5, minimumDb: -12, maximumDb: 12},
+	crossover: {choicesHertz: [40, 60, 80, 90, 100, 110, 120, 150, 200] as number[], scope: 'per channel'},
+	subOutputs: 2,
+} as const;
+
+/* Crossovers. */
+
+/**
+What a crossover is judged by, written down: each term times its weight is a cost in dB-like points, and the choice
+with the smallest sum leads.
+*/
+export const crossoverWeights = {
+	/** Points for each dB of ripple through the crossover at the best alignment. */
+	ripple: 1,
+	/** Points for each dB that the ripple grows when the alignment is off by `toleranceMs`. */
+	tolerance: 0.5,
+	/** Points for each dB of drive above `driveFreeDb` that is left at the speaker's own limit. */
+	drive: 0.25,
+	/** Points for each octave above `localisableFromHertz`. */
+	localisable: 2,
+	/** Further points for each octave above `localisedFromHertz`. */
+	localised: 4,
+} as const;
+
+/** Misalignment that a crossover should bear, ms. */
+export const toleranceMs = 1;
+
+/** Drive at the speaker's limit that counts as spared: what a second-order high-pass leaves one octave below its corner. */
+export const driveFreeDb = -12;
+
+/** From here up a sub begins to be heard as a place of its own, hertz: the rule of cinema practice. */
+export const localisableFromHertz = 80;
+
+/**
+From here up listeners noticed the sub with programme-like sound in a listening room, hertz.
+
+@see A. Kelloniemi, J. Ahonen, O. Paajanen, V. Pulkki, Detection of Subwoofer Depending on Crossover Frequency and
+Spatial Angle between Subwoofer and Main Speaker, AES 118th Convention, paper 6431 (2005).
+*/
+export const localisedFromHertz = 120;
+
+/** Limit taken for a speaker of which none is known, hertz at −3 dB: a small box. */
+export const assumedLimitHertz = 80;
+
+/** Low end taken for a sub of which none is known: vented, hertz at −3 dB. */
+export const assumedSubLimitHertz = 30;
+
+/** A speaker that reaches this low may play full range, hertz at −3 dB. */
+export const fullRangeLimitHertz = 40;
+
+/** High-pass and low-pass of bass management where the receiver's are not given. */
+export const usualHighPass = {kind: 'butterworth', order: 2} as const;
+export const usualLowPass = {kind: 'linkwitz-riley', order: 4} as const;
+
+/** Upper end of the LFE channel, hertz: content is 20–120 Hz. @see ITU-R BS.775-3, Annex 7. */
+export const lfeTopHertz = 120;
+
+/** Choices ranked where the receiver's are not known, hertz. */
+export const usualChoicesHertz = [40, 50, 60, 70, 80, 90, 100, 110, 120, 150] as const;
