@@ -7,9 +7,12 @@ import {readProfileFile} from '../platform/profiles/read.ts';
 import {createProfileFile, saveProfile} from '../platform/profiles/save.ts';
 import {shippedFolder} from '../platform/profiles/shipped.ts';
 import {writeBeside} from '../platform/profiles/writeBeside.ts';
+import {roomyFolder} from '../platform/roomyFolder.ts';
 import {Trouble} from '../platform/trouble.ts';
 import {parseProfile, problemLines} from '../profile/file/parse.ts';
-import type {Files, Held, Listed} from '../ui/files.ts';
+import type {Profile} from '../profile/types.ts';
+import {visibleText} from '../profile/visibleText.ts';
+import type {Created, Files, Held, Listed} from '../ui/files.ts';
 
 /** The user's files as the app sees them. What the disk refuses comes back as words; faults of the program are thrown. */
 export function appFiles(folder: string, now: () => Date): Files {
@@ -21,23 +24,32 @@ export function appFiles(folder: string, now: () => Date): Files {
 				const {bytes, mark} = readProfileFile(file);
 				const parsed = parseProfile(bytes, file);
 				if (parsed.ok) return {ok: true, profile: parsed.profile, mark};
-				return {ok: false, text: [`${file} cannot be used:`, ...problemLines(parsed.problems, 5)].join('\n')};
+				const lines = [`${file} cannot be used:`, ...problemLines(parsed.problems, 5)];
+				return {ok: false, text: visibleText(lines.join('\n'))};
 			}),
-		save: (file, profile, mark) => {
-			const saved = inWords(() => saveProfile(file, profile, mark));
+		save: (file, profile, mark, isForced = false) => {
+			const saved = inWords(() => saveProfile(file, profile, mark, {isForced}));
 			if ('ok' in saved) return {...saved, why: 'failed'};
-			if (saved.kind === 'saved') return {ok: true, mark: saved.mark};
-			return {ok: false, why: 'changed', text: saved.text};
+			switch (saved.kind) {
+				case 'saved':
+					return {
+						ok: true,
+						mark: saved.mark,
+						...(saved.otherPath !== undefined && {otherFile: saved.otherPath}),
+					};
+				case 'unsound':
+					return {ok: false, why: 'unsound', text: visibleText(saved.problems.join('\n'))};
+				case 'held-elsewhere':
+					return {ok: false, why: 'busy', text: visibleText(saved.text)};
+				case 'changed-elsewhere':
+					return {ok: false, why: 'changed', text: visibleText(saved.text)};
+			}
 		},
-		create: profile =>
-			inWords(() => {
-				// Most names carry their year already; the file's name then needs no day.
-				const name = profile.name.includes(profile.date.slice(0, 4))
-					? profile.name
-					: `${profile.name} ${profile.date}`;
-				const file = freePath(folder, name);
-				return {ok: true, file, ...createProfileFile(file, profile)};
-			}),
+		create: profile => inWords(() => createIn(folder, profile)),
+		rescue: profile => {
+			const here = inWords(() => createIn(folder, profile));
+			return here.ok ? here : inWords(() => createIn(roomyFolder(), profile));
+		},
 		writeBeside: (file, ending, text) => inWords(() => ({ok: true, path: writeBeside(file, ending, text)})),
 		copy: file =>
 			inWords(() => {
@@ -49,7 +61,7 @@ export function appFiles(folder: string, now: () => Date): Files {
 			const lock = inWords(() => holdProfile(file, now(), isForced));
 			// Where no mark can be written, such as in a folder for reading only, the first save tells.
 			if ('ok' in lock) return {ok: true};
-			if (lock.kind === 'held-elsewhere') return {ok: false, text: lock.text} satisfies Held;
+			if (lock.kind === 'held-elsewhere') return {ok: false, text: visibleText(lock.text)} satisfies Held;
 			held.set(file, lock);
 			return {ok: true};
 		},
@@ -60,11 +72,18 @@ export function appFiles(folder: string, now: () => Date): Files {
 	};
 }
 
+/** A new file in a folder. Most names carry their year already; the file's name then needs no day. */
+function createIn(folder: string, profile: Profile): Created & {readonly ok: true} {
+	const {name, date} = profile;
+	const file = freePath(folder, name.includes(date.slice(0, 4)) ? name : `${name} ${date}`);
+	return {ok: true, file, ...createProfileFile(file, profile)};
+}
+
 function listed(folder: string | undefined, isShipped: boolean): Listed[] {
 	if (folder === undefined) return [];
 	return listProfiles(folder).map(({path, id, summary, problem}) => ({
 		file: path,
-		name: summary?.name ?? id,
+		name: visibleText(summary?.name ?? id),
 		date: summary?.date ?? '',
 		isShipped,
 		...(problem !== undefined && {problem}),
@@ -75,7 +94,7 @@ function inWords<Result>(action: () => Result): Result | {readonly ok: false; re
 	try {
 		return action();
 	} catch (error) {
-		if (error instanceof Trouble) return {ok: false, text: error.problems.join('\n')};
+		if (error instanceof Trouble) return {ok: false, text: visibleText(error.problems.join('\n'))};
 		throw error;
 	}
 }

@@ -33,7 +33,8 @@ export const command: Command = {
 		const copied = isShipped ? files.copy(found!) : undefined;
 		if (copied && !copied.ok) throw new Trouble(copied.text);
 		const file = copied?.ok ? copied.file : found;
-		const code = await openApp({files, now: context.now, ...(file !== undefined && {file})});
+		const {code, said} = await openApp({files, now: context.now, ...(file !== undefined && {file})});
+		for (const line of said) context.say(line);
 		return code === 0 ? exitCode.fine : exitCode.interrupted;
 	},
 };

@@ -2,14 +2,12 @@ import {randomBytes} from 'node:crypto';
 import fs from 'node:fs';
 import {dirname} from 'node:path';
 import {errorCode} from './fileTrouble.ts';
+import {renameOver} from './renameOver.ts';
 
 /** The one call that fails on a full disk; replaced in tests. */
 export type WriteBytes = (descriptor: number, bytes: Uint8Array, offset: number) => number;
 
 const writeBytes: WriteBytes = (descriptor, bytes, offset) => fs.writeSync(descriptor, bytes, offset);
-
-/** Pattern of the temporary files that a killed save may leave behind. */
-export const temporaryName = /\.[0-9a-f]{12}\.tmp$/;
 
 /**
 Writes a new file beside the target and has it on the disk before it returns its name. write(2) may take only part of
@@ -63,7 +61,7 @@ function keepPrevious(path: string, previous: string): void {
 	}
 
 	try {
-		fs.renameSync(temporary, previous);
+		renameOver(temporary, previous);
 	} finally {
 		// Renaming one of two names of a single file onto the other does nothing and leaves both.
 		fs.rmSync(temporary, {force: true});
@@ -92,7 +90,7 @@ export function replaceFile(
 	const temporary = writeBeside(target, bytes, write);
 	try {
 		if (previous !== undefined) keepPrevious(target, previous);
-		fs.renameSync(temporary, target);
+		renameOver(temporary, target);
 	} catch (error) {
 		fs.rmSync(temporary, {force: true});
 		throw error;

@@ -9,6 +9,8 @@ a folder above exists but takes none, as in /proc.
 @throws The file system's error.
 */
 export function makeFolder(path: string): void {
+	if (fs.existsSync(path) && !fs.statSync(path).isDirectory())
+		throw Object.assign(new Error(`${path} is no folder`), {code: 'ENOTDIR'});
 	const missing: string[] = [];
 	for (let folder = path; !fs.existsSync(folder) && dirname(folder) !== folder; folder = dirname(folder))
 		missing.push(folder);

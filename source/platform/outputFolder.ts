@@ -2,6 +2,8 @@ import {randomBytes} from 'node:crypto';
 import fs from 'node:fs';
 import {join} from 'node:path';
 import {withTrouble} from './fileTrouble.ts';
+import {makeFolder} from './makeFolder.ts';
+import {renameOver} from './renameOver.ts';
 import {Trouble} from './trouble.ts';
 
 /**
@@ -14,7 +16,7 @@ function writeWhole(path: string, bytes: Uint8Array, replaces: boolean): void {
 		fs.writeFileSync(temporary, bytes, {flag: 'wx'});
 		if (!replaces && fs.existsSync(path))
 			throw new Trouble(`${path} exists already; it was left as it is. Give --force to replace it.`);
-		fs.renameSync(temporary, path);
+		renameOver(temporary, path);
 	} catch (error) {
 		fs.rmSync(temporary, {force: true});
 		throw error;
@@ -33,7 +35,7 @@ export function outputFolder(
 	names: readonly string[],
 	replaces: boolean,
 ): (name: string, bytes: Uint8Array) => void {
-	withTrouble(folder, () => fs.mkdirSync(folder, {recursive: true}));
+	withTrouble(folder, () => makeFolder(folder));
 	const standing = names.filter(name => fs.existsSync(join(folder, name)));
 	if (standing.length > 0 && !replaces) {
 		const more = standing.length > 3 ? ` and ${standing.length - 3} more` : '';

@@ -1,3 +1,6 @@
+import fs from 'node:fs';
+import {visibleText} from '../profile/visibleText.ts';
+
 /** What the process offers a command: its streams and its clock. */
 export type Terminal = {
 	readonly out: (text: string) => void;
@@ -11,7 +14,7 @@ export type Terminal = {
 const usualColumns = 80;
 
 /**
-The streams of this process. A reader that closes its end early (`| head`) ends the program quietly: the rest of the
+The streams of this process; all that goes to them is text that cannot steer a terminal. A reader that closes its end early (`| head`) ends the program quietly: the rest of the
 output has no reader, and that is no fault.
 */
 export function processTerminal(): Terminal {
@@ -36,12 +39,23 @@ function write(stream: NodeJS.WriteStream, text: string): void {
 	if (!guarded.has(stream)) {
 		guarded.add(stream);
 		stream.on('error', (error: NodeJS.ErrnoException) => {
-			if (error.code !== 'EPIPE') throw error;
-			process.exit();
+			// Who reads no further wants no more.
+			if (error.code === 'EPIPE') process.exit();
+			sayLost(stream, error);
+			process.exit(2);
 		});
 	}
 
-	stream.write(endLine(text));
+	stream.write(endLine(visibleText(text)));
+}
+
+/** Tells that the output is not whole, where there is still anywhere to tell it. */
+function sayLost(stream: NodeJS.WriteStream, error: NodeJS.ErrnoException): void {
+	if (stream === process.stderr) return;
+	try {
+		const why = error.code === 'ENOSPC' ? 'the disk is full' : (error.code ?? error.message);
+		fs.writeSync(2, `Standard output could not be written (${why}). What is there is not whole.\n`);
+	} catch {}
 }
 
 function endLine(text: string): string {

@@ -18,12 +18,17 @@ export type Loaded =
 	| {readonly ok: false; readonly text: string};
 
 /**
-What became of a save. `changed`: another program wrote the file since it was read, nothing was overwritten.
-`failed`: the disk or the folder refused; the old version stands.
+What became of a save. `otherFile`: where the version of another program is kept that was written over.
+`changed`: another program wrote the file since it was read, nothing was overwritten. `busy`: another one says to be saving
+it. `failed`: the disk or the folder refused; the old version stands. `unsound`: it could not be read again.
 */
 export type Saved =
-	| {readonly ok: true; readonly mark: string}
-	| {readonly ok: false; readonly why: 'changed' | 'failed'; readonly text: string};
+	| {readonly ok: true; readonly mark: string; readonly otherFile?: string}
+	| {
+			readonly ok: false;
+			readonly why: 'changed' | 'busy' | 'failed' | 'unsound';
+			readonly text: string;
+	  };
 
 export type Created =
 	| {readonly ok: true; readonly file: string; readonly mark: string}
@@ -40,10 +45,15 @@ export type Held = {readonly ok: true} | {readonly ok: false; readonly text: str
 export type Files = {
 	readonly list: () => readonly Listed[];
 	readonly load: (file: string) => Loaded;
-	/** Writes over `file` if its state is still `mark`; `undefined` writes whatever the state. */
-	readonly save: (file: string, profile: Profile, mark: string | undefined) => Saved;
+	/**
+	Writes over `file` if its state is still `mark`. `isForced` writes whatever the state and whoever says to be saving; what
+	stood there is kept.
+	*/
+	readonly save: (file: string, profile: Profile, mark: string, isForced?: boolean) => Saved;
 	/** Writes a new file whose name is made from the profile's name and date; never over another. */
 	readonly create: (profile: Profile) => Created;
+	/** The same when the app is left and the file itself refuses: in the user's folder, else wherever there is room. */
+	readonly rescue: (profile: Profile) => Created;
 	/** Writes a text beside the profile's file, named after it with this ending; never over another file. */
 	readonly writeBeside: (file: string, ending: string, text: string) => Written;
 	/** Marks a file as open here, so that whoever opens it too is told. `isForced` takes the mark from another. */

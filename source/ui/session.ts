@@ -1,7 +1,7 @@
 import type {Press} from './keys/press.ts';
 import {openHome} from './screens/home.ts';
 import {openWalk} from './screens/openWalk.ts';
-import {keep, pressAll} from './screens/press.ts';
+import {keep, pressAll, rescue} from './screens/press.ts';
 import type {Screen, World} from './screens/screen.ts';
 
 /** The state of the interface outside of React: keys change it at once, so that no burst of keys is lost. */
@@ -11,9 +11,11 @@ export type Session = {
 	readonly press: (presses: readonly Press[]) => void;
 	/** Puts on disk what is only in memory. */
 	readonly keep: () => void;
-	/** Ctrl-C: keeps everything and leaves. */
+	/** Ctrl-C, a signal or a fault: keeps everything, in the file or else beside it, and leaves. */
 	readonly interrupt: () => void;
 	readonly wasInterrupted: () => boolean;
+	/** What is to be told once the screen is gone: where answers went that the file did not take. */
+	readonly said: () => readonly string[];
 };
 
 /**
@@ -24,6 +26,7 @@ Starts at the walk of `file`, or at home.
 export function startSession(world: World, file?: string): Session {
 	let screen = file === undefined ? openHome(world) : openNamed(world, file);
 	let isInterrupted = false;
+	let said: readonly string[] = [];
 	const listeners = new Set<() => void>();
 	const set = (next: Screen) => {
 		if (next === screen) return;
@@ -42,11 +45,13 @@ export function startSession(world: World, file?: string): Session {
 		press: presses => set(pressAll(screen, presses, world)),
 		keep: () => set(keep(screen, world)),
 		interrupt() {
+			if (screen.kind === 'left') return;
 			isInterrupted = true;
-			keep(screen, world);
+			said = rescue(screen, world);
 			set({kind: 'left'});
 		},
 		wasInterrupted: () => isInterrupted,
+		said: () => said,
 	};
 }
 

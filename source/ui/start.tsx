@@ -16,7 +16,7 @@ const signals = ['SIGTERM', 'SIGHUP', 'SIGINT'] as const;
 Opens the interface and waits until it is left. Both streams must be terminals.
 Everything that was answered is on disk when it returns, whichever way it was left.
 
-@returns The exit code: 0, or 130 where it was interrupted.
+@returns The exit code: 0, or 130 where it was interrupted; and what is to be told then, where answers had to go elsewhere.
 
 @throws {Error} If `file` cannot be read, with what the reader of files said.
 */
@@ -26,7 +26,7 @@ export async function openApp({
 	now,
 	stdin = process.stdin,
 	stdout = process.stdout,
-}: Start): Promise<0 | 130> {
+}: Start): Promise<{readonly code: 0 | 130; readonly said: readonly string[]}> {
 	// The library of colours knows FORCE_COLOR only; it looks once, when it is loaded.
 	if (process.env.NO_COLOR) process.env.FORCE_COLOR = '0';
 	const [{render}, {App}, {startSession}] = await Promise.all([
@@ -48,8 +48,9 @@ export async function openApp({
 		await instance.waitUntilExit();
 	} finally {
 		for (const signal of signals) process.off(signal, onSignal);
-		session.keep();
+		// Left by itself, such as by a fault of the drawing: nothing may be lost by that.
+		if (session.screen().kind !== 'left') session.interrupt();
 	}
 
-	return session.wasInterrupted() ? 130 : 0;
+	return {code: session.wasInterrupted() ? 130 : 0, said: session.said()};
 }

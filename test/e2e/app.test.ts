@@ -132,12 +132,14 @@ test('a file that another program changes meanwhile is not overwritten, and the 
 	other.press('enter');
 	await other.waitFor(/is open in another\s+roomtare/);
 	other.type('2');
+	other.press('enter');
 	// The head shows the stop before the choice is made; only the question shows that it was.
 	await other.waitFor('From the ear');
 	await answer(other, '10-1', '[Tape 1/8]');
 	await answer(one, '9-4', 'Not saved');
 	expect(onDisk(folder).profile.tape!.map(({metres}) => Math.round(metres * 1000))).toEqual([3073]);
 	one.type('1');
+	one.press('enter');
 	await one.waitFor('· Kept in ');
 	const profiles = readdirSync(join(folder, 'profiles')).filter(
 		file => file.endsWith('.json') && !file.endsWith('.previous.json'),
@@ -154,6 +156,7 @@ test('a second app is told who has a profile open; what a killed one leaves is n
 	second.press('enter');
 	await second.waitFor(`process ${one.processId}`);
 	second.type('1');
+	second.press('enter');
 	await second.waitFor('newest first');
 	one.kill('SIGKILL');
 	await one.ended;

@@ -4,12 +4,12 @@ import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {build} from 'esbuild';
 import {afterAll, beforeAll, expect, test} from 'vitest';
-import {createFile, replaceFile, temporaryName} from '../../source/platform/atomicWrite.ts';
+import {createFile, replaceFile} from '../../source/platform/atomicWrite.ts';
 
 const folder = fs.mkdtempSync(join(tmpdir(), 'atomic-'));
 afterAll(() => fs.rmSync(folder, {recursive: true, force: true}));
 const bytes = (text: string) => new TextEncoder().encode(text);
-const litter = (place = folder) => fs.readdirSync(place).filter(name => temporaryName.test(name));
+const litter = (place = folder) => fs.readdirSync(place).filter(name => /\.tmp$/.test(name));
 
 test('replaceFile keeps the version before, and only that one', () => {
 	const path = join(folder, 'a.json');

@@ -29,6 +29,10 @@ test('takeLock tells the second who holds the first, and gives way after release
 test.each([
 	['of a dead process', {pid: spawnSync('true').pid, host: hostname(), since: 'x'}],
 	['of an earlier process with our own number', {pid: process.pid, host: hostname(), since: 'x'}],
+	[
+		'of an earlier process whose number a living one has now',
+		{pid: process.ppid, host: hostname(), since: 'x', began: '1 another-boot'},
+	],
 	['that is empty', ''],
 	['that is no lock at all', '[1, 2]'],
 ])('takeLock takes over a lock %s', (_, holder) => {

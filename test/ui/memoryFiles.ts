@@ -7,9 +7,11 @@ export type MemoryFiles = Files & {
 	/** Texts written beside profiles, by their path. */
 	readonly written: Map<string, string>;
 	/** What the next saves answer; empty: they succeed. */
-	readonly refusals: Array<{readonly why: 'changed' | 'failed'; readonly text: string}>;
+	readonly refusals: Array<{readonly why: 'changed' | 'busy' | 'failed' | 'unsound'; readonly text: string}>;
 	/** Files marked as open, and by whom. */
 	readonly holders: Map<string, 'here' | 'elsewhere'>;
+	/** Nothing can be written anywhere. */
+	isFull: boolean;
 	/** Number of saves that succeeded. */
 	saves: number;
 	/** Writes as another program would. */
@@ -44,6 +46,7 @@ export function memoryFiles(
 		refusals,
 		holders,
 		saves: 0,
+		isFull: false,
 		writeElsewhere: put,
 		list: (): Listed[] =>
 			[...kept]
@@ -54,20 +57,22 @@ export function memoryFiles(
 			if (!profile) return {ok: false, text: `${file} cannot be read.`};
 			return {ok: true, profile: structuredClone(profile), mark: String(marks.get(file))};
 		},
-		save(file, profile, mark): Saved {
+		save(file, profile, mark, isForced = false): Saved {
 			const refusal = refusals.shift();
 			if (refusal) return {ok: false, ...refusal};
-			if (mark !== undefined && mark !== String(marks.get(file))) {
+			const isChanged = mark !== String(marks.get(file));
+			if (isChanged && !isForced)
 				return {ok: false, why: 'changed', text: `${file} was changed by another program.`};
-			}
-
 			files.saves++;
-			return put(file, profile);
+			const otherFile = isChanged && kept.has(file) ? free(`${file}.other`) : undefined;
+			if (otherFile !== undefined) put(otherFile, kept.get(file)!);
+			return {...put(file, profile), ...(otherFile !== undefined && {otherFile})};
 		},
 		create(profile): Created {
 			const file = free(profile.name.toLowerCase().replaceAll(' ', '-'));
 			return {...put(file, profile), file};
 		},
+		rescue: profile => (files.isFull ? {ok: false, text: 'The disk is full.'} : files.create(profile)),
 		writeBeside(file, ending, text) {
 			const refusal = refusals.shift();
 			if (refusal) return {ok: false, text: refusal.text};

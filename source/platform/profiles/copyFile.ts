@@ -3,6 +3,7 @@ import {basename, join, resolve} from 'node:path';
 import {isDeepStrictEqual} from 'node:util';
 import {createFile} from '../atomicWrite.ts';
 import {withTrouble} from '../fileTrouble.ts';
+import {makeFolder} from '../makeFolder.ts';
 import {slugOf} from './fileName.ts';
 import {freePath} from './freePath.ts';
 import {markOf, readProfileFile} from './read.ts';
@@ -19,7 +20,7 @@ export function copyProfileFile(
 	const {bytes} = readProfileFile(path);
 	const target = freePath(folder, basename(path).replace(/\.json$/i, ''));
 	withTrouble(target, () => {
-		fs.mkdirSync(folder, {recursive: true});
+		makeFolder(folder);
 		createFile(target, bytes);
 	});
 	return {path: target, mark: markOf(bytes)};

@@ -1,5 +1,5 @@
 /** Ending of the version before the last save; such files are not listed. */
-export const previousEnding = '.previous.json';
+const previousEnding = '.previous.json';
 
 /** Longest name before the ending; file systems take 255 bytes, and temporary files need some of them. */
 const longestName = 80;
@@ -26,9 +26,12 @@ export function previousPath(path: string): string {
 	return path.replace(/(?:\.json)?$/i, previousEnding);
 }
 
+/** Name of a version by another program that was written over, beside the file; numbered where there are several. */
+export function otherPath(path: string, count: number): string {
+	return path.replace(/(?:\.json)?$/i, `.other${count === 1 ? '' : `-${count}`}.json`);
+}
+
 /** Whether a file of the folder is a profile, by its name. */
 export function isProfileFile(fileName: string): boolean {
-	return (
-		/\.json$/i.test(fileName) && !fileName.toLowerCase().endsWith(previousEnding) && !fileName.startsWith('.')
-	);
+	return /\.json$/i.test(fileName) && !/\.(?:previous|other(?:-\d+)?)\.json$|^\./i.test(fileName);
 }

@@ -5,9 +5,17 @@ import {Trouble} from '../trouble.ts';
 import {slugOf} from './fileName.ts';
 import {listProfiles} from './list.ts';
 
+/** Whether there is such a file; a name that no file can have, such as one too long, is none. */
 function isFile(path: string): boolean {
-	return fs.statSync(path, {throwIfNoEntry: false})?.isFile() === true;
+	try {
+		return fs.statSync(path, {throwIfNoEntry: false})?.isFile() === true;
+	} catch {
+		return false;
+	}
 }
+
+/** A word of the command line as it is quoted back; nobody reads more of it. */
+const quoted = (word: string) => (word.length > 80 ? `${word.slice(0, 79)}…` : word);
 
 /**
 The file that a word on the command line means: a path, the name of a file in a folder with or without `.json`, or the
@@ -26,7 +34,7 @@ export function findProfile(word: string, folders: readonly string[]): string {
 		}
 	}
 
-	if (looksLikePath) throw new Trouble(`${word} does not exist. Check the path.`);
+	if (looksLikePath) throw new Trouble(`${quoted(word)} does not exist. Check the path.`);
 	const listed = folders.flatMap(folder => listProfiles(folder));
 	const named = listed.filter(
 		({id, summary}) => summary?.name.toLowerCase() === word.toLowerCase() || id === slugOf(word),
@@ -34,7 +42,7 @@ export function findProfile(word: string, folders: readonly string[]): string {
 	if (named.length === 1) return named[0]!.path;
 	if (named.length > 1) {
 		throw new Trouble(
-			`“${word}” fits several profiles: ${named.map(({id}) => id).join(', ')}. Name one of these.`,
+			`“${quoted(word)}” fits several profiles: ${named.map(({id}) => id).join(', ')}. Name one of these.`,
 		);
 	}
 
@@ -46,5 +54,5 @@ export function findProfile(word: string, folders: readonly string[]): string {
 					word,
 					listed.map(({id}) => id),
 				);
-	throw new Trouble(`There is no profile “${word}” in ${folders[0]}. ${remedy}`);
+	throw new Trouble(`There is no profile “${quoted(word)}” in ${folders[0]}. ${remedy}`);
 }

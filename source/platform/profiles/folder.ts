@@ -1,4 +1,5 @@
-import {join, resolve} from 'node:path';
+import {userInfo} from 'node:os';
+import {isAbsolute, join, resolve} from 'node:path';
 import envPaths from 'env-paths';
 
 /**
@@ -11,5 +12,11 @@ export function profilesFolder(
 ): string {
 	const named = given ?? environment.ROOMTARE_PROFILES;
 	if (named !== undefined && named !== '') return resolve(named);
-	return join(envPaths('roomtare', {suffix: ''}).data, 'profiles');
+	const data = envPaths('roomtare', {suffix: ''}).data;
+	if (isAbsolute(data)) return join(data, 'profiles');
+	// HOME is empty, or XDG_DATA_HOME relative, which its specification has ignored: never the folder one happens to be in.
+	const {homedir} = userInfo();
+	return environment.XDG_DATA_HOME && !isAbsolute(environment.XDG_DATA_HOME)
+		? join(homedir, '.local/share/roomtare/profiles')
+		: join(homedir, data, 'profiles');
 }

@@ -40,7 +40,10 @@ export function listProfiles(folder: string): ListedProfile[] {
 
 function listOne(path: string, id: string): ListedProfile {
 	try {
-		if (fs.statSync(path).size > largestBytes) return {path, id, problem: 'too large for a profile'};
+		const stats = fs.statSync(path);
+		// A pipe would wait for its other end for good.
+		if (!stats.isFile()) return {path, id, problem: 'not a file'};
+		if (stats.size > largestBytes) return {path, id, problem: 'too large for a profile'};
 		const decoded = decodeText(fs.readFileSync(path));
 		if ('problem' in decoded) return {path, id, problem: decoded.problem.value.toLowerCase()};
 		const summary = summarise(JSON.parse(decoded.text));

@@ -24,6 +24,10 @@ Reads a file whole.
 export function readProfileFile(path: string): FileContent {
 	const stats = withTrouble(path, () => fs.statSync(path));
 	if (stats.isDirectory()) throw fileTrouble(Object.assign(new Error(path), {code: 'EISDIR'}), path);
+	if (!stats.isFile())
+		throw new Trouble(
+			`${path} is a pipe or a device, not a file. Name a file, or give - to read standard input.`,
+		);
 	if (stats.size > largestBytes)
 		throw new Trouble(`${path} has more than 64 MiB. This can be no profile. Check the file name.`);
 	const bytes = withTrouble(path, () => fs.readFileSync(path));

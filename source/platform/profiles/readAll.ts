@@ -33,9 +33,10 @@ export function* readAllFiles(folder: string): Generator<ParsedFile, void> {
 
 function readOne(path: string, id: string): ParsedFile {
 	try {
-		const bytes = fs.readFileSync(path);
-		if (bytes.length > largestBytes) return {id, problem: 'too large for a profile'};
-		const decoded = decodeText(bytes);
+		const stats = fs.statSync(path);
+		if (!stats.isFile()) return {id, problem: 'not a file'};
+		if (stats.size > largestBytes) return {id, problem: 'too large for a profile'};
+		const decoded = decodeText(fs.readFileSync(path));
 		if ('problem' in decoded) return {id, problem: decoded.problem.value.toLowerCase()};
 		return {id, value: JSON.parse(decoded.text)};
 	} catch (error) {

@@ -8,35 +8,40 @@ import {errorCode, fileTrouble, withTrouble} from '../fileTrouble.ts';
 import {type Lock, takeLock} from '../lock.ts';
 import {makeFolder} from '../makeFolder.ts';
 import {Trouble} from '../trouble.ts';
-import {previousPath} from './fileName.ts';
+import {otherPath, previousPath} from './fileName.ts';
 import {markOf} from './read.ts';
 
 export type SaveResult =
-	| {readonly kind: 'saved'; readonly mark: string}
+	/** `otherPath`: where the version of another program is kept that was written over. */
+	| {readonly kind: 'saved'; readonly mark: string; readonly otherPath?: string}
 	/** Somebody else wrote or removed the file since it was read. Nothing was written. */
 	| {readonly kind: 'changed-elsewhere'; readonly text: string}
-	/** Another process works on the file. Nothing was written. */
-	| {readonly kind: 'held-elsewhere'; readonly text: string};
+	/** Another process is saving the file, or left its mark of doing so. Nothing was written. */
+	| {readonly kind: 'held-elsewhere'; readonly text: string}
+	/** The profile could not be read again. Nothing was written. */
+	| {readonly kind: 'unsound'; readonly problems: readonly string[]};
 
 /** What a save needs of the world besides the file. */
 export type SaveOptions = {
 	readonly now?: Date;
 	readonly write?: WriteBytes;
+	/**
+	Writes whatever stands there and whoever says to be saving it. What another program has written is kept beside, under a
+	name that no later save replaces.
+	*/
+	readonly isForced?: boolean;
 };
 
 /** Another save takes milliseconds; waiting for it beats bothering the user. */
 const waits = 20;
 const waitMs = 15;
+/** No save takes a minute: a lock as old is left from a killed one, on whatever machine that was. */
+const lastsMs = 60_000;
 
-function bytesOf(profile: Profile, path: string): Uint8Array {
+/** The content of the file, or what is wrong with it. */
+function contentOf(profile: Profile): Uint8Array | readonly string[] {
 	const problems = checkProfile(profile);
-	if (problems.length > 0) {
-		throw new Trouble([
-			`${path} was not saved, since it could not be read again:`,
-			...problemLines(problems, 10),
-		]);
-	}
-
+	if (problems.length > 0) return problemLines(problems, 10);
 	return new TextEncoder().encode(serialiseProfile(profile));
 }
 
@@ -44,7 +49,7 @@ function bytesOf(profile: Profile, path: string): Uint8Array {
 Saves over a profile, all or nothing, and keeps the version before. Done, and on the disk, when it returns.
 
 @param mark - Mark of the content that the change started from; undefined writes whatever stands there.
-@throws {Trouble} If the profile could not be read again, or the disk or the folder refuses; the old file stands then.
+@throws {Trouble} If the disk or the folder refuses; the old file stands then.
 */
 export function saveProfile(
 	path: string,
@@ -52,34 +57,49 @@ export function saveProfile(
 	mark: string | undefined,
 	options: SaveOptions = {},
 ): SaveResult {
-	const bytes = bytesOf(profile, path);
+	const bytes = contentOf(profile);
+	if (!(bytes instanceof Uint8Array)) return {kind: 'unsound', problems: bytes};
 	return withTrouble(path, () => {
-		const lock = waitForLock(path, options.now ?? new Date());
-		if (lock.kind === 'held-elsewhere')
-			return {kind: 'held-elsewhere', text: `${lock.text} Close it there first.`};
+		const lock = waitForLock(path, options.now ?? new Date(), options.isForced);
+		if (lock.kind === 'held-elsewhere') return {kind: 'held-elsewhere', text: lock.text};
 		try {
-			if (mark !== undefined) {
-				const standing = standingMark(path);
-				if (standing !== mark)
-					return {kind: 'changed-elsewhere', text: changedText(path, standing === undefined)};
-			}
-
+			const standing = mark === undefined ? undefined : standingMark(path);
+			const isChanged = mark !== undefined && standing !== mark;
+			if (isChanged && !options.isForced)
+				return {kind: 'changed-elsewhere', text: changedText(path, standing === undefined)};
+			const kept = isChanged && standing !== undefined ? keepOther(path) : undefined;
 			const newMark = markOf(bytes);
 			// The same content again would push the previous version out for nothing.
-			if (newMark !== mark) replaceFile(path, bytes, previousPath(path), options.write);
-			return {kind: 'saved', mark: newMark};
+			if (newMark !== standing) replaceFile(path, bytes, previousPath(path), options.write);
+			return {kind: 'saved', mark: newMark, ...(kept !== undefined && {otherPath: kept})};
 		} finally {
 			lock.release();
 		}
 	});
 }
 
-function waitForLock(path: string, now: Date): Lock {
+/** Copies what another program wrote to a name of its own. */
+function keepOther(path: string): string {
+	const bytes = fs.readFileSync(path);
+	for (let count = 1; ; count++) {
+		const other = otherPath(path, count);
+		try {
+			createFile(other, bytes);
+			return other;
+		} catch (error) {
+			if (errorCode(error) !== 'EEXIST') throw error;
+		}
+	}
+}
+
+function waitForLock(path: string, now: Date, isForced = false): Lock {
 	const pause = new Int32Array(new SharedArrayBuffer(4));
-	let lock = takeLock(path, now);
+	const options = {lastsMs, what: 'is being saved'};
+	let lock = takeLock(path, now, options);
 	for (let wait = 0; wait < waits && lock.kind === 'held-elsewhere'; wait++) {
 		Atomics.wait(pause, 0, 0, waitMs);
-		lock = takeLock(path, now);
+		// Forced only at the end: who really saves is waited for.
+		lock = takeLock(path, now, {...options, isForced: isForced && wait === waits - 1});
 	}
 
 	return lock;
@@ -101,14 +121,16 @@ function changedText(path: string, isGone: boolean): string {
 /**
 Writes a profile to a new file; makes the folder where it is missing.
 
-@throws {Trouble} If something stands there already, or the disk or the folder refuses.
+@throws {Trouble} If the profile could not be read again, something stands there already, or the disk or the folder refuses.
 */
 export function createProfileFile(
 	path: string,
 	profile: Profile,
 	write?: WriteBytes,
 ): {readonly mark: string} {
-	const bytes = bytesOf(profile, path);
+	const bytes = contentOf(profile);
+	if (!(bytes instanceof Uint8Array))
+		throw new Trouble([`${path} was not saved, since it could not be read again:`, ...bytes]);
 	try {
 		withTrouble(dirname(path), () => makeFolder(dirname(path)));
 		createFile(path, bytes, write);

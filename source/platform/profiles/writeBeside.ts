@@ -1,5 +1,6 @@
 import fs from 'node:fs';
 import {basename, dirname, join} from 'node:path';
+import {visibleText} from '../../profile/visibleText.ts';
 import {createFile} from '../atomicWrite.ts';
 import {withTrouble} from '../fileTrouble.ts';
 
@@ -17,7 +18,7 @@ export function writeBeside(profilePath: string, ending: string, text: string): 
 	for (let count = 1; ; count++) {
 		const path = `${base}${stem}${count === 1 ? '' : `-${count}`}${extension ?? ''}`;
 		if (fs.existsSync(path)) continue;
-		withTrouble(path, () => createFile(path, new TextEncoder().encode(text)));
+		withTrouble(path, () => createFile(path, new TextEncoder().encode(visibleText(text))));
 		return path;
 	}
 }

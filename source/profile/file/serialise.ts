@@ -2,6 +2,7 @@ import {meterReading, response, settingsSet} from '../schema/observed.ts';
 import {profileSchema} from '../schema/profile.ts';
 import {seat, tapeReading} from '../schema/room.ts';
 import type {Profile} from '../types.ts';
+import {visibleText} from '../visibleText.ts';
 import {pathText, valueText} from './json/problem.ts';
 
 /** Lists of which each entry takes one line, so that a reading more is one line more in a diff. */
@@ -82,5 +83,5 @@ each reading on a line of its own, a line end at the end.
 @throws {RangeError} If a value is not finite or cannot stand in JSON; nothing half right is ever written.
 */
 export function serialiseProfile(profile: Profile): string {
-	return `${write(profile, {path: [], indent: '', isOneLine: false})}\n`;
+	return `${visibleText(write(profile, {path: [], indent: '', isOneLine: false}))}\n`;
 }

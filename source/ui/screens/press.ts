@@ -2,7 +2,7 @@ import type {Press} from '../keys/press.ts';
 import {pressCompare} from './compare.ts';
 import {pressCreate} from './create.ts';
 import {pressHome} from './home.ts';
-import {keepPlace} from './save.ts';
+import {keepQuietly, rescueWalk} from './save.ts';
 import type {Screen, World} from './screen.ts';
 import {pressWalk} from './walk.ts';
 
@@ -43,7 +43,13 @@ function pressOne(screen: Screen, press: Press, world: World): Screen {
 	}
 }
 
-/** Puts on disk what is only in memory: the place of the walk, and answers that a save was refused for. */
+/** Puts on disk what is only in memory, while somebody may be typing: what is refused shows and takes no key. */
 export function keep(screen: Screen, world: World): Screen {
-	return screen.kind === 'walk' ? keepPlace(screen, world) : screen;
+	return screen.kind === 'walk' ? keepQuietly(screen, world) : screen;
+}
+
+/** Puts on disk what is only in memory when the app is left in a hurry, and tells what went elsewhere or nowhere. */
+export function rescue(screen: Screen, world: World): readonly string[] {
+	const walk = screen.kind === 'compare' ? screen.back : screen;
+	return walk?.kind === 'walk' ? rescueWalk(walk, world) : [];
 }

@@ -18,6 +18,20 @@ export type HomeScreen = {
 /** A few questions before a profile exists. */
 export type CreateScreen = {readonly kind: 'create'; readonly state: RoundState<Draft>};
 
+/** Why a save was refused, or a file not opened at once. */
+export type Refusal = {
+	readonly why: 'changed' | 'busy' | 'failed' | 'unsound' | 'held';
+	readonly text: string;
+};
+
+/** A refusal that is being decided about. */
+export type RefusedSave = Refusal & {
+	/** What was typed so far; only Enter decides. */
+	readonly typed?: string;
+	/** The way, from 0, that gives something up and is asked about once more. */
+	readonly doubted?: number;
+};
+
 export type WalkScreen = {
 	readonly kind: 'walk';
 	readonly file: string;
@@ -29,7 +43,11 @@ export type WalkScreen = {
 	/** The profile before the latest change: values that moved since are told. */
 	readonly previous?: Profile;
 	/** A save that was refused, or another app that has the file open (`held`), until the user has decided. */
-	readonly trouble?: {readonly why: 'changed' | 'failed' | 'held'; readonly text: string};
+	readonly trouble?: RefusedSave;
+	/** A save of the place alone that was refused: told in the header, and asked about at the next Enter. */
+	readonly refusal?: Refusal;
+	/** The user goes on without the disk: further refusals are told in the header only. */
+	readonly goesOn?: boolean;
 	/** Another app has the file open too: looking around writes nothing. */
 	readonly isShared?: boolean;
 	/** Answers are in memory that the disk has not. */

@@ -2,20 +2,31 @@ import type {Press} from '../keys/press.ts';
 import {openHome} from './home.ts';
 import {openWalk} from './openWalk.ts';
 import {saveBeside, saveWalk} from './save.ts';
-import type {Screen, WalkScreen, World} from './screen.ts';
+import type {Refusal, Screen, WalkScreen, World} from './screen.ts';
 
-type Way = {readonly label: string; readonly go: (screen: WalkScreen, world: World) => Screen};
+type Way = {
+	readonly label: string;
+	readonly go: (screen: WalkScreen, world: World) => Screen;
+	/** What it gives up; it is asked about once more then. */
+	readonly givesUp?: string;
+};
+
+const again: Way = {label: 'Try again', go: (screen, world) => saveWalk(screen, world)};
 
 const beside: Way = {label: 'Keep my answers in a new file', go: saveBeside};
+
+const carryOn: Way = {
+	label: 'Go on; each answer tries again, the top line says NOT ON DISK',
+	go: screen => ({...screen, trouble: undefined, goesOn: true}),
+};
 
 const leave: Way = {
 	label: 'Leave; what is not on disk is dropped',
 	go: (screen, world) => openHome(world, [], screen.file),
+	givesUp: 'Answers that are not on disk are gone then.',
 };
 
-type Why = NonNullable<WalkScreen['trouble']>['why'];
-
-const ways: Readonly<Record<Why, readonly Way[]>> = {
+const ways: Readonly<Record<Refusal['why'], readonly Way[]>> = {
 	held: [
 		{label: 'Back to the list', go: (screen, world) => openHome(world, [], screen.file)},
 		{
@@ -28,31 +39,74 @@ const ways: Readonly<Record<Why, readonly Way[]>> = {
 	],
 	changed: [
 		beside,
-		{label: 'Write mine over the other', go: (screen, world) => saveWalk(screen, world, true)},
+		{
+			label: 'Write mine over the other, which is kept beside',
+			go: (screen, world) => saveWalk(screen, world, true),
+			givesUp: 'Commands and the app take yours from then on.',
+		},
 		{
 			label: 'Take the other, drop my last answer',
 			go: (screen, world) => ({...(openWalk(world, screen.file) ?? screen), isShared: screen.isShared}),
+			givesUp: 'Answers of yours that are not on disk are gone then.',
 		},
 		leave,
 	],
-	failed: [
-		{label: 'Try again', go: (screen, world) => saveWalk(screen, world)},
+	busy: [
+		again,
 		beside,
 		{
-			label: 'Go on; each answer tries to save again',
-			go: screen => ({...screen, trouble: undefined}),
+			label: 'Save all the same: nobody is saving it, the mark is left over',
+			go: (screen, world) => saveWalk(screen, world, true),
+			givesUp: 'What another program writes meanwhile is kept beside.',
 		},
+		carryOn,
 		leave,
 	],
+	failed: [again, beside, carryOn, leave],
+	unsound: [carryOn, leave],
 };
 
 /** What can be done about a refused save or a file that is open elsewhere, numbered from 1. */
-export function waysOut(why: Why): readonly string[] {
-	return ways[why].map(({label}) => label);
+export function waysOut(why: Refusal['why']): ReadonlyArray<Pick<Way, 'label' | 'givesUp'>> {
+	return ways[why];
 }
 
-/** One key while a save stands refused, or before a file is opened that another has open: a number decides; nothing else is taken until then. */
+/** Longest answer that is looked at; what is longer was meant for a reading. */
+const longest = 20;
+
+/**
+One key while a save stands refused, or before a file is opened that another has open. A number and Enter decide: a digit
+alone may be one of a reading that was being typed. What gives something up is asked about once more.
+*/
 export function pressTrouble(screen: WalkScreen, press: Press, world: World): Screen {
-	if (press.key !== 'character') return screen;
-	return ways[screen.trouble!.why][Number(press.text) - 1]?.go(screen, world) ?? screen;
+	const {typed = '', ...trouble} = screen.trouble!;
+	const put = (change: Partial<WalkScreen['trouble']>): WalkScreen => ({
+		...screen,
+		trouble: {...trouble, ...change},
+	});
+	switch (press.key) {
+		case 'character':
+		case 'characters':
+			return put({typed: (typed + press.text).slice(0, longest)});
+		case 'erase':
+			return put({typed: typed.slice(0, -1)});
+		case 'escape':
+		case 'eraseAll':
+			return put({doubted: undefined});
+		case 'enter':
+			break;
+		default:
+			return screen;
+	}
+
+	const answer = typed.trim().toLowerCase();
+	if (trouble.doubted !== undefined) {
+		const sure = ways[trouble.why][trouble.doubted]!;
+		return answer === 'y' ? sure.go(screen, world) : put({doubted: undefined});
+	}
+
+	const index = /^\d$/.test(answer) ? Number(answer) - 1 : -1;
+	const way = ways[trouble.why][index];
+	if (!way) return put({});
+	return way.givesUp === undefined ? way.go(screen, world) : put({doubted: index});
 }

@@ -1,21 +1,31 @@
 import {wrap} from '../../report/wrap.ts';
 import type {Line} from '../parts/lines.tsx';
-import type {WalkScreen} from './screen.ts';
+import type {RefusedSave} from './screen.ts';
 import {waysOut} from './trouble.ts';
 
 const saveRefused = 'Not saved. Your answers are still here.';
 const headings = {
 	changed: saveRefused,
+	busy: saveRefused,
 	failed: saveRefused,
+	unsound: saveRefused,
 	held: 'This profile is open elsewhere.',
 } as const;
 
 /** A refused save, or a file that is open elsewhere, in words, with what can be done about it. */
-export function troubleLines({why, text}: NonNullable<WalkScreen['trouble']>, columns: number): Line[] {
+export function troubleLines({why, text, typed = '', doubted}: RefusedSave, columns: number): Line[] {
+	const ways = waysOut(why);
+	const sure = doubted === undefined ? undefined : ways[doubted]!;
+	const put = (words: string, indent: string, style?: Line['style']) =>
+		wrap(words, columns, indent).map((line): Line => ({text: line, style}));
 	return [
 		{text: `  ${headings[why]}`, style: 'strong'},
-		...wrap(text, columns, '  ! ').map(line => ({text: line, style: 'trouble' as const})),
+		...text.split('\n').flatMap(line => put(line, '  ! ', 'trouble')),
 		{text: ''},
-		...waysOut(why).map((way, index) => ({text: `    ${index + 1}  ${way}`})),
+		...(sure
+			? [...put(`${sure.label}?`, '    '), ...put(sure.givesUp!, '    ')]
+			: ways.flatMap(({label}, index) => put(label, `    ${index + 1}  `))),
+		{text: ''},
+		{text: sure ? `  y and Enter: yes. Enter: no.  ${typed}▌` : `  Number, then Enter:  ${typed}▌`},
 	];
 }

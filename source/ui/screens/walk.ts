@@ -13,6 +13,13 @@ import {pressTrouble} from './trouble.ts';
 /** One key in the walk. Every change of the profile is on disk before this returns, or its refusal is told. */
 export function pressWalk(screen: WalkScreen, press: Press, world: World): Screen {
 	if (screen.trouble) return pressTrouble(screen, press, world);
+	const after = pressCalm(screen, press, world);
+	// What was refused while somebody typed is asked about only after the typed text was taken.
+	const isDue = press.key === 'enter' && after.kind === 'walk' && after.refusal && !after.trouble;
+	return isDue ? {...after, trouble: after.refusal, refusal: undefined} : after;
+}
+
+function pressCalm(screen: WalkScreen, press: Press, world: World): Screen {
 	const at = world.now().toISOString();
 	if (screen.state.isPlanShown && (press.key === 'enter' || press.key === 'escape'))
 		return {...screen, state: reduceRound(walkRound, screen.state, {kind: 'plan'})};
@@ -41,7 +48,16 @@ function kept(before: WalkScreen, after: WalkScreen, world: World): WalkScreen {
 	const isUndo = after.state.past.length < before.state.past.length;
 	const isSame = isSameMeasured(before.state.subject, after.state.subject);
 	const previous = isUndo ? undefined : isSame ? before.previous : before.state.subject;
-	return saveWalk({...after, previous}, world);
+	const saved = saveWalk({...after, previous}, world);
+	if (!saved.trouble) return saved;
+	// What no file can hold is not taken in the first place, so that all the rest can be saved.
+	if (saved.trouble.why === 'unsound') return refused(before, saved.trouble.text);
+	return before.goesOn ? {...saved, trouble: undefined} : saved;
+}
+
+function refused(before: WalkScreen, text: string): WalkScreen {
+	const notes = [{kind: 'no' as const, text: `Not taken, since no profile can hold it: ${text}`}];
+	return {...before, state: {...before.state, notes}};
 }
 
 /** Whether two profiles differ in nothing but the walk's own notes. */

@@ -18,7 +18,7 @@ export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): L
 	const stops = stopStatusOf(subject);
 	const stop = stopAt(prompt.stop)?.name ?? '';
 	const place = own.length > 1 ? `${stop}, ${at + 1} of ${own.length}` : stop;
-	const right = `${screen.isUnsaved ? 'NOT ON DISK   ' : ''}${place} `;
+	const right = `${mark(screen)}${place} `;
 	if (kind === 'spoken') return [{text: `${subject.name}. ${right}`}, {text: stripWords(stops, prompt.stop)}];
 	const left = fitCells(` ${subject.name}, ${subject.date}`, Math.max(0, columns - right.length - 1));
 	const title: Line = {text: left, after: ` ${right}`};
@@ -29,4 +29,11 @@ export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): L
 		{text: stripText(stops, prompt.stop, columns)},
 		{text: tapeRule(answered, Math.max(0, at), columns), style: 'quiet'},
 	];
+}
+
+/** What the file lacks, or that it is another by now. */
+function mark({isUnsaved, refusal}: WalkScreen): string {
+	if (isUnsaved) return 'NOT ON DISK   ';
+	if (!refusal) return '';
+	return refusal.why === 'changed' ? 'CHANGED ELSEWHERE   ' : 'PLACE NOT ON DISK   ';
 }

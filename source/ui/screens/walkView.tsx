@@ -123,7 +123,7 @@ function bodyLines(screen: WalkScreen, layout: WalkLayout, isSpoken: boolean, ke
 /** The keys of a page come first; the walk's own follow where the page has no other use for them. */
 function keysHere(screen: WalkScreen, page: OpenPage | undefined): PageKeys {
 	const {state, trouble} = screen;
-	if (trouble) return [['1 … 4', 'decide']];
+	if (trouble) return [['number, Enter', 'decide']];
 	const own = page && !state.table ? page.keys(state.subject) : [];
 	const walk = walkKeys(currentPrompt(walkRound, state), state);
 	return [...own, ...walk.filter(([key]) => own.every(([other]) => other !== key))];

@@ -1,10 +1,11 @@
 import {spawn} from 'node:child_process';
 import fs from 'node:fs';
-import {tmpdir} from 'node:os';
+import {hostname, tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {build} from 'esbuild';
-import {afterAll, beforeEach, expect, test} from 'vitest';
-import {takeLock} from '../../../source/platform/lock.ts';
+import {afterAll, beforeEach, expect, test, vi} from 'vitest';
+import {lockPath, takeLock} from '../../../source/platform/lock.ts';
+import {listProfiles} from '../../../source/platform/profiles/list.ts';
 import {readProfileFile} from '../../../source/platform/profiles/read.ts';
 import {createProfileFile, saveProfile} from '../../../source/platform/profiles/save.ts';
 import {Trouble} from '../../../source/platform/trouble.ts';
@@ -63,14 +64,69 @@ test('saving the same content again keeps the version before', () => {
 
 test('saveProfile tells who is saving, and saves once that is over', () => {
 	const {mark} = readProfileFile(path);
-	const lock = takeLock(path, new Date(0));
+	const lock = takeLock(path, new Date());
 	expect(saveProfile(path, changed('two'), mark)).toMatchObject({kind: 'held-elsewhere'});
 	if (lock.kind === 'held-here') lock.release();
 	expect(saveProfile(path, changed('two'), mark)).toMatchObject({kind: 'saved'});
 });
 
+test.each([
+	['of another machine, more than a minute old', {pid: 1, host: 'elsewhere', since: '2026-04-18T10:00:00Z'}],
+	['of a living process, more than a minute old', {pid: 1, host: hostname(), since: '2026-04-18T10:00:00Z'}],
+])('a lock %s keeps no save away', (_, holder) => {
+	fs.writeFileSync(lockPath(path), JSON.stringify(holder));
+	const {mark} = readProfileFile(path);
+	expect(saveProfile(path, changed('two'), mark)).toMatchObject({kind: 'saved'});
+	expect(fs.existsSync(lockPath(path))).toBe(false);
+});
+
+test('a forced save breaks the lock of another machine, and keeps what another program wrote under a name that stays', () => {
+	const {mark} = readProfileFile(path);
+	const nameIn = (file: string) => JSON.parse(fs.readFileSync(join(folder, file), 'utf8')).name as string;
+	for (const [theirs, other] of [
+		['theirs', 'room.other.json'],
+		['theirs again', 'room.other-2.json'],
+	] as const) {
+		saveProfile(path, changed(theirs), undefined);
+		const holder = {pid: 1, host: 'elsewhere', since: new Date().toISOString()};
+		fs.writeFileSync(lockPath(path), JSON.stringify(holder));
+		expect(saveProfile(path, changed('mine'), mark)).toMatchObject({kind: 'held-elsewhere'});
+		expect(saveProfile(path, changed('mine'), mark, {isForced: true})).toMatchObject({
+			kind: 'saved',
+			otherPath: join(folder, other),
+		});
+		expect(nameIn('room.json')).toBe('mine');
+		expect(nameIn(other)).toBe(theirs);
+	}
+
+	saveProfile(path, changed('mine, later'), undefined);
+	saveProfile(path, changed('mine, last'), undefined);
+	expect(nameIn('room.other.json')).toBe('theirs');
+	expect(listProfiles(folder).map(({id}) => id)).not.toContain('room.other');
+});
+
+test('a full disk leaves no temporary file of the lock', () => {
+	const {writeFileSync} = fs;
+	vi.spyOn(fs, 'writeFileSync').mockImplementation((file, _content, options) => {
+		writeFileSync(file, '', options);
+		throw Object.assign(new Error('x'), {code: 'ENOSPC'});
+	});
+	try {
+		expect(troubleOf(() => saveProfile(path, changed('two'), undefined))[0]).toContain('the disk is full');
+	} finally {
+		vi.restoreAllMocks();
+	}
+
+	expect(fs.readdirSync(folder).filter(name => name.endsWith('.tmp'))).toEqual([]);
+});
+
 test('saveProfile never writes what could not be read again', () => {
-	const problems = troubleOf(() => saveProfile(path, {...sampleProfile(), seats: []}, undefined));
+	const unsound = {...sampleProfile(), seats: []};
+	expect(saveProfile(path, unsound, undefined)).toMatchObject({
+		kind: 'unsound',
+		problems: [expect.stringMatching(/^seats: an empty list/)],
+	});
+	const problems = troubleOf(() => createProfileFile(join(folder, 'unsound.json'), unsound));
 	expect(problems[0]).toMatch(/was not saved/);
 	expect(problems[1]).toMatch(/^seats: an empty list/);
 	expect(parseProfile(readProfileFile(path).bytes, path).ok).toBe(true);

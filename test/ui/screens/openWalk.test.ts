@@ -27,15 +27,15 @@ test('a profile that another app has open is told before anything is shown of it
 	expect(screen).toMatchObject({trouble: {why: 'held', text: 'den is open elsewhere.'}});
 });
 
-test('1 goes back to the list and leaves the mark of the other', () => {
+test('1 and Enter goes back to the list and leaves the mark of the other', () => {
 	const {files, world, screen} = heldElsewhere();
-	expect(key(screen, world, '1').kind).toBe('home');
+	expect(key(screen, world, '1', enter).kind).toBe('home');
 	expect(files.holders.get('den')).toBe('elsewhere');
 });
 
-test('2 looks around without writing, and saves answers that are given', () => {
+test('2 and Enter looks around without writing, and saves answers that are given', () => {
 	const {files, world, screen} = heldElsewhere();
-	const moved = keep(key(screen, world, '2', down, down), world);
+	const moved = keep(key(screen, world, '2', enter, down, down), world);
 	expect(files.saves).toBe(0);
 	expect(key(moved, world, 'q').kind).toBe('home');
 	expect(files.saves).toBe(0);
@@ -53,4 +53,39 @@ test('a session marks the file that it walks, and takes the mark away when it le
 	expect(files.holders.get('den')).toBe('here');
 	session.interrupt();
 	expect(files.holders.has('den')).toBe(false);
+});
+
+test.each([
+	['failed', 'The disk is full.'],
+	['changed', 'den was changed by another program.'],
+] as const)('an interrupt keeps what a save refused (%s) in a new file and says where', (why, text) => {
+	const files = memoryFiles({den: den()});
+	const session = startSession({files, now: () => new Date()}, 'den');
+	files.refusals.push({why, text}, {why, text});
+	session.press([...pressesOf('9-4', {}), enter]);
+	session.interrupt();
+	expect(files.kept.get('den')!.tape).toEqual([]);
+	expect(files.kept.get('den-2')!.tape).toHaveLength(1);
+	expect(session.said().join(' ')).toContain('den-2');
+});
+
+test('an interrupt tries the file itself first: the disk may have room again', () => {
+	const files = memoryFiles({den: den()});
+	const session = startSession({files, now: () => new Date()}, 'den');
+	files.refusals.push({why: 'failed', text: 'The disk is full.'});
+	session.press([...pressesOf('9-4', {}), enter]);
+	session.interrupt();
+	expect(files.kept.get('den')!.tape).toHaveLength(1);
+	expect(session.said()).toEqual([]);
+});
+
+test('an interrupt that can keep the answers nowhere says so', () => {
+	const files = memoryFiles({den: den()});
+	const session = startSession({files, now: () => new Date()}, 'den');
+	const refusal = {why: 'failed', text: 'The disk is full.'} as const;
+	files.refusals.push(refusal, refusal);
+	files.isFull = true;
+	session.press([...pressesOf('9-4', {}), enter]);
+	session.interrupt();
+	expect(session.said().join(' ')).toContain('could not be kept anywhere');
 });

@@ -4,6 +4,7 @@ import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {openWalk} from '../../../source/ui/screens/openWalk.ts';
 import {keep, pressAll} from '../../../source/ui/screens/press.ts';
 import type {Screen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
+import {walkHead} from '../../../source/ui/screens/walkHead.ts';
 import {type MemoryFiles, memoryFiles} from '../memoryFiles.ts';
 import {den} from '../rooms.ts';
 
@@ -219,7 +220,7 @@ describe('saves that are refused', () => {
 		type('9-4');
 		expect(walk()).toMatchObject({isUnsaved: true, trouble: {why: 'failed', text: 'The disk is full.'}});
 		expect(onDisk().tape).toEqual([]);
-		press('1');
+		press('1', enter);
 		expect(walk()).toMatchObject({isUnsaved: false, trouble: undefined});
 		expect(onDisk().tape).toHaveLength(1);
 	});
@@ -231,10 +232,81 @@ describe('saves that are refused', () => {
 		expect(walk().trouble).toBeDefined();
 	});
 
+	test('digits that were meant for the next reading decide nothing, with or without Enter', () => {
+		for (const [why, reading] of [
+			['changed', '2'],
+			['changed', '281'],
+			['changed', '3.4'],
+			['failed', '4'],
+		] as const) {
+			files.refusals.push({why, text: 'Refused.'});
+			type('9-4');
+			const refused = walk();
+			press(...reading);
+			expect(walk()).toMatchObject({file: 'den', isUnsaved: true, trouble: {why}});
+			// Where the reading happens to be a number of the list, what gives something up asks once more.
+			press(enter, ...'9-2', enter);
+			expect(walk()).toMatchObject({file: 'den', isUnsaved: true, trouble: {why}});
+			expect(walk().state.subject.tape).toEqual(refused.state.subject.tape);
+			files.refusals.length = 0;
+			screen = keep({...walk(), trouble: undefined, isUnsaved: false}, world);
+		}
+	});
+
+	test('a refusal found while somebody types shows in the header, takes no key, and asks at the next Enter', () => {
+		press({key: 'down'}, '9', '-');
+		files.writeElsewhere('den', den({name: 'Theirs'}));
+		screen = keep(screen, world);
+		expect(walk()).toMatchObject({refusal: {why: 'changed'}, isUnsaved: false});
+		expect(walkHead(walk(), 80, 'title')[0]!.after).toContain('CHANGED ELSEWHERE');
+		screen = keep(screen, world);
+		press('2');
+		expect(walk().trouble).toBeUndefined();
+		press(enter);
+		expect(walk()).toMatchObject({trouble: {why: 'changed'}, isUnsaved: true});
+		expect(walk().state.subject.tape).toHaveLength(1);
+		expect(onDisk().name).toBe('Theirs');
+	});
+
+	test('going on really goes on: later refusals show in the header alone, and leaving asks', () => {
+		const full = {why: 'failed', text: 'The disk is full.'} as const;
+		files.refusals.push(full, full, full);
+		type('9-4');
+		press('3', enter);
+		screen = keep(screen, world);
+		expect(walk().trouble).toBeUndefined();
+		type('9-2');
+		expect(walk()).toMatchObject({isUnsaved: true, trouble: undefined});
+		expect(walkHead(walk(), 80, 'title')[0]!.after).toContain('NOT ON DISK');
+		press('q');
+		expect(walk().trouble?.why).toBe('failed');
+		press('1', enter);
+		expect(onDisk().tape).toHaveLength(2);
+	});
+
+	test('what no profile can hold is not taken, and all else goes on', () => {
+		files.refusals.push({why: 'unsound', text: 'Too far.'});
+		type('9-4');
+		expect(walk().isUnsaved).toBe(false);
+		expect(walk().trouble).toBeUndefined();
+		expect(walk().state.subject.tape).toEqual([]);
+		expect(walk().state.notes[0]!.text).toContain('Too far.');
+		type('9-4');
+		expect(onDisk().tape).toHaveLength(1);
+	});
+
+	test('a mark left by a killed save can be broken', () => {
+		files.refusals.push({why: 'busy', text: 'den is being saved in another roomtare.'});
+		type('9-4');
+		press('3', enter, 'y', enter);
+		expect(walk()).toMatchObject({isUnsaved: false, trouble: undefined});
+		expect(onDisk().tape).toHaveLength(1);
+	});
+
 	test('going on tries again with the next answer', () => {
 		files.refusals.push({why: 'failed', text: 'The disk is full.'});
 		type('9-4');
-		press('3');
+		press('3', enter);
 		type('9-2');
 		expect(onDisk().tape).toHaveLength(2);
 		expect(walk().isUnsaved).toBe(false);
@@ -251,7 +323,7 @@ describe('saves that are refused', () => {
 	test('after such a change the answers can go to a new file', () => {
 		files.writeElsewhere('den', den({name: 'Theirs'}));
 		type('9-4');
-		press('1');
+		press('1', enter);
 		expect(walk().file).not.toBe('den');
 		expect(files.kept.get(walk().file)!.tape).toHaveLength(1);
 		expect(onDisk().name).toBe('Theirs');
@@ -261,11 +333,15 @@ describe('saves that are refused', () => {
 		files.writeElsewhere('den', den({name: 'Theirs'}));
 		type('9-4');
 		const undecided = screen;
-		press('3');
+		press('3', enter, 'y', enter);
 		expect(walk().state.subject.name).toBe('Theirs');
 		screen = undecided;
-		press('2');
+		press('2', enter, enter);
+		expect(onDisk().name).toBe('Theirs');
+		press('2', enter, 'y', enter);
 		expect(onDisk()).toMatchObject({name: 'Den', tape: [{from: 'FL'}]});
+		expect(files.kept.get('den.other')!.name).toBe('Theirs');
+		expect(walk().state.notes[0]!.text).toContain('den.other');
 	});
 });
 

@@ -154,7 +154,7 @@ export function prove(profile: Profile): ProofResult {
 
 	const limits = held.map(({sigma}) => Math.max(toleranceDb, critical * sigma));
 	const isMissed = (shiftDb: number) =>
-		held.some(({residual}, index) => Math.abs(residual - shiftDb) > limits[index]!);
+		held.some(({residual}, index) => !(Math.abs(residual - shiftDb) <= limits[index]!));
 	let shift = masterShift(
 		held.map(({residual}) => residual),
 		held.map(({sigma}) => sigma),
@@ -179,7 +179,8 @@ export function prove(profile: Profile): ProofResult {
 			residual,
 			sigma: one.sigma,
 			tolerance: limits[index]!,
-			verdict: size > limits[index]! ? 'missed' : size > toleranceDb ? 'unclear' : 'met',
+			// What is no number is never met.
+			verdict: size <= toleranceDb ? 'met' : size <= limits[index]! ? 'unclear' : 'missed',
 		};
 	});
 	return {
