@@ -45,7 +45,14 @@ async function main(argv: readonly string[]): Promise<ExitCode> {
 		const {run} = command ?? (await home()).command;
 		return await run(contextOf(terminal, input, flags));
 	} catch (error) {
-		return sayFailure(error, terminal.say, Boolean(process.env.ROOMTARE_DEBUG));
+		const end = argv.indexOf('--');
+		const isForScript = argv.slice(0, end === -1 ? undefined : end).includes('--json');
+		return sayFailure(
+			error,
+			terminal.say,
+			Boolean(process.env.ROOMTARE_DEBUG),
+			isForScript ? terminal.out : undefined,
+		);
 	}
 }
 

@@ -1,4 +1,3 @@
-import {Trouble} from '../platform/trouble.ts';
 import {parseProfile, problemLines} from '../profile/file/parse.ts';
 import {hasProblem} from '../profile/finding.ts';
 import type {LengthUnit} from '../profile/types.ts';
@@ -31,10 +30,9 @@ export const command: Command = {
 		if (!parsed.ok) {
 			if (context.flags.json)
 				context.out(JSON.stringify({place, isUsable: false, problems: parsed.problems}, null, 2));
-			throw new Trouble([
-				`${place} cannot be used:`,
-				...problemLines(parsed.problems, 1000).map(line => `  ${line}`),
-			]);
+			context.say(`${place} cannot be used:`);
+			for (const line of problemLines(parsed.problems, 1000)) context.say(`  ${line}`);
+			return exitCode.trouble;
 		}
 
 		const lengthUnit = context.flags.length as LengthUnit | undefined;

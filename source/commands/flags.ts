@@ -19,7 +19,8 @@ export const globalFlags = {
 export function commandIndex(argv: readonly string[]): number {
 	for (let index = 0; index < argv.length; index++) {
 		const word = argv[index]!;
-		if (word === '--') return -1;
+		// What follows is meant as it stands: first the command's name.
+		if (word === '--') return index + 1 < argv.length ? index + 1 : -1;
 		if (!word.startsWith('-') || word === '-') return index;
 		if (word.startsWith('--') && takesValue(word.slice(2))) index++;
 	}
@@ -66,6 +67,9 @@ function valueProblems(key: string, flag: Flag, value: unknown): string[] {
 	const choices = flag.choices ? `one of ${flag.choices.join(', ')}` : (flag.value ?? 'a value');
 	if (flag.type === 'string' && value === '') return [`${name}: the value is missing. Expected ${choices}.`];
 	if (flag.type === 'number' && !Number.isFinite(value)) return [`${name}: expected a number.`];
+	// Called COUNT, it counts.
+	if (flag.value === 'COUNT' && !(Number.isSafeInteger(value) && (value as number) >= 0))
+		return [`${name}: ${String(value)} is no count. Expected a whole number from 0 up.`];
 	if (flag.choices && !flag.choices.includes(String(value))) {
 		return [`${name}: “${String(value)}” is not a choice. Expected ${choices}.`];
 	}

@@ -6,6 +6,7 @@ import {layoutNames} from '../profile/generic/layouts.ts';
 import {type NewProfile, newProfile} from '../profile/generic/newProfile.ts';
 import {genericReceiverNames} from '../profile/generic/receivers.ts';
 import {lengthUnits} from '../profile/units/lengthUnit.ts';
+import {visibleText} from '../profile/visibleText.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
 import {dateFlag, dateOf} from './dateFlag.ts';
 import {folderOf} from './profileArgument.ts';
@@ -57,6 +58,12 @@ function wantedOf(context: CommandContext): NewProfile {
 	const given = context.flags;
 	if (typeof given.name !== 'string')
 		throw new Trouble('new: --name NAME is missing. Give the profile a name.');
+	for (const key of ['name', 'room'] as const) {
+		const text = given[key];
+		if (typeof text === 'string' && (visibleText(text) !== text || /[\n\t]/.test(text) || text.length > 120))
+			throw new Trouble(`new: --${key} takes one line of up to 120 characters, without control characters.`);
+	}
+
 	return {
 		name: given.name,
 		date: dateOf(context),

@@ -23,3 +23,21 @@ test('`sayFailure` tells an unexpected error in one line, with the stack only on
 	expect(said(new TypeError('x'), true).lines[1]).toContain('failure.test.ts');
 	expect(said('a text').lines[0]).toContain('(a text)');
 });
+
+test('`sayFailure` gives scripts the same as JSON', () => {
+	const printed: string[] = [];
+	sayFailure(
+		new Trouble(['a.json: empty.']),
+		() => {},
+		false,
+		text => printed.push(text),
+	);
+	sayFailure(
+		new TypeError('x'),
+		() => {},
+		false,
+		text => printed.push(text),
+	);
+	expect(JSON.parse(printed[0]!)).toEqual({error: 'trouble', problems: ['a.json: empty.']});
+	expect(JSON.parse(printed[1]!)).toMatchObject({error: 'fault', problems: [expect.stringContaining('x')]});
+});

@@ -11,7 +11,9 @@ const known: Record<string, Flag> = {
 test.each([
 	[[], -1],
 	[['--json'], -1],
-	[['--', 'solve'], -1],
+	[['--', 'solve'], 1],
+	[['--'], -1],
+	[['--json', '--', 'solve', 'x'], 2],
 	[['solve'], 0],
 	[['--json', 'solve', 'x'], 1],
 	[['--profiles', 'solve', 'list'], 2],

@@ -64,7 +64,7 @@ test.each([
 	[{}, '--name NAME is missing'],
 	[{name: 'x', date: '2026-02-30'}, '“2026-02-30” is no date'],
 	[{name: 'x', layout: '2.0', subs: 1}, 'no low-frequency channel'],
-	[{name: 'two\nlines'}, 'one line without control characters'],
+	[{name: 'two\nlines'}, 'one line of up to 120 characters, without control'],
 ])('new refuses %j in words', async (flags, words) => {
 	await expect(run(create, [], flags)).rejects.toThrow(words);
 });

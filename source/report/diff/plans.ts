@@ -1,5 +1,6 @@
 import type {ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
 import type {ComparedPlans} from '../../study/placement/comparePlans.ts';
+import {markdownText} from '../markdownText.ts';
 import {drawPlanPair, type PlanSide} from '../planPair.ts';
 import {wrap} from '../wrap.ts';
 
@@ -44,7 +45,7 @@ export function plansMarkdown(diff: ProfileDiff, plans: ComparedPlans): string {
 		...drawPlanPair(planSides(diff, plans), {columns: blockColumns, rows: planRows}),
 		'```',
 		'',
-		...trailText(plans).flatMap(line => [line, '']),
-		...plans.lines.map(line => `- ${line}`),
+		...trailText(plans).flatMap(line => [markdownText(line), '']),
+		...plans.lines.map(line => `- ${markdownText(line)}`),
 	].join('\n');
 }

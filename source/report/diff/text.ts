@@ -1,4 +1,5 @@
 import type {ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
+import {markdownText} from '../markdownText.ts';
 import {remarkLines} from '../remarks.ts';
 import {sentenceOf} from '../said/said.ts';
 import {tableLines} from '../table.ts';
@@ -43,30 +44,30 @@ export function diffText(diff: ProfileDiff, options: DiffTextOptions & {readonly
 
 /** What differs between two profiles, as Markdown. */
 export function diffMarkdown(diff: ProfileDiff, options: DiffTextOptions): string {
-	const cell = (text: string) => text.replaceAll('|', '\\|');
-	const row = (cells: readonly string[]) => `| ${cells.map(cell).join(' | ')} |`;
+	const row = (cells: readonly string[]) => `| ${cells.map(markdownText).join(' | ')} |`;
+	const bullet = (text: string) => `- ${markdownText(text)}`;
 	const sections = diffSections(diff, options).flatMap(section => {
 		if (section.kind === 'sentences')
-			return ['', `## ${section.title}`, '', ...section.lines.map(line => `- ${line}`)];
+			return ['', `## ${markdownText(section.title)}`, '', ...section.lines.map(bullet)];
 		const used = section.columns.map((_, index) => section.rows.some(cells => cells[index] !== ''));
 		const only = <Value>(values: readonly Value[]) => values.filter((_, index) => used[index]);
 		const columns = only(section.columns);
 		return [
 			'',
-			`## ${section.title}`,
+			`## ${markdownText(section.title)}`,
 			'',
 			row(columns.map(({title}) => title)),
-			row(columns.map(({align}) => (align === 'right' ? '--:' : '---'))),
+			`| ${columns.map(({align}) => (align === 'right' ? '--:' : '---')).join(' | ')} |`,
 			...section.rows.map(cells => row(only(cells))),
-			...(section.after.length > 0 ? ['', ...section.after.map(line => `- ${line}`)] : []),
+			...(section.after.length > 0 ? ['', ...section.after.map(bullet)] : []),
 		];
 	});
 	return [
-		`# ${diffTitle(diff)}`,
+		`# ${markdownText(diffTitle(diff))}`,
 		...(diff.isSame ? ['', nothingDiffers] : []),
 		...sections,
 		...(diff.remarks.length > 0
-			? ['', '## Remarks', '', ...diff.remarks.map(remark => `- ${sentenceOf(remark, options.say)}`)]
+			? ['', '## Remarks', '', ...diff.remarks.map(remark => bullet(sentenceOf(remark, options.say)))]
 			: []),
 	].join('\n');
 }
