@@ -43,14 +43,17 @@ async function textOf({diff, older, newer}: Compared, form: Form, context: Comma
 	const text = form === 'markdown' ? diffMarkdown(diff, options) : diffText(diff, options);
 	if (!context.flags.plan) return text;
 	const {plansMarkdown, plansText} = await import('../report/diff/plans.ts');
-	const plans = await plansOf({diff, older, newer}, options.lengthUnit);
-	const shown = form === 'markdown' ? plansMarkdown(diff, plans) : plansText(diff, plans, context.columns);
+	const plans = await plansOf({diff, older, newer});
+	const shown =
+		form === 'markdown'
+			? plansMarkdown(diff, plans, options.say)
+			: plansText(diff, plans, context.columns, options.say);
 	return `${text}\n\n${shown}`;
 }
 
-async function plansOf({diff, older, newer}: Compared, lengthUnit?: LengthUnit): Promise<ComparedPlans> {
+async function plansOf({diff, older, newer}: Compared): Promise<ComparedPlans> {
 	const {comparePlans} = await import('../study/placement/comparePlans.ts');
-	return comparePlans(older, newer, diff, lengthUnit);
+	return comparePlans(older, newer, diff);
 }
 
 export const command: Command = {

@@ -3,11 +3,11 @@ import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
-import {correctionText} from '../study/placement/correctionText.ts';
 import {nextReadings} from '../study/placement/guidedTape.ts';
 import {moved, readMoves} from '../study/placement/moves.ts';
 import {isPlacementRefused, judgePlacement} from '../study/placement/placement.ts';
 import {planPoints} from '../study/placement/planPoints.ts';
+import {waysBySpeaker} from '../study/placement/way.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
 import type {NetworkResult} from '../study/survey/result.ts';
 import {type Command, exitCode} from './command.ts';
@@ -22,7 +22,7 @@ export const command: Command = {
 			type: 'string',
 			isMultiple: true,
 			value: 'NAME=WAY:LENGTH',
-			help: 'Look what a move would do; ways: left, right, forward, back, up, down; or NAME=X,Y,Z',
+			help: 'Try a move; ways: left, right, forward, back, up, down; or NAME=X,Y,Z',
 		},
 		words: {type: 'boolean', help: 'Tell the plan in words instead of drawing it'},
 		next: {type: 'number', value: 'COUNT', help: 'List the readings that would help most', default: 0},
@@ -48,12 +48,11 @@ export const command: Command = {
 		} else {
 			const {placementText} = await import('../report/placement.ts');
 			const {lengthUnit = 'm'} = profile;
-			const ordered = placement.corrections.toSorted((a, b) => a.sizeMetres - b.sizeMetres);
 			context.out(
 				placementText(result, placement, {
 					lengthUnit,
 					width: context.columns,
-					corrections: ordered.map(correction => correctionText(profile, result, correction)),
+					corrections: waysBySpeaker(result, placement.corrections, placement.seat),
 					plan: planPoints(result, profile.screen),
 					isPlanInWords: context.flags.words === true,
 					say: sayIn(profile, lengthUnit),

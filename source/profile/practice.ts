@@ -78,6 +78,12 @@ export const speakerClearanceMetres = 0.05;
 /** A seat nearer to a wall than this is no seat, metres. */
 export const seatClearanceMetres = 0.3;
 
+/** Above this a speaker is moved from a ladder, metres. */
+export const ladderMetres = 1.8;
+
+/** Where the centre is heard this far from the picture's middle, the ear notices. */
+export const centreApartDegrees = 10;
+
 /* Boxes that are not described. */
 
 /** Stands in for a receiver that is not described yet, so that a first round shows something. */

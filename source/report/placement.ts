@@ -1,7 +1,8 @@
 import type {LengthUnit} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
-import type {Placement} from '../study/placement/placement.ts';
 import type {PlanPoints} from '../study/placement/planPoints.ts';
+import type {Placement} from '../study/placement/result.ts';
+import type {TapeMove} from '../study/placement/way.ts';
 import type {NetworkResult} from '../study/survey/result.ts';
 import {aimRows} from './placement/aimRows.ts';
 import {angleRows} from './placement/angleRows.ts';
@@ -10,14 +11,15 @@ import {drawPlan, planText} from './plan.ts';
 import {remarkLines} from './remarks.ts';
 import {distinct, type Sayable} from './said/said.ts';
 import type {Say} from './said/say.ts';
+import {waysText} from './said/way.ts';
 import {tableLines} from './table.ts';
 import {wrap} from './wrap.ts';
 
 export type PlacementOptions = {
 	readonly lengthUnit: LengthUnit;
 	readonly width: number;
-	/** Corrections in words, in the order of `placement.corrections`. */
-	readonly corrections: readonly string[];
+	/** The ways to bring each speaker right, in the order in which they are to be shown. */
+	readonly corrections: readonly (readonly TapeMove[])[];
 	/** The plan, and whether it is drawn or told in words. */
 	readonly plan: PlanPoints;
 	readonly isPlanInWords: boolean;
@@ -67,7 +69,7 @@ export function placementText(
 		: isPlanInWords
 			? [planText(plan, lengthUnit)].flat()
 			: drawPlan(plan, {columns: width, rows: planRows, lengthUnit});
-	const ranked = options.corrections.flatMap(text => wrap(text, width, '  - '));
+	const ranked = options.corrections.flatMap(ways => wrap(waysText(ways, say), width, '  - '));
 	return [
 		...wrap(`Layout ${placement.layout}. Azimuth 0° is ${placement.ahead}, positive to the left.`, width),
 		...section('Plan', planLines),

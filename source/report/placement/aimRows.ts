@@ -1,7 +1,7 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {Dot} from '../../study/placement/aiming.ts';
-import type {Placement} from '../../study/placement/placement.ts';
+import type {Placement} from '../../study/placement/result.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {degreesText} from './degreesText.ts';
@@ -25,6 +25,11 @@ export function dotText({surface, distances}: Dot, unit: LengthUnit): string {
 	return [surfaces[surface], ...places].join(', ');
 }
 
+function turnText(degrees: number, towards: string): string {
+	const turn = degreesText(degrees);
+	return turn === degreesText(0) ? 'straight' : `${turn} to the ${towards.replace(' wall', '')}`;
+}
+
 /** How to turn and tilt each speaker, and where the laser dot falls beyond the headrest. */
 export function aimRows(
 	{aims}: Placement,
@@ -35,7 +40,7 @@ export function aimRows(
 	if (aims.length === 0) return [];
 	const rows = aims.map(({id, toeDegrees, towards, tiltDegrees, dot}) => [
 		names(id),
-		`${degreesText(toeDegrees)} to the ${surfaces[towards].replace(' wall', '')}`,
+		turnText(toeDegrees, surfaces[towards]),
 		`${degreesText(Math.abs(tiltDegrees))} ${tiltDegrees < 0 ? 'down' : 'up'}`,
 		dot ? dotText(dot, unit) : '',
 	]);
@@ -54,7 +59,7 @@ export function aimRows(
 	] as const;
 	return [
 		...wrap(
-			'Turn is away from facing square off the speaker’s own wall. Lay the laser on the speaker’s axis; nobody sits there meanwhile: never into eyes.',
+			'Turn: from facing straight out of its wall. Lay the laser on the speaker’s axis. Nobody in the seat; never point it at eyes.',
 			width,
 		),
 		...tableLines(columns, rows, width),

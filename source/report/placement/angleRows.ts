@@ -1,10 +1,10 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import type {Placement} from '../../study/placement/placement.ts';
+import type {Placement} from '../../study/placement/result.ts';
 import {tableLines} from '../table.ts';
 import {degreesText} from './degreesText.ts';
 
-const verdicts = {nominal: 'nominal', allowed: 'in range', outside: 'outside', flagged: 'off by'} as const;
+const verdicts = {nominal: 'nominal', allowed: 'in range', outside: 'outside by', flagged: 'off by'} as const;
 
 /** Angles and distances at the reference seat with what the layout asks for, and the same of the other seats in short. */
 export function angleRows(

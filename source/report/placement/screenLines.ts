@@ -1,6 +1,6 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import type {Placement} from '../../study/placement/placement.ts';
+import type {Placement} from '../../study/placement/result.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {degreesText} from './degreesText.ts';

@@ -1,20 +1,22 @@
 import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
+import type {PlacementFacts} from '../../study/placement/facts.ts';
 import type {RoomFacts} from '../../study/room/facts.ts';
 import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
+import {placementSentences} from './placement.ts';
 import {roomSentences} from './room.ts';
 import type {Say} from './say.ts';
-import type {Sentences, Words} from './sentences.ts';
+import {asSentence, type Sentences, type Words} from './sentences.ts';
 import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
-export interface AllFacts extends RoomFacts, WiringFacts {}
+export interface AllFacts extends PlacementFacts, RoomFacts, WiringFacts {}
 
 /** What can be said: a finding of any topic, or a remark that still brings its text along. */
 export type Sayable = Remark | FindingOf<AllFacts>;
 
-const sentences: Sentences<AllFacts> = {...roomSentences, ...wiringSentences};
+const sentences: Sentences<AllFacts> = {...placementSentences, ...roomSentences, ...wiringSentences};
 
 function wordsOf({code, facts}: AnyFinding, say: Say): Words {
 	// The types of `Sayable` and `sentences` guard that each code meets its own facts.
@@ -26,7 +28,7 @@ export function saidParts(sayable: Sayable, say: Say): {readonly subject?: strin
 	if ('text' in sayable) return olderParts(sayable, say);
 	const [head, ...more] = wordsOf(sayable, say);
 	const {about} = sayable as AnyFinding;
-	if (about.length === 0) return {said: [`${capitalised(head)}.`, ...more].join(' ')};
+	if (about.length === 0) return {said: [asSentence(head), ...more].join(' ')};
 	return {subject: listed(about.map(id => say.name(id))), said: [`${head}.`, ...more].join(' ')};
 }
 
@@ -49,8 +51,4 @@ export function distinct<Each extends Sayable>(sayables: readonly Each[]): Each[
 		return JSON.stringify(rest);
 	};
 	return [...new Map(sayables.map(each => [keyOf(each), each])).values()];
-}
-
-function capitalised(text: string): string {
-	return text.replace(/^./u, first => first.toUpperCase());
 }

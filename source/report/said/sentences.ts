@@ -10,3 +10,8 @@ export type Words = readonly [head: string, ...more: string[]];
 export type Sentences<Facts> = {
 	readonly [Code in keyof Facts]: (facts: Facts[Code], say: Say) => Words;
 };
+
+/** A text that begins small and has no full stop as a sentence. */
+export function asSentence(text: string): string {
+	return `${text.replace(/^./u, first => first.toUpperCase())}.`;
+}

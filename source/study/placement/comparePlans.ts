@@ -1,7 +1,6 @@
-import type {LengthUnit, Profile} from '../../profile/types.ts';
+import type {Profile} from '../../profile/types.ts';
 import {adjustNetwork} from '../survey/adjust.ts';
 import {type Compared, type PlanChange, planChange} from './planChange.ts';
-import {planChangeText} from './planChangeText.ts';
 import {type PlanPoints, planPoints} from './planPoints.ts';
 
 /** Two floor plans and what differs between them. */
@@ -10,8 +9,7 @@ export type ComparedPlans = {
 	/** What moved carries the place where it stood, unless the room is turned round or another. */
 	readonly newer: PlanPoints;
 	readonly change: PlanChange;
-	/** The change in sentences. */
-	readonly lines: readonly string[];
+	readonly sameRoom: boolean;
 };
 
 /** Aims cross the trails of what moved, and tell nothing of the change. */
@@ -24,14 +22,8 @@ const withoutAims = ({room, points}: PlanPoints): PlanPoints => ({
 The floor plans of two profiles, as far as the tape tells, with what moved and how far.
 
 @param compared - Things that carry another id in the newer profile, and whether both are of one room.
-@param lengthUnit - Unit of the sentences; that of the newer profile where not given.
 */
-export function comparePlans(
-	older: Profile,
-	newer: Profile,
-	compared: Compared,
-	lengthUnit?: LengthUnit,
-): ComparedPlans {
+export function comparePlans(older: Profile, newer: Profile, compared: Compared): ComparedPlans {
 	const [before, after] = [adjustNetwork(older), adjustNetwork(newer)];
 	const change = planChange(before, after, compared);
 	const from = new Map(
@@ -48,9 +40,6 @@ export function comparePlans(
 			}),
 		},
 		change,
-		lines: [
-			...(compared.sameRoom ? [] : ['The rooms differ: what “moved” stands elsewhere.']),
-			...planChangeText(newer, after, change, lengthUnit),
-		],
+		sameRoom: compared.sameRoom,
 	};
 }

@@ -98,7 +98,7 @@ function candidates(
 	});
 }
 
-/** Whether a speaker there would stand before the picture. */
+/** Whether a speaker there would stand in front of the picture. */
 function coversPicture({points}: NetworkResult, to: Vector, screen: Profile['screen']): boolean {
 	const middle = points.find(point => point.kind === 'screen' && isKnown(point));
 	if (!middle || !screen?.widthMetres) return false;

@@ -3,6 +3,7 @@ import type {NetworkResult, PlacedPoint} from '../survey/result.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {isKnown} from './angles.ts';
 import {type RoomTurn, roomTurn} from './roomTurn.ts';
+import {type TapeTerm, tapeTermsOf, type WayStep, wayStepsOf} from './way.ts';
 
 /** One thing that stands elsewhere than before, as seen facing the screen. Lengths in metres. */
 export type PlanMove = {
@@ -15,6 +16,9 @@ export type PlanMove = {
 	readonly by: Vector;
 	/** Length of `by`. */
 	readonly metres: number;
+	/** The parts of it that help to see where it went, and where it stands along them. */
+	readonly steps: readonly WayStep[];
+	readonly places: readonly TapeTerm[];
 };
 
 /** What differs between the floor plans of two profiles. */
@@ -41,15 +45,33 @@ type Network = Pick<NetworkResult, 'points' | 'room' | 'conventions'>;
 
 /** Less than this is not worth a word: the tape's end is not held to the same spot of a thing each year. */
 const leastMetres = 0.01;
+/** Less than this share of the whole way does not help to see where a thing went. */
+const leastShare = 0.1;
 
-function moveOf(before: PlacedPoint, after: PlacedPoint): PlanMove {
+function moveOf(before: PlacedPoint, after: PlacedPoint, newer: Network): PlanMove {
 	const along = (axis: 0 | 1 | 2) => {
 		const change = after.at[axis] - before.at[axis];
 		const sigma = Math.hypot(before.sigmaMetres[axis], after.sigmaMetres[axis]);
 		return Math.abs(change) > Math.max(leastMetres, significance * sigma) ? change : 0;
 	};
 	const by: Vector = [along(0), along(1), along(2)];
-	return {id: after.id, name: after.label, from: before.at, to: after.at, by, metres: Math.hypot(...by)};
+	const metres = Math.hypot(...by);
+	const telling = by.map(part => (Math.abs(part) < leastShare * metres ? 0 : part));
+	const steps = wayStepsOf(telling as unknown as Vector);
+	return {
+		id: after.id,
+		name: after.label,
+		from: before.at,
+		to: after.at,
+		by,
+		metres,
+		steps,
+		places: tapeTermsOf(
+			newer,
+			after.at,
+			steps.map(({axis}) => axis),
+		),
+	};
 }
 
 /**
@@ -75,7 +97,7 @@ export function planChange(
 	});
 	const conventions = {older: older.conventions, newer: newer.conventions};
 	const isTied = older.conventions.length + newer.conventions.length === 0;
-	const moves = isTied ? both.map(({was, is}) => moveOf(was, is)) : [];
+	const moves = isTied ? both.map(({was, is}) => moveOf(was, is, newer)) : [];
 	const turn =
 		isTied && sameRoom
 			? roomTurn(

@@ -1,6 +1,8 @@
 import type {Profile} from '../../profile/types.ts';
 import {planSides, trailText} from '../../report/diff/plans.ts';
 import {drawPlanPair, planPairText} from '../../report/planPair.ts';
+import {planChangeLines} from '../../report/said/planChange.ts';
+import {sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
 import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
 import {comparePlans} from '../../study/placement/comparePlans.ts';
@@ -26,7 +28,9 @@ export function planLines(
 	const {diff, plans} = madeOf(newer)(older);
 	const sides = planSides(diff, plans);
 	const plain = (text: string): Line => ({text});
-	const moved = plans.lines.flatMap(line => (isInWords ? [`  - ${line}`] : wrap(line, columns, '  - ')));
+	const moved = planChangeLines(plans, sayIn(newer, lengthUnitOf(newer))).flatMap(line =>
+		isInWords ? [`  - ${line}`] : wrap(line, columns, '  - '),
+	);
 	const changes: Line[] = [{text: 'Moved on the plan', style: 'strong'}, ...moved.map(plain)];
 	if (isInWords) {
 		return [...changes, {text: ''}, ...planPairText(sides, lengthUnitOf(newer)).map(plain)];
@@ -48,5 +52,5 @@ const madeOf = derived({newer: (newer: Profile) => newer}, ({newer}) =>
 function made(older: Profile, newer: Profile) {
 	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});
 	const diff = diffProfiles(solved(older), solved(newer));
-	return {diff, plans: comparePlans(older, newer, diff, lengthUnitOf(newer))};
+	return {diff, plans: comparePlans(older, newer, diff)};
 }

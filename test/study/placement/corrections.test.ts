@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import {expect, test} from 'vitest';
 import {layoutOf} from '../../../source/profile/layouts.ts';
 import {sightlines} from '../../../source/study/placement/angles.ts';
-import {corrections} from '../../../source/study/placement/corrections.ts';
-import {correctionText, moveText} from '../../../source/study/placement/correctionText.ts';
+import {type Correction, corrections} from '../../../source/study/placement/corrections.ts';
 import {judge} from '../../../source/study/placement/judge.ts';
 import {moved} from '../../../source/study/placement/moves.ts';
+import {wayOf, waysBySpeaker} from '../../../source/study/placement/way.ts';
 import {outsideBy} from '../../../source/study/survey/roomSize.ts';
 import type {Vector} from '../../../source/study/survey/vectors.ts';
 import {ear, placedAt, screenAhead, towards} from '../survey/exampleNetwork.ts';
@@ -67,25 +67,35 @@ test('corrections put no speaker before the picture', () => {
 	for (const {to} of ways) expect(Math.abs(to[2] - 1.1)).toBeGreaterThan(0.67);
 });
 
-test('correctionText speaks in tape terms', () => {
-	const {profile, result} = corrected('FL', [1.2, 0.6, 1.1]);
-	const by: Vector = [-0.11, 0, 0];
-	const text = correctionText(profile, result, {
+test('wayOf tells a correction in tape terms: from the nearer wall, and from the seat', () => {
+	const {result} = corrected('FL', [1.2, 0.6, 1.1]);
+	const correction: Correction = {
 		id: 'FL',
 		moves: 'FL',
-		by,
+		by: [-0.11, 0.004, 0],
 		sizeMetres: 0.11,
 		to: [1.09, 0.6, 1.1],
 		toSeatMetres: 3.5,
 		repairs: ['azimuth'],
+	};
+	const way = wayOf(result, correction, 'sofa');
+	// Four millimetres along the room are less than a tape can be held to.
+	expect(way).toEqual({
+		moves: 'FL',
+		steps: [{axis: 'across', metres: -0.11}],
+		places: [{from: 'wall:left', metres: 1.09}],
+		from: 'sofa',
+		metres: 3.5,
 	});
-	expect(text).toBe('Front left: slide it 0.11 m to the left: 1.09 m from the left wall, 3.50 m to the seat');
+	expect(wayOf(result, {...correction, moves: 'sofa'}, 'sofa').from).toBe('FL');
+	const far = wayOf(result, {...correction, to: [3.9, 0.6, 1.1]}, 'sofa').places;
+	expect(far).toEqual([{from: 'wall:right', metres: expect.closeTo(result.room.widthMetres! - 3.9, 9)}]);
 });
 
-test('moveText names every direction that matters', () => {
-	const {profile} = corrected('FL', [1.2, 0.6, 1.1]);
-	expect(moveText(profile, [0.2, -0.1, 0.05])).toBe(
-		'0.20 m to the right, 0.10 m towards the screen wall and 0.05 m higher',
-	);
-	expect(moveText(profile, [0, 0.1, 0.001])).toBe('0.10 m towards the back wall');
+test('waysBySpeaker puts the smallest move first', () => {
+	const {result, ways} = corrected('FL', [1.2, 0.6, 1.1]);
+	const other: Correction = {...ways[0]!, id: 'FC', moves: 'FC', sizeMetres: 0.001};
+	const told = waysBySpeaker(result, [...ways, other], 'sofa');
+	expect(told.map(([first]) => first!.moves)).toEqual(['FC', 'FL']);
+	expect(told.flat()).toHaveLength(ways.length + 1);
 });
