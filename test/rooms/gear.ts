@@ -1,4 +1,3 @@
-import type {Point} from './physics/box.ts';
 import type {TwoWay} from './physics/filters.ts';
 import type {Draws} from './physics/random.ts';
 import {type MainId, mainIds, type Places, type SubId, subIds} from './places.ts';
@@ -18,7 +17,6 @@ export type SpeakerTruth = {
 	/** What the profile states of the box. */
 	readonly statedLowHertz: number;
 	readonly twoWay?: TwoWay;
-	readonly dipoleAxis?: Point;
 };
 
 export type SubTruth = {

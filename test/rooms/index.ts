@@ -20,13 +20,13 @@ it is the tests' own; of the product only the types of its file are taken, and w
 	impulseResponse(world.box, {at}, point, 48_000, shape)       // for recordings
 
 `into` is the channel the signal goes into (several: independent noises at once); `on` is what can sound. A main channel's
-low end goes to the subs that are on through the crossover of its own setting. Noise bands end below 400 Hz or begin above
-300 Hz. Frequencies 15 to 400 Hz for complex responses.
+low end goes to the subs that are on through the crossover of its own setting. Noise bands end below 500 Hz or begin above
+300 Hz. Frequencies 15 to 500 Hz for complex responses.
 
 Draws come from `drawsOf(seed)`; `draws.branch('name')` gives draws that nothing else shifts. Rooms of the range `fresh` are
 for reporting alone: build on `building`.
 */
-export {bassHertz} from './acoustics.ts';
+
 export {type BoxesState, boxesOf} from './boxes.ts';
 export type {RoomRange} from './building.ts';
 export type {KitKind} from './gear.ts';
@@ -42,5 +42,6 @@ export {
 export {impulseResponse} from './physics/impulse.ts';
 export {type Draws, drawsOf} from './physics/random.ts';
 export {mainIds, type SourceId, subIds} from './places.ts';
+export {bassHertz} from './roomSound.ts';
 export {arriving, noiseLevel, type Playing, soundOf, toneLevel} from './sound.ts';
 export {type World, worldOf} from './world.ts';

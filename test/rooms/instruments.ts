@@ -1,7 +1,7 @@
 import type {BoxesState} from './boxes.ts';
 import type {Point} from './physics/box.ts';
 import type {Draws} from './physics/random.ts';
-import {noiseLevel, type Playing, toneLevel} from './sound.ts';
+import {noiseLevel, type Playing, toneLevel, type Weighting} from './sound.ts';
 import type {World} from './world.ts';
 
 /** Standard deviation of one reading of the meter, dB. */
@@ -11,17 +11,18 @@ export type Sounded =
 	| {readonly kind: 'pink'; readonly fromHertz: number; readonly toHertz: number}
 	| {readonly kind: 'tone'; readonly hertz: number};
 
-/** The level that is really there, C-weighted, dB. */
+/** The level that is really there, C-weighted unless told otherwise, dB. */
 export function trueLevel(
 	world: World,
 	boxes: BoxesState,
 	playing: Playing,
 	signal: Sounded,
 	point: Point = world.places.seat,
+	weighting: Weighting = 'C',
 ): number {
 	return signal.kind === 'tone'
-		? toneLevel(world, boxes, playing, signal.hertz, point)
-		: noiseLevel(world, boxes, playing, [signal.fromHertz, signal.toHertz], point);
+		? toneLevel(world, boxes, playing, signal.hertz, point, weighting)
+		: noiseLevel(world, boxes, playing, [signal.fromHertz, signal.toHertz], point, weighting);
 }
 
 /** One reading of the meter: C, its own scatter, shown to a tenth of a decibel. */

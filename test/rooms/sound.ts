@@ -1,9 +1,9 @@
-import {bassHertz} from './acoustics.ts';
 import type {BoxesState} from './boxes.ts';
 import type {Point} from './physics/box.ts';
 import {butterworthHigh, linkwitzRileyLow, weightingC} from './physics/filters.ts';
 import {addTo, delayed, emptySpectrum, product, type Spectrum} from './physics/spectrum.ts';
 import {type MainId, mainIds, type SourceId, type SubId, subIds} from './places.ts';
+import {bassHertz} from './roomSound.ts';
 import type {World} from './world.ts';
 
 /** What is played, into which channel, and what is left on. */
@@ -14,9 +14,15 @@ export type Playing = {
 	readonly on: readonly SourceId[];
 	/** Delay added to all subs that are on, beyond the settings, ms. */
 	readonly addedDelayMs?: number;
-	/** Delay added to one sub only. */
-	readonly addedTo?: SubId;
+	/** Their polarity turned against the settings. */
+	readonly turned?: boolean;
+	/** Delay and turning concern one sub only. */
+	readonly movedOnly?: SubId;
 };
+
+/** What is changed in one line for one reading, beyond the settings. */
+export type Added = {readonly delayMs: number; readonly turned: boolean};
+const nothingAdded: Added = {delayMs: 0, turned: false};
 
 /** Output of the processor that a sub hangs on. */
 export const outputOf = (sub: SubId): string => (sub === 'sub1' ? 'A' : 'B');
@@ -36,7 +42,7 @@ export function electronics(
 	into: MainId | 'LFE1',
 	source: SourceId,
 	frequencies: ArrayLike<number>,
-	addedDelayMs = 0,
+	added: Added = nothingAdded,
 ): Spectrum | undefined {
 	const level = (db: number, isInverted: boolean) =>
 		(isInverted ? -1 : 1) * 10 ** ((db + boxes.masterDb) / 20);
@@ -46,7 +52,10 @@ export function electronics(
 		const line = delayed(
 			frequencies,
 			channel?.delayMs ?? 0,
-			level(world.gear.mains[source].levelDb + (channel?.trimDb ?? 0), channel?.isInverted ?? false),
+			level(
+				world.knobs.mainsDb + world.gear.mains[source].levelDb + (channel?.trimDb ?? 0),
+				channel?.isInverted ?? false,
+			),
 		);
 		return typeof channel?.crossoverHertz === 'number'
 			? product(line, butterworthHigh(frequencies, channel.crossoverHertz, 2))
@@ -64,16 +73,16 @@ export function electronics(
 			(output?.delayMs ?? 0) +
 			world.gear.processorLatencyMs +
 			truth.unstatedLatencyMs +
-			addedDelayMs,
+			added.delayMs,
 		level(
-			truth.levelDb + (lfe?.trimDb ?? 0) + (output?.gainDb ?? 0),
-			((lfe?.isInverted ?? false) !== (output?.isInverted ?? false)) !== truth.isTurned,
+			world.knobs.subsDb + truth.levelDb + (lfe?.trimDb ?? 0) + (output?.gainDb ?? 0),
+			[lfe?.isInverted, output?.isInverted, truth.isTurned, added.turned].filter(Boolean).length % 2 === 1,
 		),
 	);
 	return product(line, linkwitzRileyLow(frequencies, crossover));
 }
 
-/** What arrives of one source, by channel played into; at the bass grid or at any frequencies up to 400 Hz. */
+/** What arrives of one source, by channel played into; at the bass grid or at any frequencies up to 500 Hz. */
 export function arriving(
 	world: World,
 	boxes: BoxesState,
@@ -81,9 +90,9 @@ export function arriving(
 	source: SourceId,
 	point: Point,
 	frequencies: ArrayLike<number> = bassHertz,
-	addedDelayMs = 0,
+	added: Added = nothingAdded,
 ): Spectrum | undefined {
-	const line = electronics(world, boxes, into, source, frequencies, addedDelayMs);
+	const line = electronics(world, boxes, into, source, frequencies, added);
 	if (!line) return undefined;
 	const room =
 		frequencies === bassHertz
@@ -103,7 +112,7 @@ export function soundOf(
 ): Spectrum {
 	const sum = emptySpectrum(frequencies.length);
 	for (const source of playing.on) {
-		const isMoved = isSubId(source) && (playing.addedTo === undefined || playing.addedTo === source);
+		const isMoved = isSubId(source) && (playing.movedOnly ?? source) === source;
 		const part = arriving(
 			world,
 			boxes,
@@ -111,7 +120,7 @@ export function soundOf(
 			source,
 			point,
 			frequencies,
-			isMoved ? (playing.addedDelayMs ?? 0) : 0,
+			isMoved ? {delayMs: playing.addedDelayMs ?? 0, turned: playing.turned ?? false} : nothingAdded,
 		);
 		if (part) addTo(sum, part);
 	}
@@ -141,7 +150,7 @@ export function toneLevel(
 }
 
 /**
-True level of pink noise of the same rms in any band, dB. Bands end below 400 Hz, where all sources of a channel are
+True level of pink noise of the same rms in any band, dB. Bands end below 500 Hz, where all sources of a channel are
 summed with their phases, or begin above 300 Hz, where only the channel's own speaker counts.
 */
 export function noiseLevel(
@@ -152,9 +161,9 @@ export function noiseLevel(
 	point: Point,
 	weighting: Weighting = 'C',
 ): number {
-	const isBass = to <= 400;
+	const isBass = to <= 500;
 	if (!isBass && from < 300)
-		throw new RangeError(`no noise from ${from} to ${to} Hz here: to 400 or from 300`);
+		throw new RangeError(`no noise from ${from} to ${to} Hz here: to 500 or from 300`);
 	let energy = 0;
 	let norm = 0;
 	for (const into of playing.into) {
