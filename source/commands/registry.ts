@@ -38,6 +38,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./room.ts'),
 	},
 	{
+		name: 'arrange',
+		summary: 'Plan where seats and subs go: what if, which spot, show me better',
+		load: () => import('./arrange.ts'),
+	},
+	{
 		name: 'sheet',
 		summary: 'Print the page for the cabinet door',
 		load: () => import('./sheet.ts'),

@@ -3,7 +3,7 @@ import type {ChannelId} from './channels.ts';
 import type {bassProcessor, channel, kit, receiver, speakerData, sub} from './schema/gear.ts';
 import type {inForce, meterReading, settingsSet, signal, target} from './schema/observed.ts';
 import type {profileSchema} from './schema/profile.ts';
-import type {air, room, screen, seat, tapeReading} from './schema/room.ts';
+import type {air, planned, room, screen, seat, tapeReading} from './schema/room.ts';
 import type {connection} from './schema/wiring.ts';
 
 export type {ChannelId} from './channels.ts';
@@ -11,6 +11,7 @@ export type {Plane} from './planes.ts';
 
 export type Profile = z.infer<typeof profileSchema>;
 export type Room = z.infer<typeof room>;
+export type Planned = z.infer<typeof planned>;
 export type Air = z.infer<typeof air>;
 export type Screen = z.infer<typeof screen>;
 export type Seat = z.infer<typeof seat>;

@@ -3,7 +3,7 @@ import {currentFormat} from '../format.ts';
 import {bassProcessor, channel, kit, receiver, sub} from './gear.ts';
 import {meterReading, response, settingsSet, target, walkState} from './observed.ts';
 import {isoDate, label} from './primitives.ts';
-import {air, room, screen, seat, tapeReading} from './room.ts';
+import {air, planned, room, screen, seat, tapeReading} from './room.ts';
 import {wiring} from './wiring.ts';
 
 /**
@@ -21,6 +21,7 @@ export const profileSchema = z.looseObject({
 	room,
 	air: air.optional(),
 	screen: screen.optional(),
+	planned: planned.optional(),
 	seats: z.array(seat).min(1).max(100),
 	channels: z.array(channel).min(1).max(64),
 	subs: z.array(sub).max(32).optional(),

@@ -112,3 +112,20 @@ export const tapeReading = z.looseObject({
 	/** A reading that the user has put aside; kept, but not computed with. */
 	setAside: z.boolean().optional(),
 });
+
+/** Where one thing is to stand: a channel's speaker, a sub, a seat's ear or `screen`, metres in the room's frame. */
+const plannedPlace = z.looseObject({
+	id: z.string().min(1).max(60),
+	xMetres: finite.min(-1000).max(1000),
+	yMetres: finite.min(-1000).max(1000),
+	zMetres: finite.min(-1000).max(1000),
+});
+
+/** Where things are to stand, decided before they are carried. What is not named stays where it is. */
+export const planned = z.looseObject({
+	places: z.array(plannedPlace).max(200),
+	/** How much worse the bass gets, dB, where things end up within `withinMetres` of their places: from the plan's own draws. */
+	withinMetres: positiveMetres.optional(),
+	costDb: finite.min(0).max(100).optional(),
+	note: z.string().max(500).optional(),
+});

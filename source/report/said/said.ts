@@ -1,8 +1,10 @@
 import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
+import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
 import type {PlacementFacts} from '../../study/placement/facts.ts';
 import type {RoomFacts} from '../../study/room/facts.ts';
 import type {WiringFacts} from '../../study/wiring/facts.ts';
+import {arrangementSentences} from './arrangement.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
 import {placementSentences} from './placement.ts';
 import {roomSentences} from './room.ts';
@@ -11,12 +13,17 @@ import {asSentence, type Sentences, type Words} from './sentences.ts';
 import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
-export interface AllFacts extends PlacementFacts, RoomFacts, WiringFacts {}
+export interface AllFacts extends ArrangementFacts, PlacementFacts, RoomFacts, WiringFacts {}
 
 /** What can be said: a finding of any topic, or a remark that still brings its text along. */
 export type Sayable = Remark | FindingOf<AllFacts>;
 
-const sentences: Sentences<AllFacts> = {...placementSentences, ...roomSentences, ...wiringSentences};
+const sentences: Sentences<AllFacts> = {
+	...arrangementSentences,
+	...placementSentences,
+	...roomSentences,
+	...wiringSentences,
+};
 
 function wordsOf({code, facts}: AnyFinding, say: Say): Words {
 	// The types of `Sayable` and `sentences` guard that each code meets its own facts.

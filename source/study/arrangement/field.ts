@@ -110,7 +110,7 @@ export function togetherDb(
 	);
 }
 
-/** What settings do to a source at every frequency: complex factors, for `quickSpreadDb`. */
+/** What settings do to a source at every frequency: complex factors, for `quickBass`. */
 export type Turn = {readonly real: Float64Array; readonly imaginary: Float64Array};
 
 export function turnOf(frequenciesHertz: readonly number[], {delayMs, gainDb, isInverted}: SubSetting): Turn {
@@ -124,16 +124,16 @@ export function turnOf(frequenciesHertz: readonly number[], {delayMs, gainDb, is
 
 /**
 Mean over the frequencies of the deviation between receivers, dB, of some sources together: the measure of a search,
-written out for speed. With one receiver: the deviation over the frequencies.
+written out for speed, and their mean level. With one receiver: the deviation over the frequencies.
 
 @param turns - What settings do to each of `picked`; nothing where not given.
 */
-export function quickSpreadDb(
+export function quickBass(
 	field: BassField,
 	picked: readonly number[],
 	receivers: readonly number[],
 	turns?: readonly Turn[],
-): number {
+): {readonly spreadDb: number; readonly outputDb: number} {
 	const count = field.frequenciesHertz.length;
 	let total = 0;
 	let sumAll = 0;
@@ -168,8 +168,10 @@ export function quickSpreadDb(
 		squareAll += mean * mean;
 	}
 
+	// Natural logarithms of power so far.
 	const perNeper = 10 / Math.LN10;
-	if (receivers.length > 1) return (perNeper * total) / count;
 	const mean = sumAll / count;
-	return perNeper * Math.sqrt(Math.max(0, squareAll / count - mean * mean));
+	const nepers =
+		receivers.length > 1 ? total / count : Math.sqrt(Math.max(0, squareAll / count - mean * mean));
+	return {spreadDb: perNeper * nepers, outputDb: perNeper * mean};
 }

@@ -6,6 +6,8 @@ import {type BassField, type SubSetting, togetherDb} from './field.ts';
 export type JudgedBass = {
 	/** Figures in each draw, in the order of the draws. */
 	readonly draws: readonly BassFigures[];
+	/** Figures of the draw in the middle of the ranking: a hole has no mean. */
+	readonly middle: BassFigures;
 	/** Mean over the draws of what arrangements are ranked by, dB: spread between seats, or flatness where there is one seat. */
 	readonly meanDb: number;
 	/** The 18th of 20 draws from good to bad, dB: the bad case. */
@@ -30,6 +32,9 @@ export function judgeBass(
 	const ranked = draws.map(figures => rankedDb(figures, receivers.length));
 	return {
 		draws,
+		middle: draws.toSorted((a, b) => rankedDb(a, receivers.length) - rankedDb(b, receivers.length))[
+			Math.floor(draws.length / 2)
+		]!,
 		meanDb: ranked.reduce((sum, value) => sum + value, 0) / ranked.length,
 		badDb: ranked.toSorted((a, b) => a - b)[Math.min(badCase, ranked.length - 1)]!,
 	};

@@ -5,7 +5,7 @@ import {isInside} from '../room/shape.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {drawCount, type RoomDraw, roomDraws} from './draws.ts';
 import type {SubSetting} from './field.ts';
-import {type BassField, fieldOf, type Numbered, quickSpreadDb} from './field.ts';
+import {type BassField, fieldOf, type Numbered, quickBass} from './field.ts';
 import type {JudgedBass} from './judged.ts';
 import type {SubPlace} from './subPlaces.ts';
 import {bestSubSettings, type SettingSteps} from './subSettings.ts';
@@ -114,7 +114,7 @@ export function* searchArrangements(space: SearchSpace): Generator<SearchStep, r
 		for (const picked of all) {
 			const moved = picked.filter((source, i) => source !== i).length;
 			const quickDb =
-				fields.reduce((sum, field) => sum + quickSpreadDb(field, picked, receivers), 0) / fields.length;
+				fields.reduce((sum, field) => sum + quickBass(field, picked, receivers).spreadDb, 0) / fields.length;
 			sketches.push({picked, row, lifted: moved + Number(shift !== 0), quickDb});
 			done++;
 			if (done % chunk === 0) yield {done, of: work, best: []};

@@ -1,4 +1,4 @@
-import {type BassField, plainSetting, quickSpreadDb, type SubSetting, turnOf} from './field.ts';
+import {type BassField, plainSetting, quickBass, type SubSetting, turnOf} from './field.ts';
 import {type JudgedBass, judgeBass} from './judged.ts';
 
 /** What the box before the subs can take. */
@@ -14,6 +14,8 @@ export type SettingSteps = {
 const usefulDelayMs = 12;
 /** A sub turned down further than this is as good as not there, dB. */
 const usefulGainDb = -8;
+/** Seats that are alike because little is heard are no gain: output that settings may cost, dB. Judgement, no source. */
+const mostLostDb = 2;
 
 /**
 Delay, gain and polarity of each sub that make the bass of the seats alike, one sub after the other until nothing
@@ -34,18 +36,25 @@ export function bestSubSettings(
 	const settings: SubSetting[] = [...plain];
 	const turns = settings.map(setting => turnOf(frequenciesHertz, setting));
 	const measured = () => {
-		let sum = 0;
-		for (const field of fields) sum += quickSpreadDb(field, picked, receivers, turns);
-		return sum / fields.length;
+		let spreadDb = 0;
+		let outputDb = 0;
+		for (const field of fields) {
+			const found = quickBass(field, picked, receivers, turns);
+			spreadDb += found.spreadDb / fields.length;
+			outputDb += found.outputDb / fields.length;
+		}
+
+		return {spreadDb, outputDb};
 	};
-	let bestDb = measured();
+	const start = measured();
+	let bestDb = start.spreadDb;
 	const attempt = (index: number, setting: SubSetting): boolean => {
 		const before = turns[index]!;
 		turns[index] = turnOf(frequenciesHertz, setting);
-		const triedDb = measured();
-		if (triedDb < bestDb - 1e-6) {
+		const tried = measured();
+		if (tried.spreadDb < bestDb - 1e-6 && tried.outputDb > start.outputDb - mostLostDb) {
 			settings[index] = setting;
-			bestDb = triedDb;
+			bestDb = tried.spreadDb;
 			return true;
 		}
 

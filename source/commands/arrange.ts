@@ -1,0 +1,199 @@
+import {Trouble} from '../platform/trouble.ts';
+import {finding, hasProblem} from '../profile/finding.ts';
+import type {Profile} from '../profile/types.ts';
+import {saidJson} from '../report/said/json.ts';
+import {sentenceOf} from '../report/said/said.ts';
+import {sayIn} from '../report/said/say.ts';
+import {speedOfSound} from '../science/acoustics/air.ts';
+import {
+	type ArrangementAnswer,
+	asItStands,
+	ladderAnswer,
+	movableIds,
+	plannedPlaces,
+	whatIf,
+	whichSpot,
+} from '../study/arrangement/answer.ts';
+import type {ThingMove} from '../study/arrangement/moves.ts';
+import {type FoundArrangement, type SearchStep, searchArrangements} from '../study/arrangement/search.ts';
+import {type ArrangementSpace, arrangementSpace} from '../study/arrangement/spaceOf.ts';
+import {readSpots} from '../study/arrangement/spots.ts';
+import {readMoves} from '../study/placement/moves.ts';
+import {roomInputs} from '../study/room/roomInputs.ts';
+import {shapeFaults} from '../study/room/shape.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
+import {type Command, type CommandContext, exitCode} from './command.ts';
+import {folderOf, profileFrom} from './profileArgument.ts';
+
+export const command: Command = {
+	name: 'arrange',
+	summary: 'Plan where seats and subs go: what if, which spot, show me better',
+	takes: 'PROFILE',
+	flags: {
+		move: {
+			type: 'string',
+			isMultiple: true,
+			value: 'NAME=WAY:LENGTH',
+			help: 'What if this stood there; NAME is a sub or “seats”; ways: left, right, forward, back',
+		},
+		spots: {
+			type: 'string',
+			value: 'A,B,C',
+			help: 'Which of up to five spots for one sub, such as screen-left,back-right or 0.4m/5.1m',
+		},
+		sub: {type: 'string', value: 'ID', help: 'The sub that --spots is about; the first where not given'},
+		search: {type: 'boolean', help: 'Search: the best with nothing lifted, one thing, two, the seats too'},
+		seat: {
+			type: 'string',
+			value: 'LENGTH',
+			help: 'From the screen wall to the reference seat, where it was not taped',
+		},
+		write: {type: 'string', value: 'NAME', help: 'Keep what was chosen as the plan of a new profile'},
+	},
+	examples: [
+		['roomtare arrange attic-2026', 'the bass at the seats as everything stands'],
+		[
+			'roomtare arrange attic-2026 --move seats=forward:30cm',
+			'what if the seats stood 30 cm nearer to the screen',
+		],
+		[
+			'roomtare arrange attic-2026 --spots screen-left,back-right --sub sub2',
+			'which of two spots for the second sub',
+		],
+		[
+			'roomtare arrange attic-2026 --search --write "Attic planned"',
+			'the best arrangements by what has to be lifted; the advised one kept as a plan',
+		],
+	],
+	async run(context) {
+		const profile = await profileFrom(context, context.input[0]!);
+		const unit = profile.lengthUnit ?? 'm';
+		const inMetres = sayIn(profile);
+		const inputs = roomInputs(profile, adjustNetwork(profile), speedOfSound(profile.air).metresPerSecond);
+		const unusable =
+			'missing' in inputs
+				? [finding('problem', 'room-size-missing', [], {missing: inputs.missing})]
+				: shapeFaults(inputs.shape).map(fault => finding('problem', 'room-size-impossible', [], fault));
+		if ('missing' in inputs || unusable.length > 0) {
+			if (context.flags.json) context.out(saidJson({findings: unusable}, inMetres));
+			else context.out(unusable.map(one => sentenceOf(one, sayIn(profile, unit))).join('\n'));
+			return exitCode.no;
+		}
+
+		const seatMetres = await lengthFlag(context, profile);
+		const space = arrangementSpace(profile, inputs, seatMetres);
+		const answer = answerOf(context, profile, space);
+		const {rows, moves, question, chosen} = answer;
+		const findings = [...answer.findings, ...space.findings];
+		if (context.flags.json)
+			context.out(
+				saidJson(
+					{
+						shape: inputs.shape,
+						seats: space.seats,
+						question,
+						arrangements: rows.map(({name, arrangement, against}) => ({...name, ...arrangement, against})),
+						moves,
+						findings,
+					},
+					inMetres,
+				),
+			);
+		else {
+			const {arrangementText} = await import('../report/arrangement/text.ts');
+			const {shape} = inputs;
+			context.out(
+				arrangementText(profile, rows, {
+					question,
+					chosen,
+					width: context.columns,
+					seats: space.seats.length,
+					shape,
+					moves,
+					findings,
+				}),
+			);
+		}
+
+		if (context.flags.write !== undefined) await writePlan(context, profile, space, moves);
+		return hasProblem(findings) ? exitCode.no : exitCode.fine;
+	},
+};
+
+function answerOf(context: CommandContext, profile: Profile, space: ArrangementSpace): ArrangementAnswer {
+	const {move, spots, search, sub} = context.flags;
+	const unit = profile.lengthUnit ?? 'm';
+	const texts = [move ?? []].flat() as string[];
+	const asked = [texts.length > 0, spots !== undefined, search === true].filter(Boolean).length;
+	if (asked > 1) throw new Trouble('arrange: one question at a time: --move, --spots or --search.');
+	if (search) return ladderAnswer(space, driven(searchArrangements(space), context));
+	if (texts.length > 0) {
+		const read = readMoves(texts, unit);
+		if (!read.ok) throw new Trouble(`arrange: ${read.why}`);
+		const ids = movableIds(space);
+		const unknown = read.moves.find(({id}) => !ids.includes(id));
+		if (unknown)
+			throw new Trouble(`arrange: “${unknown.id}” cannot be moved here. Expected one of ${ids.join(', ')}.`);
+		return whatIf(space, read.moves, texts.join(' '));
+	}
+
+	if (spots === undefined) return asItStands(space);
+	const read = readSpots(String(spots), space.room.shape, unit);
+	if (!read.ok) throw new Trouble(`arrange --spots: ${read.why}`);
+	const ids = space.subs.map(one => one.id);
+	const id = sub === undefined ? ids[0] : String(sub);
+	if (id === undefined || !ids.includes(id))
+		throw new Trouble(`arrange --sub: “${id}”, expected one of ${ids.join(', ')}.`);
+	return whichSpot(space, id, read.spots);
+}
+
+/** Runs a search to its end and says how far it is, where somebody sits at a terminal. */
+function driven(
+	work: Generator<SearchStep, readonly FoundArrangement[]>,
+	{isTerminal, say}: Pick<CommandContext, 'isTerminal' | 'say'>,
+): readonly FoundArrangement[] {
+	let told = 0;
+	for (;;) {
+		const next = work.next();
+		if (next.done) return next.value;
+		const quarter = Math.floor((4 * next.value.done) / next.value.of);
+		if (isTerminal && quarter > told) {
+			told = quarter;
+			say(`${25 * quarter} % of ${next.value.of} arrangements looked at`);
+		}
+	}
+}
+
+async function lengthFlag({flags}: CommandContext, {lengthUnit = 'm'}: Profile): Promise<number | undefined> {
+	if (flags.seat === undefined) return undefined;
+	const {readLength} = await import('../profile/units/length.ts');
+	const read = readLength(String(flags.seat), lengthUnit);
+	if (read.kind !== 'ok')
+		throw new Trouble(`arrange --seat: “${String(flags.seat)}” is no length. Expected such as 3.9m.`);
+	return read.metres;
+}
+
+async function writePlan(
+	context: CommandContext,
+	profile: Profile,
+	space: ArrangementSpace,
+	moves: readonly ThingMove[],
+): Promise<void> {
+	if (moves.length === 0) {
+		context.say('Nothing better was found, so nothing is planned and no profile was written.');
+		return;
+	}
+
+	const {createProfileFile} = await import('../platform/profiles/save.ts');
+	const {newProfilePath} = await import('../platform/profiles/newPath.ts');
+	const name = String(context.flags.write);
+	const path = newProfilePath(folderOf(context), name);
+	const places = plannedPlaces(space, moves).map(({id, at: [xMetres, yMetres, zMetres]}) => ({
+		id,
+		xMetres,
+		yMetres,
+		zMetres,
+	}));
+	createProfileFile(path, {...profile, name, planned: {places}});
+	context.say(`“${name}” holds the plan. Its stop Tape begins with marking these places on the floor.`);
+}

@@ -1,0 +1,49 @@
+import {distance, type Vector} from '../survey/vectors.ts';
+import type {FoundArrangement, SearchSpace} from './search.ts';
+
+/** One thing to lift: from where to where, metres in the room's frame. */
+export type ThingMove = {
+	readonly id: string;
+	readonly kind: 'sub' | 'seat';
+	readonly from: Vector;
+	readonly to: Vector;
+};
+
+/** Nearer than this nothing is lifted, metres. */
+const sameMetres = 0.02;
+
+/**
+What has to be lifted for an arrangement, in the order in which to do it: seats first, since everything is measured from
+them. Subs that are alike go where the way is shorter.
+*/
+export function movesOf(
+	{seats, subs}: Pick<SearchSpace, 'seats' | 'subs'>,
+	{subs: targets, rowShiftMetres}: Pick<FoundArrangement, 'subs' | 'rowShiftMetres'>,
+): ThingMove[] {
+	const rows: ThingMove[] = seats.map(({id, at: [x, y, z]}) => ({
+		id,
+		kind: 'seat',
+		from: [x, y, z],
+		to: [x, y + rowShiftMetres, z],
+	}));
+	const carried = carry(subs, targets);
+	return [...rows, ...carried].filter(({from, to}) => distance(from, to) > sameMetres);
+}
+
+function carry(subs: SearchSpace['subs'], targets: readonly Vector[]): ThingMove[] {
+	const pairs = subs.map((sub, i): ThingMove => ({id: sub.id, kind: 'sub', from: sub.at, to: targets[i]!}));
+	for (const [i, one] of pairs.entries()) {
+		for (let j = i + 1; j < pairs.length; j++) {
+			const other = pairs[j]!;
+			if (subs[i]!.isFixed || subs[j]!.isFixed) continue;
+			const straight = distance(pairs[i]!.from, pairs[i]!.to) + distance(other.from, other.to);
+			const crossed = distance(pairs[i]!.from, other.to) + distance(other.from, pairs[i]!.to);
+			if (crossed >= straight - sameMetres) continue;
+			const to = pairs[i]!.to;
+			pairs[i] = {...one, to: other.to};
+			pairs[j] = {...other, to};
+		}
+	}
+
+	return pairs;
+}
