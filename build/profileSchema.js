@@ -16,9 +16,11 @@ export async function profileSchemaOf(root) {
 	return profileJsonSchema();
 }
 
-/** The module that hands the program its generated schema, as text. */
+/** The module that hands the program its generated schema, as text; the words for people are left out, they cost time. */
 export const generatedSchemaModule = schema =>
-	`export const generatedSchema = JSON.parse(${JSON.stringify(JSON.stringify(schema))});`;
+	`export const generatedSchema = JSON.parse(${JSON.stringify(JSON.stringify(schema, bare))});`;
+
+const bare = (key, value) => (key === 'description' && typeof value === 'string' ? undefined : value);
 
 /** The file whose place that module takes. */
 export const generatedSchemaFile = /[/\\]source[/\\]profile[/\\]file[/\\]generatedSchema\.ts$/;

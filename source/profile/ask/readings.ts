@@ -47,12 +47,13 @@ export function observe(profile: Profile): Observations {
 	return {tape, meter};
 }
 
-/** Tones and readings with the delay moved on purpose serve the blend; the second round serves the proof. */
+/** Tones and readings with delay or polarity changed on purpose serve the blend; the second round serves the proof. */
 export function isForLevels(reading: MeterReading): boolean {
 	return (
 		!reading.setAside &&
 		reading.round === 'first' &&
 		reading.addedDelayMs === undefined &&
+		!reading.invertedSources?.length &&
 		reading.signal?.kind !== 'tone'
 	);
 }

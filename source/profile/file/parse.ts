@@ -2,6 +2,7 @@ import {currentFormat} from '../format.ts';
 import type {Profile} from '../types.ts';
 import {decodeText} from './json/decode.ts';
 import {tooDeepAt} from './json/depth.ts';
+import {duplicateKey} from './json/duplicateKey.ts';
 import {foundFromIssue} from './json/issues.ts';
 import {type Found, type Path, type Problem, pathText, valueText} from './json/problem.ts';
 import {withoutPrototypeKeys} from './json/prototypeKeys.ts';
@@ -74,6 +75,17 @@ export function parseProfile(
 			value,
 			expected: 'an object with a profile in it',
 			remedy: 'Check the file name.',
+		});
+	}
+
+	const twice = duplicateKey(text, raw);
+	if (twice) {
+		return fail({
+			path: pathText(twice.path),
+			line: placeOf(text, twice.offset).line,
+			value: `“${String(twice.path.at(-1))}” a second time`,
+			expected: 'each name once',
+			remedy: 'Take one of them out; only the last would be read.',
 		});
 	}
 

@@ -36,8 +36,11 @@ export function plainText(text: string): string {
 /** A number as typed: its value and the size of its last digit or of its fraction. */
 export type Quantity = {readonly value: number; readonly step: number; readonly hasDecimals: boolean};
 
-/** Pattern of a number: decimal with point or comma, whole number with fraction, or a fraction alone. */
-export const quantityPattern = String.raw`(?:\d+(?: ?- ?| )\d+ ?/ ?\d+|\d+ ?/ ?\d+|\d+(?:[.,]\d*)?|[.,]\d+)`;
+/**
+Pattern of a number: decimal with point or comma, whole number with fraction, or a fraction alone. A stroke with a blank on
+one side only is none: in `3 /4` the upper number may be missing.
+*/
+export const quantityPattern = String.raw`(?:\d+(?: ?- ?| )\d+(?: / |/)\d+|\d+(?: / |/)\d+|\d+(?:[.,]\d*)?|[.,]\d+)`;
 
 /**
 Value of a text that matches {@link quantityPattern}.
@@ -45,7 +48,7 @@ Value of a text that matches {@link quantityPattern}.
 @returns Undefined for a fraction over zero, or one with a top that is not smaller than its bottom after a whole number.
 */
 export function quantityOf(text: string): Quantity | undefined {
-	const fraction = /^(?:(\d+)(?: ?- ?| ))?(\d+) ?\/ ?(\d+)$/.exec(text);
+	const fraction = /^(?:(\d+)(?: ?- ?| ))?(\d+)(?: \/ |\/)(\d+)$/.exec(text);
 	if (fraction) {
 		const whole = Number(fraction[1] ?? 0);
 		const top = Number(fraction[2]);

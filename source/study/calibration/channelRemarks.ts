@@ -1,4 +1,5 @@
 import {receiverOf} from '../../profile/ask/boxes.ts';
+import {channelOffsetOf} from '../../profile/ask/channelOffset.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import type {SpeedOfSound} from '../../science/acoustics/air.ts';
@@ -36,7 +37,8 @@ export function channelRemarks(told: Told, id: ChannelId): Remark[] {
 	const level = levels.get(id);
 	const trim = trimmed?.channels.get(id);
 	if (level && trim && trimmed) {
-		remarks.push(trimReason(profile, id, level, trim, targetDb, trimmed.masterVolumeChangeDb));
+		const wantedDb = targetDb + channelOffsetOf(profile, id);
+		remarks.push(trimReason(profile, id, level, trim, wantedDb, trimmed.masterVolumeChangeDb));
 		if (trimmed.fits) {
 			const {stepDb} = receiverOf(profile).receiver.trim;
 			const error = (trimmed.errors.get(id) ?? 0) - middleOfOthers(trimmed.errors, id);

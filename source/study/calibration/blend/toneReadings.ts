@@ -27,7 +27,13 @@ export function toneReadings(profile: Profile, seat: string, remarks: Remark[]):
 	);
 	return (profile.meter ?? []).flatMap((reading, index): ToneReading[] => {
 		const {signal, source, weighting} = reading;
-		if (reading.setAside || reading.seat !== seat || signal?.kind !== 'tone') return [];
+		if (
+			reading.setAside ||
+			reading.invertedSources?.length ||
+			reading.seat !== seat ||
+			signal?.kind !== 'tone'
+		)
+			return [];
 		// The second round proves the settings; if it decided them too, it would always be met.
 		if (reading.round === 'proof') return [];
 		const found = sounding(profile, source);

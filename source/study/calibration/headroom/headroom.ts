@@ -1,7 +1,7 @@
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
-import type {ChannelId, Profile} from '../../../profile/types.ts';
+import type {ChannelId, Profile, Sub} from '../../../profile/types.ts';
 import {coherentSum, energySum} from '../../../science/acoustics/decibels.ts';
 import {suggestCrossovers} from '../crossover/suggest.ts';
 import type {Remark} from '../result.ts';
@@ -90,15 +90,14 @@ function subsHeadroom(
 	if (sources.length === 0) return undefined;
 	const neededDb = energySum(sources);
 	const missing = new Set<string>();
-	if (subs.some(({maximumLevelDb}) => maximumLevelDb === undefined)) missing.add('largest level of each sub');
+	const reaches = subs.map(largestLevelOf);
+	if (reaches.includes(undefined)) missing.add('largest level of each sub');
 	const seats = profile.seats.map(({id: seat}) => {
 		const distances = subs.map(({id}) => distanceOf(id, seat));
 		if (distances.includes(undefined)) missing.add('distances of the subs');
-		const levels = subs.flatMap(({maximumLevelDb}, index) => {
+		const levels = reaches.flatMap((levelDb, index) => {
 			const distanceM = distances[index];
-			return maximumLevelDb === undefined || distanceM === undefined
-				? []
-				: [atDistance(maximumLevelDb, distanceM)];
+			return levelDb === undefined || distanceM === undefined ? [] : [atDistance(levelDb, distanceM)];
 		});
 		const isWhole = levels.length === subs.length;
 		// Aligned subs add in phase in the bass, where the wave is longer than their mismatch.
@@ -110,6 +109,13 @@ function subsHeadroom(
 		);
 	});
 	return {source: 'subs', subs: subs.map(({id}) => id), neededDb, seats, missing: [...missing]};
+}
+
+/** Largest level of a sub at 1 m, dB: as stated, else by sensitivity and power; undefined where neither is. */
+function largestLevelOf(sub: Sub): number | undefined {
+	if (sub.maximumLevelDb !== undefined) return sub.maximumLevelDb;
+	const reach = reachAtOneMetre(sub);
+	return 'decibels' in reach ? reach.decibels : undefined;
 }
 
 /**

@@ -32,11 +32,14 @@ export function reachAtOneMetre(
 	return {decibels: sensitivityDb + 10 * Math.log10(power)};
 }
 
+/** Nearer than this nobody's ear is to a cone, and a point source would be infinitely loud. */
+const nearestM = 0.1;
+
 /**
 Level at a distance from the level at 1 m, for a point source in the open: −20·lg d.
 
-@param distanceM - Metres, > 0.
+@param distanceM - Metres; below 0.1 as 0.1.
 */
 export function atDistance(levelAtOneMetreDb: number, distanceM: number): number {
-	return levelAtOneMetreDb - 20 * Math.log10(distanceM);
+	return levelAtOneMetreDb - 20 * Math.log10(Math.max(nearestM, distanceM));
 }

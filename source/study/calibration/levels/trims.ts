@@ -1,4 +1,5 @@
 import {control, receiverOf} from '../../../profile/ask/boxes.ts';
+import {channelOffsetOf} from '../../../profile/ask/channelOffset.ts';
 import {subsByFeed} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
@@ -44,7 +45,7 @@ export function trims(
 	const own = control(trim.stepDb, trim.minimumDb, trim.maximumDb);
 	const lines: Line[] = [...levels].map(([id, level]) => ({
 		id,
-		exact: targetDb - level.atZeroTrimDb,
+		exact: targetDb + channelOffsetOf(profile, id) - level.atZeroTrimDb,
 		control: own,
 		current: level.gainInForceDb,
 	}));

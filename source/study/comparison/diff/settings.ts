@@ -160,7 +160,10 @@ export function settingChanges(older: Solved, newer: Solved, matches: readonly M
 		dialledTiming(profile, standingSettings(profile), id) ??
 		solution.channels.find(channel => channel.id === id)?.timing?.stepped;
 	const kindOf = ({profile, solution}: Solved, id: string) =>
-		profile.receiver?.timing.kind ?? solution.channels.find(channel => channel.id === id)?.timing?.kind;
+		// Where no receiver is described, entries are delays.
+		profile.receiver?.timing.kind ??
+		solution.channels.find(channel => channel.id === id)?.timing?.kind ??
+		'delay';
 	const channels = matches.filter(({kind}) => kind === 'channel');
 	return [
 		...channels.flatMap(match => [

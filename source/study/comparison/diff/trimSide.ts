@@ -1,3 +1,4 @@
+import {channelOffsetOf} from '../../../profile/ask/channelOffset.ts';
 import {settingFor, settingsInForce, usualMasterDb} from '../../../profile/ask/settings.ts';
 import {isLfe} from '../../../profile/channels.ts';
 import {usualTargetDb} from '../../../profile/practice.ts';
@@ -43,7 +44,9 @@ export function trimSides(
 	const subLevel = (id: string) => solution.subs.find(({fedBy, level}) => fedBy === id && level)?.level;
 	const trimmed = solution.channels.flatMap(({id, trimDb, level = subLevel(id)}) => {
 		if (!trimDb || !level) return [];
-		const targetDb = (target?.levelDb ?? usualTargetDb) + (isLfe(id) ? (target?.subOffsetDb ?? 0) : 0);
+		const targetDb =
+			(target?.levelDb ?? usualTargetDb) +
+			(isLfe(id) ? (target?.subOffsetDb ?? 0) : channelOffsetOf(profile, id));
 		const common = {id, ...trimDb, level, trimInForceDb: trimInForce(id), masterVolumeDb: masterDb, targetDb};
 		return [{...common, levelDb: level.decibels}];
 	});
