@@ -37,6 +37,15 @@ export const farFromOthersDb = 12;
 
 /* Tape and timing. */
 
+/** Metric tapes are marked in millimetres; finer than that is not read where no step is stated. */
+export const usualTapeStepMetres = 0.001;
+
+/**
+An end of the tape is held this well by hand, one standard deviation, metres. Nothing is published on it: from simulated
+rounds in which an ear was held to 10 mm and everything else to 6 mm, and judgement, until one's own repeats say better.
+*/
+export const usuallyHeldMetres = {seat: 0.012, centre: 0.007, plane: 0.007} as const;
+
 /** Speed of sound that receivers compute with where they do not say, m/s. */
 export const usualReceiverSpeed = 343;
 

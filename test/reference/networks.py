@@ -2,7 +2,8 @@
 
 Writes networks.json beside this file: points, readings, adjusted coordinates and their covariance. Seeded.
 Points are seats, speakers, subs and the screen; readings go between points and to walls, floor and ceiling, some of
-them sloped; room dimensions are unknown in half of the rooms. Sigma: sqrt((2 mm)^2 + (1 mm/m d)^2 + (1 mm)^2/12).
+them sloped; room dimensions are unknown in half of the rooms. Sigma: sqrt((2 mm)^2 + (1 mm/m d)^2 + (1 mm)^2/12)
+and, in square, how each end is held: 12 mm at a seat, 7 mm at everything else.
 """
 import json
 import pathlib
@@ -15,8 +16,12 @@ AZIMUTH = dict(FL=30, FR=-30, FC=0, SiL=90, SiR=-90, BL=135, BR=-135, TpFL=45, T
 PLANES = ['wall:left', 'wall:right', 'wall:front', 'wall:back', 'floor', 'ceiling']
 
 
-def sigma(d):
-    return np.sqrt(0.002**2 + (0.001 * d) ** 2 + 0.001**2 / 12)
+SEATS = ['sofa', 'chair']
+
+
+def sigma(d, *ends):
+    held = sum((0.012 if end in SEATS else 0.007) ** 2 for end in ends)
+    return np.sqrt(0.002**2 + (0.001 * d) ** 2 + 0.001**2 / 12 + held)
 
 
 def room(rng, index):
@@ -68,7 +73,7 @@ def adjust(names, readings, exact, size, points, slope):
 
     def residuals(x):
         p, s = unpack(x)
-        return np.array([(model(a, b, p, s, slope) - d) / sigma(d) for a, b, d in readings])
+        return np.array([(model(a, b, p, s, slope) - d) / sigma(d, a, b) for a, b, d in readings])
 
     start = np.concatenate([np.concatenate([points[n] for n in names]), size[free]])
     # A complex step gives the derivatives exactly.
@@ -110,7 +115,7 @@ def main():
         readings = []
         for a, b in pairs:
             d = float(model(a, b, points, truth, slope))
-            readings.append((a, b, float(max(0.001, round(d + rng.normal() * sigma(d), 6)))))
+            readings.append((a, b, float(max(0.001, round(d + rng.normal() * sigma(d, a, b), 6)))))
         x, covariance, chi2, free = adjust(names, readings, exact, truth, points, slope)
         cases.append(dict(names=names, exact=exact, slope=slope, readings=readings,
                           coordinates=[round(float(v), 9) for v in x[:3 * len(names)]],

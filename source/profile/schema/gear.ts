@@ -168,6 +168,16 @@ export const kit = z.looseObject({
 		.max(1)
 		.optional()
 		.describe('Smallest division that the tape is read to, metres.'),
+	tapeHeldMetres: z
+		.looseObject({
+			seat: nonNegative.max(0.5).optional().describe("At a seat's ear."),
+			centre: nonNegative.max(0.5).optional().describe('At the centre of a speaker, sub or screen.'),
+			plane: nonNegative.max(0.5).optional().describe('At a wall, floor or ceiling.'),
+		})
+		.optional()
+		.describe(
+			'How well an end of the tape is held, one standard deviation each, metres; 0.012, 0.007 and 0.007 where not given.',
+		),
 	meterOffsetDb: finite
 		.min(-20)
 		.max(20)

@@ -1,6 +1,6 @@
 import {ceilingHeights} from '../../profile/ask/ceiling.ts';
-import type {Profile} from '../../profile/types.ts';
 import type {Observation} from './observations.ts';
+import type {SurveyInput} from './points.ts';
 
 /** A reading this many sigmas longer than the room can hold is no matter of chance. */
 const certainSigmas = 5;
@@ -8,7 +8,7 @@ const certainSigmas = 5;
 const highestMetres = 6;
 
 /** Whether a reading is longer than the stated room allows: beyond the opposite wall, or longer than the diagonal. */
-export function beyondRoom(profile: Profile, observation: Observation): boolean {
+export function beyondRoom(profile: SurveyInput, observation: Observation): boolean {
 	const {widthMetres, lengthMetres, ceiling} = profile.room;
 	const height = ceiling && Math.max(...ceilingHeights(ceiling));
 	const sizes = [widthMetres, lengthMetres, height];

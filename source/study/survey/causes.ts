@@ -3,7 +3,7 @@ import type {Profile, TapeReading} from '../../profile/types.ts';
 import {metresPerFoot, metresPerInch} from '../../profile/units/length.ts';
 import {lengthText} from './names.ts';
 import type {Cause} from './result.ts';
-import {swappedDigits} from './swappedDigits.ts';
+import {swappedDigits, tapeShownIn} from './swappedDigits.ts';
 
 /** Something else that the tape may have been held to, and how far the network says that is. */
 export type OtherEnd = {
@@ -71,7 +71,7 @@ export function likelyCauses(
 
 	offer('feet-as-metres', 'read in feet and entered as metres', metres * metresPerFoot, 1);
 	offer('metres-as-feet', 'read in metres and entered as feet', metres / metresPerFoot, 1);
-	for (const swapped of swappedDigits(metres, profile.lengthUnit ?? 'm')) {
+	for (const swapped of swappedDigits(metres, tapeShownIn(profile.kit))) {
 		offer('swapped-digits', `two digits swapped: ${swapped.text}`, swapped.metres, 0.7);
 	}
 

@@ -1,32 +1,23 @@
 import {isOverhead} from '../../profile/channels.ts';
-import type {Profile} from '../../profile/types.ts';
-import {symmetricEigen} from '../../science/numeric/symmetricEigen.ts';
 import {predict, rowWidth} from './equations.ts';
 import {expectationOf, type StateCovariance, sigmaWithReading, withReading} from './expectation.ts';
 import {isUsable, type Observation, observationOf} from './observations.ts';
-import {statusOf} from './placed.ts';
-import type {NetworkPoint} from './points.ts';
+import {statusOf, worstSigma} from './placed.ts';
 import {tapeSigmaMetres} from './sigma.ts';
+import type {Network} from './solveNetwork.ts';
 
 export type Ends = {readonly from: string; readonly to: string};
 
 /** A reading that could be taken, as an equation with the sigma it would have; undefined where it cannot be one. */
 export function possibleReading(
-	profile: Profile,
-	points: readonly NetworkPoint[],
+	{ends: known}: Network,
 	state: Float64Array,
 	ends: Ends,
 ): Observation | undefined {
-	const made = observationOf(profile, points, {...ends, metres: 1}, -1);
+	const made = observationOf(known, {...ends, metres: 1}, -1);
 	if (!isUsable(made)) return undefined;
 	const metres = Math.abs(predict(made, state, new Float64Array(rowWidth)));
-	return {...made, metres, sigmaMetres: tapeSigmaMetres({...ends, metres}, profile.kit)};
-}
-
-/** Worst standard uncertainty of a point, metres. */
-export function worstSigma({size, values}: StateCovariance, point: number): number {
-	const block = [0, 1, 2].map(a => [0, 1, 2].map(b => values[(point * 3 + a) * size + point * 3 + b]!));
-	return Math.sqrt(Math.max(0, symmetricEigen(block).values[2]!));
+	return {...made, metres, sigmaMetres: tapeSigmaMetres({...ends, metres}, known.holding)};
 }
 
 /** Whether two pairs of ends are the same reading, whichever way round. */
@@ -45,13 +36,13 @@ alike (within a fifth) the one that is easiest to take, heights and walls before
 @param helpers - Ids of points that are themselves determined, the reference seat first.
 */
 export function missingReadings(
-	profile: Profile,
-	points: readonly NetworkPoint[],
+	network: Network,
 	state: Float64Array,
 	covariance: StateCovariance,
 	point: number,
 	helpers: readonly string[],
 ): Ends[] {
+	const {profile, points} = network;
 	const {id, kind} = points[point]!;
 	const isUp = isOverhead(id);
 	const heights = isUp ? ['ceiling', 'floor'] : ['floor', 'ceiling'];
@@ -69,7 +60,7 @@ export function missingReadings(
 		.map(to => ({from: id, to}))
 		.filter(ends => !taken.some(reading => isSamePair(reading, ends)))
 		.flatMap(ends => {
-			const observation = possibleReading(profile, points, state, ends);
+			const observation = possibleReading(network, state, ends);
 			return observation ? [{ends, observation}] : [];
 		});
 	const chosen: Ends[] = [];

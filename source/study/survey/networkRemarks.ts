@@ -109,7 +109,7 @@ export function networkRemarks(
 	profile: Profile,
 	result: Omit<NetworkResult, 'remarks'>,
 	unusable: readonly Unusable[],
-	{settled, isCutShort}: Snooped,
+	{fit: {settled}, isCutShort}: Snooped,
 ): Remark[] {
 	if ((profile.tape ?? []).every(({setAside}) => setAside)) {
 		return [

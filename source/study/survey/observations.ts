@@ -1,7 +1,8 @@
 import {isLfe} from '../../profile/channels.ts';
-import type {Plane, Profile, TapeReading} from '../../profile/types.ts';
-import type {NetworkPoint} from './points.ts';
-import {slopeOf} from './roomSize.ts';
+import type {Plane, TapeReading} from '../../profile/types.ts';
+import {type Holding, holdingOf} from './holding.ts';
+import type {NetworkPoint, SurveyInput} from './points.ts';
+import {type Slope, slopeOf} from './roomSize.ts';
 import {tapeSigmaMetres} from './sigma.ts';
 
 /**
@@ -41,22 +42,35 @@ const planes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
 
 export const planeOf = (end: string) => (Object.hasOwn(planes, end) ? planes[end as Plane] : undefined);
 
-/** Places of the points by id; made once for each list of points. */
-const indexes = new WeakMap<readonly NetworkPoint[], ReadonlyMap<string, number>>();
-function indexOf(points: readonly NetworkPoint[]): ReadonlyMap<string, number> {
-	const known = indexes.get(points);
-	if (known) return known;
-	const made = new Map(points.map(({id}, index) => [id, index]));
-	indexes.set(points, made);
-	return made;
+/** Everything that tells what the ends of a tape are: made once for a profile. */
+export type TapeEnds = {
+	/** Places of the points by id. */
+	readonly places: ReadonlyMap<string, number>;
+	/** Subs of each LFE channel. */
+	readonly fed: ReadonlyMap<string, readonly string[]>;
+	readonly holding: Holding;
+	readonly slope?: Slope;
+};
+
+/** What the ends of a profile's tape readings mean. */
+export function tapeEndsOf(profile: SurveyInput, points: readonly NetworkPoint[]): TapeEnds {
+	const fed = new Map<string, string[]>();
+	for (const {id, fedBy} of profile.subs ?? []) fed.set(fedBy, [...(fed.get(fedBy) ?? []), id]);
+	const slope = slopeOf(profile.room);
+	return {
+		places: new Map(points.map(({id}, index) => [id, index])),
+		fed,
+		holding: holdingOf(profile),
+		...(slope && {slope}),
+	};
 }
 
-/** The point that an end of the tape means. An LFE channel means its sub where it has just one. */
-export function pointIndex(profile: Profile, points: readonly NetworkPoint[], end: string): number {
-	const direct = indexOf(points).get(end);
+/** The point that an end of the tape means, −1 for none. An LFE channel means its sub where it has just one. */
+export function pointIndex({places, fed}: TapeEnds, end: string): number {
+	const direct = places.get(end);
 	if (direct !== undefined || !isLfe(end)) return direct ?? -1;
-	const subs = (profile.subs ?? []).filter(({fedBy}) => fedBy === end);
-	return subs.length === 1 ? (indexOf(points).get(subs[0]!.id) ?? -1) : -1;
+	const subs = fed.get(end) ?? [];
+	return subs.length === 1 ? (places.get(subs[0]!) ?? -1) : -1;
 }
 
 /**
@@ -64,21 +78,16 @@ Turns a tape reading into an equation, or says why it cannot be one.
 
 @param index - Place of the reading in the profile's list.
 */
-export function observationOf(
-	profile: Profile,
-	points: readonly NetworkPoint[],
-	tape: TapeReading,
-	index: number,
-): Observation | Unusable {
+export function observationOf(ends: TapeEnds, tape: TapeReading, index: number): Observation | Unusable {
 	const no = (code: string, why: string): Unusable => ({reading: index, code, why});
 	const {from, to} = tape;
 	// Written out below: thousands of these are made while a reading is typed, and spreading is slow.
 	const {metres} = tape;
 	const reading = index;
-	const sigmaMetres = tapeSigmaMetres(tape, profile.kit);
-	const dimensions = points.length * 3;
+	const sigmaMetres = tapeSigmaMetres(tape, ends.holding);
+	const dimensions = ends.places.size * 3;
 	if (from === to) return no('tape-same-ends', 'both ends are the same thing. Name the other end');
-	const end = (name: string) => ({name, plane: planeOf(name), point: pointIndex(profile, points, name)});
+	const end = (name: string) => ({name, plane: planeOf(name), point: pointIndex(ends, name)});
 	const one = end(from);
 	const other = end(to);
 	for (const {name, plane, point} of [one, other]) {
@@ -89,7 +98,7 @@ export function observationOf(
 		}
 	}
 
-	const slope = slopeOf(profile.room);
+	const {slope} = ends;
 	if (one.plane && other.plane) {
 		if (one.plane.axis !== other.plane.axis) {
 			return no('tape-planes-meet', `${from} and ${to} meet in a corner and have no distance between them`);

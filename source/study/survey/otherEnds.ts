@@ -19,7 +19,7 @@ wall, the corner of the room that belongs to the wall, another point.
 @param looseMetres - Worst standard uncertainty of each point.
 */
 export function otherEnds(
-	{profile, points, exactDimensions}: Network,
+	{profile, points, ends, exactDimensions}: Network,
 	observation: Observation,
 	{state, columnOf}: SolvedNetwork,
 	looseMetres: readonly number[],
@@ -55,7 +55,7 @@ export function otherEnds(
 			continue;
 		}
 
-		const index = pointIndex(profile, points, kept);
+		const index = pointIndex(ends, kept);
 		if (index < 0 || looseMetres[index]! > 0.3) continue;
 		const at = place(state, index);
 		const sigma = looseMetres[index]!;

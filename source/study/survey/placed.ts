@@ -1,11 +1,13 @@
 import {placedSigmaMetres} from '../../profile/practice.ts';
 import {symmetricEigen} from '../../science/numeric/symmetricEigen.ts';
 import {unknownSigmaMetres} from './equations.ts';
-import type {Ellipse, PlacedPoint, PointStatus} from './result.ts';
+import type {StateCovariance} from './expectation.ts';
+import type {PointStatus} from './result.ts';
 import type {Network, SolvedNetwork} from './solveNetwork.ts';
 
-export function statusOf(worstSigmaMetres: number, isMeasured: boolean): PointStatus {
+export function statusOf(worstSigmaMetres: number, isMeasured: boolean, isAssumed = false): PointStatus {
 	if (!isMeasured) return 'unmeasured';
+	if (isAssumed) return 'undetermined';
 	if (worstSigmaMetres <= placedSigmaMetres.determined) return 'determined';
 	return worstSigmaMetres <= placedSigmaMetres.weak ? 'weak' : 'undetermined';
 }
@@ -40,39 +42,8 @@ export function looseness({points}: Network, {columnOf, rows}: SolvedNetwork): n
 	});
 }
 
-/**
-Standard error ellipse of two coordinates.
-
-@see Ghilani and Wolf, Adjustment Computations, chapter 19.
-*/
-export function ellipseOf(varianceX: number, varianceY: number, covariance: number): Ellipse {
-	const middle = (varianceX + varianceY) / 2;
-	const radius = Math.hypot((varianceX - varianceY) / 2, covariance);
-	return {
-		semiMajorMetres: Math.sqrt(Math.max(0, middle + radius)),
-		semiMinorMetres: Math.sqrt(Math.max(0, middle - radius)),
-		angleDegrees: (Math.atan2(2 * covariance, varianceX - varianceY) / 2) * (180 / Math.PI),
-	};
-}
-
-/** The points with places, uncertainties and status. */
-export function placedPoints(
-	network: Network,
-	solved: SolvedNetwork,
-	covariance: {readonly size: number; readonly values: Float64Array},
-	loose: readonly number[],
-): PlacedPoint[] {
-	const {size, values} = covariance;
-	return network.points.map((point, index) => {
-		const offset = index * 3;
-		const variance = (a: number, b: number) => values[(offset + a) * size + offset + b]!;
-		return {
-			...point,
-			at: [solved.state[offset]!, solved.state[offset + 1]!, solved.state[offset + 2]!],
-			sigmaMetres: [Math.sqrt(variance(0, 0)), Math.sqrt(variance(1, 1)), Math.sqrt(variance(2, 2))],
-			worstSigmaMetres: loose[index]!,
-			ellipse: ellipseOf(variance(0, 0), variance(1, 1), variance(0, 1)),
-			status: statusOf(loose[index]!, solved.components[index]! >= 0),
-		};
-	});
+/** Worst standard uncertainty of a point in any direction, metres. */
+export function worstSigma({size, values}: StateCovariance, point: number): number {
+	const block = [0, 1, 2].map(a => [0, 1, 2].map(b => values[(point * 3 + a) * size + point * 3 + b]!));
+	return Math.sqrt(Math.max(0, symmetricEigen(block).values[2]!));
 }

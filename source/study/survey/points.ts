@@ -11,8 +11,11 @@ export type NetworkPoint = {
 	readonly isFixed: boolean;
 };
 
+/** What a survey is made from. */
+export type SurveyInput = Profile;
+
 /** Every point of a profile, the reference seat first. LFE channels have no speaker and so no point. */
-export function pointsOf(profile: Profile): NetworkPoint[] {
+export function pointsOf(profile: Pick<Profile, 'seats' | 'channels' | 'subs'>): NetworkPoint[] {
 	const reference = referenceSeat(profile);
 	const seats = [reference, ...profile.seats.filter(seat => seat !== reference)];
 	return [

@@ -1,18 +1,21 @@
 import type {TapeReading} from '../../profile/types.ts';
+import type {Fit} from './fit.ts';
 import {isUsable, type Observation, type Unusable} from './observations.ts';
-import {leastRedundancy, noncentrality} from './reliability.ts';
+import {detectableMetresOf, leastRedundancy, type ReadingTest} from './reliability.ts';
 import type {AdjustedReading, Suspect} from './result.ts';
-import type {Snooped} from './snooping.ts';
 
 /** Every reading of a profile with what the network makes of it, in the profile's order. */
 export function adjustedReadings(
 	tape: readonly TapeReading[],
 	made: ReadonlyArray<Observation | Unusable | undefined>,
-	{settled, used, redundancy, standardised}: Snooped,
+	fit: Fit,
 	suspects: readonly Suspect[],
 ): AdjustedReading[] {
-	const {residuals} = settled.solved.rows;
-	const rowOf = new Map(used.map((observation, row) => [observation.reading, row]));
+	const testOf = new Map<number, ReadingTest>();
+	for (const [row, {members}] of fit.joined.entries()) {
+		for (const [place, {reading}] of members.entries()) testOf.set(reading, fit.tests[row]![place]!);
+	}
+
 	const suspectOf = new Map(suspects.map(suspect => [suspect.index, suspect]));
 	return tape.map(({from, to, metres}, index): AdjustedReading => {
 		const one = made[index];
@@ -35,9 +38,7 @@ export function adjustedReadings(
 			};
 		}
 
-		const row = rowOf.get(index)!;
-		const residualMetres = residuals[row]! * sigmaMetres;
-		const share = redundancy[row]!;
+		const {residualMetres, redundancy: share, standardised} = testOf.get(index)!;
 		const adjustedMetres = metres + residualMetres;
 		const known = {
 			index,
@@ -52,8 +53,8 @@ export function adjustedReadings(
 		};
 		if (share < leastRedundancy) return known;
 		return Object.assign(known, {
-			standardisedResidual: Math.abs(standardised[row]!),
-			detectableMetres: (noncentrality * sigmaMetres) / Math.sqrt(share),
+			standardisedResidual: Math.abs(standardised),
+			detectableMetres: detectableMetresOf(sigmaMetres, share, fit.critical),
 		});
 	});
 }

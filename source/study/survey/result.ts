@@ -11,6 +11,12 @@ import type {Vector} from './vectors.ts';
 */
 export type PointStatus = 'determined' | 'weak' | 'undetermined' | 'unmeasured';
 
+/**
+What stands in for a reading that is missing: the usual side, where two places fit the readings alike, or a usual
+direction. Such a point is never determined, and nothing is judged from it.
+*/
+export type AssumedBy = 'side' | 'direction';
+
 /** Standard error ellipse on the floor plan: half axes in metres, angle of the longer one from x towards y. */
 export type Ellipse = {
 	readonly semiMajorMetres: number;
@@ -31,6 +37,9 @@ export type PlacedPoint = {
 	readonly worstSigmaMetres: number;
 	readonly ellipse: Ellipse;
 	readonly status: PointStatus;
+	/** Whether a slip of a foot in any of its readings would be noticed; never where it is not determined. */
+	readonly isChecked: boolean;
+	readonly assumedBy?: AssumedBy;
 };
 
 export type AdjustedReading = {
@@ -81,6 +90,7 @@ export type Suspect = {
 export type Undetermined = {
 	readonly id: string;
 	readonly status: 'weak' | 'undetermined' | 'unmeasured';
+	readonly assumedBy?: AssumedBy;
 	/** Readings, in order, that would fix it. */
 	readonly missing: ReadonlyArray<{readonly from: string; readonly to: string}>;
 };

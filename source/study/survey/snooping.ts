@@ -1,18 +1,11 @@
 import {expectationOf} from './expectation.ts';
+import {type Fit, fitFrom, inseparableFrom, type Tested} from './fit.ts';
 import type {Observation} from './observations.ts';
 import {stateCovariance} from './placed.ts';
-import {
-	criticalValue,
-	leastRedundancy,
-	redundancyNumbers,
-	standardisedResiduals,
-	testCorrelation,
-} from './reliability.ts';
-import {type Settled, settle} from './settle.ts';
-import type {Network, SolvedNetwork} from './solveNetwork.ts';
-
-/** Readings whose tests correlate more than this cannot be told apart. */
-const inseparable = 0.9;
+import {leastRedundancy} from './reliability.ts';
+import {type Joined, withoutReading, withReadingBack} from './repeats.ts';
+import type {Settled} from './settle.ts';
+import type {Network} from './solveNetwork.ts';
 
 export type Removed = {
 	readonly observation: Observation;
@@ -21,12 +14,10 @@ export type Removed = {
 	readonly alternatives: readonly number[];
 };
 
+/** Readings that are taken for wrong, and the adjustment of the others. */
 export type Snooped = {
-	readonly settled: Settled;
-	readonly used: readonly Observation[];
+	readonly fit: Fit;
 	readonly removed: readonly Removed[];
-	readonly redundancy: Float64Array;
-	readonly standardised: Float64Array;
 	/** Whether more readings disagree than were taken out. */
 	readonly isCutShort: boolean;
 };
@@ -43,73 +34,68 @@ export type Plausibility = (
 	settled?: Settled,
 ) => number;
 
-function worstOf(
-	observations: readonly Observation[],
-	solved: SolvedNetwork,
-	redundancy: Float64Array,
-	standardised: Float64Array,
-	plausibility: Plausibility,
-): {row: number; group: number[]} | undefined {
-	let worst = -1;
-	for (const [row, w] of standardised.entries()) {
-		if (Math.abs(w) > criticalValue && (worst < 0 || Math.abs(w) > Math.abs(standardised[worst]!)))
-			worst = row;
+/** What it takes to look for wrong readings. */
+export type Snooper = {
+	readonly network: Network;
+	/** Makes a start from the readings still in use, so that a wrong one does not spoil it. */
+	readonly startFor: (used: readonly Joined[]) => Float64Array;
+	readonly plausibility: Plausibility;
+};
+
+/** How much a usual slip adds to a test that is as large as the largest. */
+const slipBonus = 0.2;
+
+/** The reading to take out next, and those that could as well be meant. */
+function worstOf(fit: Fit, plausibility: Plausibility): {worst: Tested; group: Tested[]} | undefined {
+	const failing: Tested[] = [];
+	let largest: Tested | undefined;
+	for (const [row, tests] of fit.tests.entries()) {
+		for (const [place, test] of tests.entries()) {
+			if (Math.abs(test.standardised) <= fit.critical) continue;
+			const one = {observation: fit.joined[row]!.members[place]!, test};
+			failing.push(one);
+			if (!largest || Math.abs(test.standardised) > Math.abs(largest.test.standardised)) largest = one;
+		}
 	}
 
-	if (worst < 0) return undefined;
-	const group = observations
-		.map((_, row) => row)
-		.filter(
-			row =>
-				row !== worst &&
-				redundancy[row]! >= leastRedundancy &&
-				Math.abs(standardised[row]!) > criticalValue &&
-				Math.abs(testCorrelation(solved.rows, redundancy, worst, row)) > inseparable,
-		);
+	if (!largest) return undefined;
+	const top = Math.abs(largest.test.standardised);
 	// The blunder that each reading would hold, were it the wrong one, is −v/r.
-	const explained = [worst, ...group].map(row => {
-		const {metres, sigmaMetres} = observations[row]!;
-		const error = (-solved.rows.residuals[row]! * sigmaMetres) / redundancy[row]!;
-		const sigma = sigmaMetres / Math.sqrt(redundancy[row]!);
-		const closeness = Math.abs(standardised[row]! / standardised[worst]!);
-		return {row, score: closeness + 0.2 * plausibility(observations[row]!, metres - error, sigma)};
+	const explained = [largest, ...inseparableFrom(fit, largest, failing)].map(one => {
+		const {metres, sigmaMetres} = one.observation;
+		const {residualMetres, redundancy, standardised} = one.test;
+		const sigma = sigmaMetres / Math.sqrt(redundancy);
+		const plausible = plausibility(one.observation, metres + residualMetres / redundancy, sigma);
+		return {one, score: Math.abs(standardised) / top + slipBonus * plausible};
 	});
 	const first = explained.reduce((best, next) => (next.score > best.score + 1e-9 ? next : best));
-	return {row: first.row, group: explained.map(({row}) => row).filter(row => row !== first.row)};
+	return {worst: first.one, group: explained.map(({one}) => one).filter(one => one !== first.one)};
 }
 
-/**
-More wrong readings than this, or than a third of all: the readings are not of one room, and taking out more proves
-nothing.
-*/
-const mostRemoved = 8;
-/** Lower by more than this, half a sum of squares, is a better solution and not the same one again. */
-const betterCost = 1;
-
 /** A blunder as large may have pulled a point over to another side, metres. */
-export const jumpMetres = 0.2;
+const jumpMetres = 0.2;
 
-/** Adjusts from where the last adjustment ended and, if that fits badly, from a fresh start; keeps the better. */
-function settleBoth(
-	network: Network,
-	used: readonly Observation[],
-	starts: readonly Float64Array[],
-): Settled {
-	let best = settle(network, used, starts[0]!);
-	for (const start of starts.slice(1)) {
-		// What fits all its readings cannot be bettered.
-		if (best.solved.cost <= used.length) break;
-		const next = settle(network, used, start);
-		if (next.solved.cost < best.solved.cost - betterCost) best = next;
-	}
-
-	return best;
+/** Takes one reading out of a fit. */
+export function fitWithout(
+	{network, startFor}: Snooper,
+	fit: Fit,
+	{observation, test}: Tested,
+	starts: ReadonlyArray<Float64Array> = [fit.settled.solved.state],
+): Fit {
+	const used = withoutReading(fit.joined, observation);
+	const error = test.residualMetres / Math.max(test.redundancy, leastRedundancy);
+	// A small blunder leaves every point on its side; after a large one a fresh start may be the better one.
+	return fitFrom(network, used, [
+		...starts.map(start => () => start),
+		...(Math.abs(error) > jumpMetres ? [() => startFor(used)] : []),
+	]);
 }
 
 /** Readings within this many sigmas of what the network without them expects are put back. */
 const soundSigmas = 2;
 
 function soundOnes(network: Network, removed: readonly Removed[], {solved}: Settled): Removed[] {
+	if (removed.length === 0) return [];
 	const covariance = stateCovariance(network, solved);
 	return removed.filter(({observation}) => {
 		const {metres, sigmaMetres} = expectationOf(observation, solved.state, covariance);
@@ -119,57 +105,42 @@ function soundOnes(network: Network, removed: readonly Removed[], {solved}: Sett
 	});
 }
 
+/** A reading as taken out, with what it could be instead. */
+export const removedFrom = (one: Tested, group: readonly Tested[]): Removed => ({
+	observation: one.observation,
+	standardisedResidual: Math.abs(one.test.standardised),
+	alternatives: group.map(({observation}) => observation.reading),
+});
+
 /**
-Data snooping: adjusts, takes out the reading with the largest standardised residual if it is above 3.29, adjusts
+Data snooping: takes out the reading with the largest standardised residual if it is above the critical value, adjusts
 again, until none is. A reading that was taken out first and fits once another is gone is put back.
 
-@param startFor - Makes a start from the readings still in use, so that a wrong one does not spoil it.
+@param limit - How many may be taken out, those before included.
+@param before - Taken out already.
 @see Baarda, A testing procedure for use in geodetic networks, Netherlands Geodetic Commission 2 (5), 1968.
 */
-export function snoop(
-	network: Network,
-	observations: readonly Observation[],
-	startFor: (used: readonly Observation[]) => Float64Array,
-	plausibility: Plausibility,
-): Snooped {
-	let used = observations;
-	let removed: Removed[] = [];
-	let settled = settle(network, used, startFor(used));
+export function snoop(snooper: Snooper, whole: Fit, limit: number, before: readonly Removed[] = []): Snooped {
+	let fit = whole;
+	let removed = before;
 	let isReviewed = false;
-	const limit = Math.min(mostRemoved, Math.max(1, Math.floor(observations.length / 3)));
 	for (;;) {
-		const {solved} = settled;
-		const redundancy = redundancyNumbers(solved.rows, used.length);
-		const standardised = standardisedResiduals(solved.rows, redundancy);
-		const found = worstOf(used, solved, redundancy, standardised, plausibility);
-		const worst = removed.length >= limit ? undefined : found;
-		if (worst) {
-			const observation = used[worst.row]!;
-			removed = [
-				...removed,
-				{
-					observation,
-					standardisedResidual: Math.abs(standardised[worst.row]!),
-					alternatives: worst.group.map(row => used[row]!.reading),
-				},
-			];
-			used = used.filter(one => one !== observation);
-			const error = (solved.rows.residuals[worst.row]! * observation.sigmaMetres) / redundancy[worst.row]!;
-			// A small blunder leaves every point on its side; after a large one a fresh start may be the better one.
-			const starts = Math.abs(error) > jumpMetres ? [solved.state, startFor(used)] : [solved.state];
-			settled = settleBoth(network, used, starts);
+		const found = worstOf(fit, snooper.plausibility);
+		if (found && removed.length < limit) {
+			removed = [...removed, removedFrom(found.worst, found.group)];
+			fit = fitWithout(snooper, fit, found.worst);
 			continue;
 		}
 
-		const sound = isReviewed ? [] : soundOnes(network, removed, settled);
-		if (sound.length === 0) {
-			return {settled, used, removed, redundancy, standardised, isCutShort: found !== undefined};
-		}
-
+		const sound = isReviewed ? [] : soundOnes(snooper.network, removed, fit.settled);
+		if (sound.length === 0) return {fit, removed, isCutShort: found !== undefined};
 		isReviewed = true;
 		removed = removed.filter(one => !sound.includes(one));
-		const out = removed.map(({observation}) => observation);
-		used = observations.filter(one => !out.includes(one));
-		settled = settle(network, used, solved.state);
+		const joined = sound.reduce<readonly Joined[]>(
+			(used, {observation}) => withReadingBack(used, observation),
+			fit.joined,
+		);
+		const {state} = fit.settled.solved;
+		fit = fitFrom(snooper.network, joined, [() => state]);
 	}
 }

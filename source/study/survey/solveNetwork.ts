@@ -1,17 +1,17 @@
-import type {Profile} from '../../profile/types.ts';
 import {sparseLeastSquares} from '../../science/numeric/sparseLeastSquares.ts';
 import {componentsOf} from './components.ts';
 import {neededConventions, rigidMotions, unseenMotions} from './datum.ts';
 import {type Convention, offsetsOf, problemOf} from './equations.ts';
-import type {Observation} from './observations.ts';
+import {type Observation, type TapeEnds, tapeEndsOf} from './observations.ts';
 import {offeredConventions} from './offeredConventions.ts';
-import type {NetworkPoint} from './points.ts';
+import {type NetworkPoint, pointsOf, type SurveyInput} from './points.ts';
 import type {Rows} from './reliability.ts';
 
 /** What an adjustment works on. */
 export type Network = {
-	readonly profile: Profile;
+	readonly profile: SurveyInput;
 	readonly points: readonly NetworkPoint[];
+	readonly ends: TapeEnds;
 	/** Offsets of room dimensions that the profile states exactly. */
 	readonly exactDimensions: ReadonlySet<number>;
 };
@@ -25,6 +25,8 @@ export type SolvedNetwork = {
 	readonly rows: Rows;
 	readonly cost: number;
 	readonly conventions: readonly Convention[];
+	/** Displacements of the state that only the conventions hold: an orthonormal set. */
+	readonly unseen: readonly Float64Array[];
 	/** Part of the network that each point belongs to, −1 for points without readings. */
 	readonly components: Int32Array;
 	/** Part that holds the reference seat, or the largest where no reading touches the seat. */
@@ -32,10 +34,21 @@ export type SolvedNetwork = {
 };
 
 /** Offsets of the dimensions that are taken as exact. */
-export function exactDimensionsOf(profile: Profile, points: number): Set<number> {
+function exactDimensionsOf(profile: SurveyInput, points: number): Set<number> {
 	const {widthMetres, lengthMetres, ceiling} = profile.room;
 	const exact = [widthMetres, lengthMetres, ceiling?.kind === 'flat' ? ceiling.heightMetres : undefined];
 	return new Set([0, 1, 2].filter(axis => exact[axis] !== undefined).map(axis => points * 3 + axis));
+}
+
+/** What a profile's tape readings are readings of. */
+export function surveyNetwork(profile: SurveyInput): Network {
+	const points = pointsOf(profile);
+	return {
+		profile,
+		points,
+		ends: tapeEndsOf(profile, points),
+		exactDimensions: exactDimensionsOf(profile, points.length),
+	};
 }
 
 function homeOf(components: Int32Array): number {
@@ -106,6 +119,7 @@ export function solveNetwork(
 		},
 		cost: found.cost,
 		conventions,
+		unseen,
 		components,
 		home,
 	};

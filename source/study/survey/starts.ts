@@ -1,10 +1,9 @@
 import type {ChannelId} from '../../profile/channels.ts';
 import {layoutOf} from '../../profile/layouts.ts';
-import type {Profile} from '../../profile/types.ts';
 import {type Direction, unitVector} from './directions.ts';
 import {bestPlace} from './localFit.ts';
 import type {Observation} from './observations.ts';
-import type {NetworkPoint} from './points.ts';
+import type {NetworkPoint, SurveyInput} from './points.ts';
 import {slopeOf} from './roomSize.ts';
 import {add, scale, type Vector} from './vectors.ts';
 
@@ -12,12 +11,12 @@ import {add, scale, type Vector} from './vectors.ts';
 const usual = {width: 4.5, length: 6, height: 2.5, ear: 1.05, screen: 1.2, sub: 0.25, distance: 2.5} as const;
 
 /** Direction in which a speaker stands, seen from the reference seat; undefined for what has no usual side. */
-export function nominalDirection(profile: Profile, id: string): Direction | undefined {
+export function nominalDirection(profile: Pick<SurveyInput, 'channels'>, id: string): Direction | undefined {
 	return layoutOf(profile.channels.map(channel => channel.id)).places.get(id as ChannelId);
 }
 
 /** First guess of width, length and height: exact, read, summed from two opposite walls, or usual. */
-function firstDimensions(profile: Profile, observations: readonly Observation[], points: number): Vector {
+function firstDimensions(profile: SurveyInput, observations: readonly Observation[], points: number): Vector {
 	const {widthMetres, lengthMetres, ceiling} = profile.room;
 	const exact = [widthMetres, lengthMetres, ceiling?.kind === 'flat' ? ceiling.heightMetres : undefined];
 	const slope = slopeOf(profile.room);
@@ -56,7 +55,7 @@ export function coordinatesFromPlanes(
 
 /** Where a point would stand if everything were usual, from the place of the reference seat. */
 function usualPlace(
-	profile: Profile,
+	profile: SurveyInput,
 	point: NetworkPoint,
 	index: number,
 	seat: Vector,
@@ -75,7 +74,7 @@ A state to start the adjustment from: coordinates read off walls and floor, the 
 already placed, from the side where each channel belongs.
 */
 export function startState(
-	profile: Profile,
+	profile: SurveyInput,
 	points: readonly NetworkPoint[],
 	observations: readonly Observation[],
 ): Float64Array {

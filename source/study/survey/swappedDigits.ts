@@ -1,7 +1,17 @@
-import type {LengthUnit} from '../../profile/types.ts';
+import type {Kit, LengthUnit} from '../../profile/types.ts';
 import {metresPerFoot, metresPerInch} from '../../profile/units/length.ts';
 
 export type Swapped = {readonly metres: number; readonly text: string};
+
+const units: ReadonlySet<unknown> = new Set<LengthUnit>(['ft-in', 'ft', 'm', 'cm']);
+
+/** The unit in which the tape is marked: as the kit says, else feet and inches where its step is a part of an inch. */
+export function tapeShownIn(kit: Kit | undefined): LengthUnit {
+	const said = kit?.tapeShownIn;
+	if (units.has(said)) return said as LengthUnit;
+	const parts = kit?.tapeStepMetres === undefined ? 0.5 : metresPerInch / kit.tapeStepMetres;
+	return Math.abs(parts - Math.round(parts)) < 1e-3 ? 'ft-in' : 'm';
+}
 
 /** Every text that comes from swapping two neighbouring, different digits (a decimal point between them is passed over). */
 function swaps(text: string): string[] {
@@ -18,7 +28,7 @@ function swaps(text: string): string[] {
 /**
 What a length could have been if two neighbouring digits were swapped when it was written down.
 
-The digits are those that the display unit shows: 2.85 m, 285 cm or 9.35 ft; feet and inches also swap feet with
+The digits are those that the tape shows: 2.85 m, 285 cm or 9.35 ft; feet and inches also swap feet with
 inches (9′ 4″ for 4′ 9″).
 */
 export function swappedDigits(metres: number, unit: LengthUnit): Swapped[] {

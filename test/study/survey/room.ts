@@ -1,7 +1,8 @@
 import type {ChannelId} from '../../../source/profile/channels.ts';
 import type {Plane, Profile, TapeReading} from '../../../source/profile/types.ts';
 import {predict} from '../../../source/study/survey/equations.ts';
-import {isUsable, observationOf} from '../../../source/study/survey/observations.ts';
+import {holdingOf} from '../../../source/study/survey/holding.ts';
+import {isUsable, observationOf, tapeEndsOf} from '../../../source/study/survey/observations.ts';
 import {pointsOf} from '../../../source/study/survey/points.ts';
 import {tapeSigmaMetres} from '../../../source/study/survey/sigma.ts';
 import type {Vector} from '../../../source/study/survey/vectors.ts';
@@ -65,7 +66,7 @@ export function trueReading(
 ): number {
 	const points = pointsOf(profile);
 	const state = Float64Array.from([...points.flatMap(({id}) => places[id] ?? [0, 0, 0]), ...size]);
-	const observation = observationOf(profile, points, {from, to, metres: 1}, 0);
+	const observation = observationOf(tapeEndsOf(profile, points), {from, to, metres: 1}, 0);
 	if (!isUsable(observation)) throw new Error(`${from} to ${to}: ${observation.why}`);
 	return predict(observation, state, new Float64Array(6));
 }
@@ -80,10 +81,11 @@ export function withReadings(
 		size = inventedSize,
 	}: {seed?: number; places?: Readonly<Record<string, Vector>>; size?: Vector} = {},
 ): Profile {
+	const holding = holdingOf({...profile, tape: []});
 	const random = seed === undefined ? () => 0 : gaussian(seed);
 	const tape = ends.map(([from, to]): TapeReading => {
 		const exact = trueReading(profile, places, size, [from, to]);
-		const metres = Math.max(0, exact + random() * tapeSigmaMetres({from, to, metres: exact}, profile.kit));
+		const metres = Math.max(0, exact + random() * tapeSigmaMetres({from, to, metres: exact}, holding));
 		return {from, to, metres: Math.round(metres * 1e6) / 1e6};
 	});
 	return {...profile, tape: [...(profile.tape ?? []), ...tape]};

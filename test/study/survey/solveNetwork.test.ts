@@ -1,8 +1,7 @@
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../source/profile/types.ts';
 import {isUsable, type Observation, observationOf} from '../../../source/study/survey/observations.ts';
-import {pointsOf} from '../../../source/study/survey/points.ts';
-import {exactDimensionsOf, type Network, solveNetwork} from '../../../source/study/survey/solveNetwork.ts';
+import {solveNetwork, surveyNetwork} from '../../../source/study/survey/solveNetwork.ts';
 import {startState} from '../../../source/study/survey/starts.ts';
 import cases from '../../reference/networks.json' with {type: 'json'};
 import {bareProfile} from './room.ts';
@@ -38,10 +37,10 @@ function profileOf(one: (typeof cases)[number]): Profile {
 
 function adjusted(one: (typeof cases)[number]) {
 	const profile = profileOf(one);
-	const points = pointsOf(profile);
-	const network: Network = {profile, points, exactDimensions: exactDimensionsOf(profile, points.length)};
+	const network = surveyNetwork(profile);
+	const {points, ends} = network;
 	const observations = profile
-		.tape!.map((tape, index) => observationOf(profile, points, tape, index))
+		.tape!.map((tape, index) => observationOf(ends, tape, index))
 		.filter((o): o is Observation => isUsable(o));
 	expect(observations.length).toBe(profile.tape!.length);
 	const solved = solveNetwork(network, observations, startState(profile, points, observations));

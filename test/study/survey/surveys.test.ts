@@ -2,7 +2,8 @@ import {expect, test} from 'vitest';
 import {type SparseProblem, sparseLeastSquares} from '../../../source/science/numeric/sparseLeastSquares.ts';
 import {problemOf} from '../../../source/study/survey/equations.ts';
 import type {Observation} from '../../../source/study/survey/observations.ts';
-import {redundancyNumbers, standardisedResiduals} from '../../../source/study/survey/reliability.ts';
+import {testsOf} from '../../../source/study/survey/reliability.ts';
+import {joinRepeats} from '../../../source/study/survey/repeats.ts';
 
 type Points = Readonly<Record<string, readonly number[]>>;
 
@@ -38,14 +39,15 @@ function survey(
 		covariance: found.covariance!,
 		unknowns: offsets.length,
 	};
-	const redundancy = redundancyNumbers(rows, observations.length);
+	const tests = testsOf(rows, joinRepeats(observations)).flat();
+	const redundancy = tests.map(one => one.redundancy);
 	const surplus = redundancy.reduce((sum, r) => sum + r, 0);
 	const sigma0 = Math.sqrt((2 * found.cost) / surplus);
 	return {
 		solution: found.solution,
 		residuals: found.residuals.map(v => v * sigmaMetres),
 		redundancy,
-		standardised: standardisedResiduals(rows, redundancy),
+		standardised: tests.map(one => one.standardised),
 		surplus,
 		sigma0: sigma0 * sigmaMetres,
 		deviations: offsets.map((_, k) => Math.sqrt(found.covariance![k * offsets.length + k]!) * sigma0),

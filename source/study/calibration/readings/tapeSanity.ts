@@ -4,6 +4,7 @@ import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
 import {askedAsymmetry, leastEarMetres, longestHomeMetres} from '../../../profile/practice.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
+import {holdingOf} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 import type {Remark} from '../result.ts';
 import {inLength, remark} from '../words.ts';
@@ -87,7 +88,10 @@ function farFromRepeats(profile: Profile, reading: TapeReading, end: string): Re
 	const others = repeats.map(({metres}) => metres);
 	const middle = others.toSorted((a, b) => a - b)[Math.floor(others.length / 2)]!;
 	const difference = reading.metres - middle;
-	const limit = Math.max(0.02, 3 * Math.SQRT2 * tapeSigmaMetres({...reading, metres: middle}, profile.kit));
+	const limit = Math.max(
+		0.02,
+		3 * Math.SQRT2 * tapeSigmaMetres({...reading, metres: middle}, holdingOf(profile)),
+	);
 	if (Math.abs(difference) <= limit) return undefined;
 	const unit = profile.lengthUnit;
 	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, ${inLength(Math.abs(difference), unit)} ${difference > 0 ? 'longer' : 'shorter'} than ${others.length > 1 ? 'its repeats' : 'its repeat'} of ${inLength(middle, unit)}.${slip(reading.metres, middle)} Measure it once more.`;

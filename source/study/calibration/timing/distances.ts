@@ -1,8 +1,9 @@
 import {type Observations, tapeKey} from '../../../profile/ask/readings.ts';
 import {nameOf} from '../../../profile/names.ts';
 import {leastSpreadMetres, surerShare} from '../../../profile/practice.ts';
-import type {Kit, Profile, TapeReading} from '../../../profile/types.ts';
+import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {combinedSigma, median, sampleDeviation} from '../../../science/numeric/statistics.ts';
+import {type Holding, heldMetresAt, holdingOf} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 import type {DistanceResult, Remark} from '../result.ts';
 import {inLength, remark} from '../words.ts';
@@ -15,8 +16,8 @@ export type AdjustedDistances = ReadonlyMap<
 
 export type MeasuredDistance = {readonly distance: DistanceResult; readonly remarks: readonly Remark[]};
 
-/** Holding the tape at the acoustic centre and at the ear: the part of one reading's uncertainty that repeats average out. */
-const holdingSigma = 0.002;
+/** Of each reading's uncertainty the part that repeats average out, besides how its ends are held, metres. */
+const readingSigma = 0.002;
 
 /**
 Distance from a speaker or sub to a seat: the mean of the repeats, or the adjusted net where that is surer.
@@ -33,7 +34,7 @@ export function measuredDistance(
 	const key = tapeKey(seat, end);
 	const readings = observations.tape.get(key);
 	const net = adjusted?.get(key);
-	const direct = readings && meanOfReadings(readings, profile.kit);
+	const direct = readings && meanOfReadings(readings, holdingOf(profile));
 	if (net && !net.isSuspected && (!direct || net.sigmaMetres < direct.sigmaMetres * surerShare)) {
 		const distance: DistanceResult = {
 			metres: net.metres,
@@ -59,18 +60,23 @@ export function measuredDistance(
 }
 
 /** Repeats average out the holding of the tape; its scale and its divisions stay. */
-function meanOfReadings(readings: readonly TapeReading[], kit: Kit | undefined): DistanceResult {
+function meanOfReadings(readings: readonly TapeReading[], holding: Holding): DistanceResult {
 	const count = readings.length;
 	const lengths = readings.map(({metres}) => metres);
 	const metres = lengths.reduce((sum, length) => sum + length, 0) / count;
+	const typical: TapeReading = {from: readings[0]!.from, to: readings[0]!.to, metres};
+	const held = combinedSigma(
+		readingSigma,
+		heldMetresAt(typical.from, holding),
+		heldMetresAt(typical.to, holding),
+	);
 	const stated = readings.filter(({sigmaMetres}) => sigmaMetres !== undefined);
 	const random =
 		stated.length === count
 			? Math.sqrt(stated.reduce((sum, {sigmaMetres}) => sum + sigmaMetres! ** 2, 0)) / count
-			: Math.max(holdingSigma, count >= 3 ? sampleDeviation(lengths) : 0) / Math.sqrt(count);
-	const typical: TapeReading = {from: readings[0]!.from, to: readings[0]!.to, metres};
+			: Math.max(held, count >= 3 ? sampleDeviation(lengths) : 0) / Math.sqrt(count);
 	const lasting =
-		stated.length === count ? 0 : Math.sqrt(tapeSigmaMetres(typical, kit) ** 2 - holdingSigma ** 2);
+		stated.length === count ? 0 : Math.sqrt(Math.max(0, tapeSigmaMetres(typical, holding) ** 2 - held ** 2));
 	return {
 		metres,
 		sigmaMetres: combinedSigma(random, lasting),
@@ -87,7 +93,8 @@ function spreadRemarks(
 ): Remark[] {
 	if (readings.length < 2) return [];
 	const odd = farthestFromRest(readings.map(({metres}) => metres));
-	const sigma = tapeSigmaMetres({from: end, to: end, metres: mean.metres}, profile.kit);
+	const {from, to} = readings[0]!;
+	const sigma = tapeSigmaMetres({from, to, metres: mean.metres}, holdingOf(profile));
 	if (Math.abs(odd.difference) <= Math.max(leastSpreadMetres, 3 * Math.SQRT2 * sigma)) return [];
 	const unit = profile.lengthUnit;
 	const side = odd.difference > 0 ? 'longer' : 'shorter';

@@ -1,5 +1,6 @@
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import type {Uncertain} from '../../calibration/result.ts';
+import {holdingOf} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 
 /** One distance's mean, metres, between its ends in the order of `pairKey`. */
@@ -22,6 +23,7 @@ export function tapeMeans(
 	profile: Profile,
 	rename: (end: string) => string = end => end,
 ): Map<string, TapeMean> {
+	const holding = holdingOf(profile);
 	const groups = new Map<string, {ends: readonly [string, string]; readings: TapeReading[]}>();
 	for (const reading of profile.tape ?? []) {
 		if (reading.setAside) continue;
@@ -36,7 +38,7 @@ export function tapeMeans(
 		let weights = 0;
 		let sum = 0;
 		for (const reading of readings) {
-			const weight = 1 / tapeSigmaMetres(reading, profile.kit) ** 2;
+			const weight = 1 / tapeSigmaMetres(reading, holding) ** 2;
 			weights += weight;
 			sum += weight * reading.metres;
 		}
