@@ -80,11 +80,12 @@ describe('distances', () => {
 	test('repeats are averaged, and their uncertainty shrinks by what repeats can average', () => {
 		const once = solve(emptyRoom({tape: [tape('FL', 3)]})).channels[0]!.distance!;
 		const often = solve(emptyRoom({tape: [tape('FL', 2.999), tape('FL', 3.001)]})).channels[0]!.distance!;
-		// √(2² + 3² + 1/12) = 3.62 mm once; √(2²/2 + 3² + 1/12) = 3.33 mm of two.
+		// Held 12 mm well at the ear and 7 mm at the speaker: √(2² + 12² + 7² + 3² + 1/12) = 14.36 mm once;
+		// √((2² + 12² + 7²)/2 + 3² + 1/12) = 10.37 mm of two.
 		expect(once).toMatchObject({metres: 3, from: 'reading', readings: 1});
-		expect(once.sigmaMetres).toBeCloseTo(0.003_62, 5);
+		expect(once.sigmaMetres).toBeCloseTo(0.014_36, 5);
 		expect(often).toMatchObject({from: 'repeats', readings: 2});
-		expect(often.sigmaMetres).toBeCloseTo(0.003_33, 5);
+		expect(often.sigmaMetres).toBeCloseTo(0.010_37, 5);
 	});
 
 	test('a repeat that differs is named with its number', () => {
@@ -109,8 +110,8 @@ describe('distances', () => {
 	test('the uncertainty of a delay holds that of tape and of the speed of sound', () => {
 		const profile = emptyRoom({tape: [tape('FL', 3.432), tape('FR', 1.716)]});
 		const [fl] = solve(profile).channels;
-		// Tape √(2² + 3.432² + 1/12) = 3.983 mm is 0.01161 ms; 1 °C is 0.1706 % of 2.5 ms from the mean, 0.00426 ms.
-		expect(fl!.timing!.sigma).toBeCloseTo(Math.hypot(0.01161, 0.00426), 4);
+		// Tape √(2² + 3.432² + 1/12 + 12² + 7²) = 14.454 mm is 0.04212 ms; 1 °C is 0.1706 % of 2.5 ms from the mean, 0.00426 ms.
+		expect(fl!.timing!.sigma).toBeCloseTo(Math.hypot(0.042_12, 0.00426), 4);
 	});
 });
 
