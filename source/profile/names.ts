@@ -15,6 +15,7 @@ const fixedNames: ReadonlyMap<string, string> = new Map([
 	['ceiling', 'ceiling'],
 	['screen', 'centre of the screen'],
 	['background', 'background'],
+	['subs', 'Subs together'],
 	['receiver', 'receiver'],
 	['processor', 'bass processor'],
 ]);

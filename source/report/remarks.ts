@@ -23,6 +23,11 @@ export function remarkLines(remarks: readonly Sayable[], width: number, say: Say
 	});
 }
 
+/** How many sentences `remarkLines` makes of findings: what is said alike of several counts once. */
+export function sentenceCount(remarks: readonly Sayable[], say: Say): number {
+	return foldedTexts(remarks, say).length;
+}
+
 /** Each sentence with its subject before it; those that differ by their subject alone become one. */
 function foldedTexts(remarks: readonly Sayable[], say: Say): string[] {
 	const groups = new Map<string, {subjects: string[]; said: string}>();

@@ -4,7 +4,8 @@ import {formatLength} from '../profile/units/length.ts';
 import type {Dialled, Solution} from '../study/calibration/result.ts';
 import {solutionRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
-import {remarkLines} from './remarks.ts';
+import {remarkLines, sentenceCount} from './remarks.ts';
+import {crossoverReasonSentences} from './said/crossover.ts';
 import {sayIn} from './said/say.ts';
 import {type SolutionRow, solutionRows} from './solutionRows.ts';
 import {type TableColumn, tableLines} from './table.ts';
@@ -53,11 +54,18 @@ function remarkPart(
 	solution: Solution,
 	{width, lengthUnit, showsWhy = false}: SolutionTextOptions,
 ): string[] {
-	const all = solutionRemarks(solution);
+	const say = sayIn(profile, lengthUnit);
+	const all = solutionRemarks(solution).filter(({code}) => !(code in crossoverReasonSentences));
 	const shown = showsWhy ? all : all.filter(({kind}) => kind !== 'note');
-	const hidden = all.length - shown.length;
+	const hidden = sentenceCount(
+		all.filter(each => !shown.includes(each)),
+		say,
+	);
 	return [
-		...remarkLines(shown, width, sayIn(profile, lengthUnit)),
+		...remarkLines(shown, width, say),
+		...(showsWhy && solution.channels.some(({crossoverHertz}) => crossoverHertz !== undefined)
+			? wrap('blend --crossover tells why each crossover was chosen.', width, '  - ')
+			: []),
 		...(hidden > 0
 			? ['', ...wrap(`${hidden} more notes say how each value came about: --why shows them.`, width)]
 			: []),

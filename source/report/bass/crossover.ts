@@ -1,9 +1,10 @@
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {CrossoverCurves} from '../../study/calibration/crossover/curve.ts';
-import type {ChannelCrossover, CrossoverSuggestion} from '../../study/calibration/crossover/suggest.ts';
+import type {ChannelCrossover, CrossoverSuggestion} from '../../study/calibration/crossover/result.ts';
 import {drawChart} from '../chart.ts';
 import {remarkLines} from '../remarks.ts';
+import {saidOf, sentenceOf} from '../said/said.ts';
 import {sayIn} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
@@ -16,6 +17,9 @@ export type CrossoverTextOptions = {
 };
 
 const chartRows = 14;
+/** What the columns mean. */
+const legend =
+	'cost: weighs all that follows, the lowest wins. ripple: of speaker and sub together, on paper; 1 ms off: what that adds. at limit: what the high-pass leaves there. cone: its movement against full range.';
 
 /** The crossover ranking as text: channels of one kind of speaker together, each with its reasons, table and curve. */
 export function crossoverText(
@@ -52,6 +56,7 @@ function groupLines(
 	width: number,
 	curves: CrossoverCurves | undefined,
 ): string[] {
+	const say = sayIn(profile, profile.lengthUnit);
 	const rows = ranking.map(choice => [
 		`${formatNumber(choice.hertz, 0)} Hz`,
 		formatNumber(choice.cost, 1),
@@ -65,14 +70,14 @@ function groupLines(
 	return [
 		'',
 		`${plainNames(profile, ids)}: ${hertz === 'full' ? 'full range' : `${formatNumber(hertz, 0)} Hz`}`,
-		...reasons.flatMap(reason => wrap(reason, width, '  ')),
+		...reasons.flatMap(reason => wrap(sentenceOf(reason, say), width, '  ')),
 		...wrap(
-			`Full range ${fullRange.defensible ? 'is defensible' : 'is not advised'}: ${fullRange.why}`,
+			`Full range ${fullRange.defensible ? 'is defensible' : 'is not advised'}: ${saidOf(fullRange.why, say)}`,
 			width,
 			'  ',
 		),
-		...(oneDown ? wrap(`One step down, ${oneDown}`, width, '  ') : []),
-		...(oneUp ? wrap(`One step up, ${oneUp}`, width, '  ') : []),
+		...(oneDown ? wrap(`One step down, ${saidOf(oneDown, say)}`, width, '  ') : []),
+		...(oneUp ? wrap(`One step up, ${saidOf(oneUp, say)}`, width, '  ') : []),
 		...(ranking.length > 0
 			? [
 					'',
@@ -90,6 +95,7 @@ function groupLines(
 						rows,
 						width,
 					),
+					...wrap(legend, width, '  '),
 				]
 			: []),
 		...(curves && hertz !== 'full' ? chartLines(curves, hertz, width) : []),

@@ -1,7 +1,7 @@
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
-import type {HeadroomResult} from '../../study/calibration/headroom/headroom.ts';
+import type {HeadroomResult} from '../../study/calibration/headroom/result.ts';
 import {remarkLines} from '../remarks.ts';
 import {sayIn} from '../said/say.ts';
 import {tableLines} from '../table.ts';
@@ -9,10 +9,9 @@ import {wrap} from '../wrap.ts';
 
 /** Levels that can be reached at each seat against reference gain, as text. */
 export function headroomText(profile: Profile, result: HeadroomResult, width: number): string {
-	const sourceName = (id: string) => (id === 'subs' ? 'Subs together' : nameOf(profile, id));
 	const rows = result.sources.flatMap(({source, neededDb, seats, missing}) =>
 		seats.map(({seat, reachDb, marginDb}) => [
-			sourceName(source),
+			nameOf(profile, source),
 			nameOf(profile, seat),
 			`${formatNumber(neededDb, 0)} dB`,
 			reachDb === undefined ? '' : `${formatNumber(reachDb, 0)} dB`,
@@ -38,6 +37,6 @@ export function headroomText(profile: Profile, result: HeadroomResult, width: nu
 		...(result.roomGainDb === 0
 			? []
 			: ['', `Room gain for the subs: ${formatSigned(result.roomGainDb, 1)} dB.`]),
-		...remarkLines(result.remarks, width, {...sayIn(profile, profile.lengthUnit), name: sourceName}),
+		...remarkLines(result.remarks, width, sayIn(profile, profile.lengthUnit)),
 	].join('\n');
 }

@@ -8,9 +8,11 @@ export function olderParts(
 	{about, text}: Remark,
 	say: Say,
 ): {readonly subject?: string; readonly said: string} {
-	if (about === undefined || about.includes('+')) return {said: text};
+	if (about === undefined) return {said: text};
 	const names = [say.name(about), about];
 	const before = names.find(name => text.startsWith(`${name}: `));
+	// The names of several stand in a sentence already.
+	if (before !== undefined && about.includes('+')) return {said: text};
 	const said = before === undefined ? text : text.slice(before.length + 2);
 	if (names.some(name => said.includes(name))) return {said: text};
 	return {subject: say.name(about), said};

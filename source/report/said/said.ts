@@ -1,10 +1,14 @@
 import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
+import type {CrossoverFacts} from '../../study/calibration/crossover/facts.ts';
+import type {HeadroomFacts} from '../../study/calibration/headroom/facts.ts';
 import type {PlacementFacts} from '../../study/placement/facts.ts';
 import type {RoomFacts} from '../../study/room/facts.ts';
 import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {arrangementSentences} from './arrangement.ts';
+import {crossoverSentences} from './crossover.ts';
+import {headroomSentences} from './headroom.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
 import {placementSentences} from './placement.ts';
 import {roomSentences} from './room.ts';
@@ -13,13 +17,21 @@ import {asSentence, type Sentences, type Words} from './sentences.ts';
 import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
-export interface AllFacts extends ArrangementFacts, PlacementFacts, RoomFacts, WiringFacts {}
+export interface AllFacts
+	extends ArrangementFacts,
+		CrossoverFacts,
+		HeadroomFacts,
+		PlacementFacts,
+		RoomFacts,
+		WiringFacts {}
 
 /** What can be said: a finding of any topic, or a remark that still brings its text along. */
 export type Sayable = Remark | FindingOf<AllFacts>;
 
 const sentences: Sentences<AllFacts> = {
 	...arrangementSentences,
+	...crossoverSentences,
+	...headroomSentences,
 	...placementSentences,
 	...roomSentences,
 	...wiringSentences,
@@ -44,6 +56,12 @@ export function sentenceOf(sayable: Sayable, say: Say): string {
 	if ('text' in sayable) return sayable.text;
 	const {subject, said} = saidParts(sayable, say);
 	return subject === undefined ? said : `${subject}: ${said}`;
+}
+
+/** All that is said, without the name: for a place that has said the name already. Begins small. */
+export function saidOf(sayable: FindingOf<AllFacts>, say: Say): string {
+	const [head, ...more] = wordsOf(sayable, say);
+	return [`${head}.`, ...more].join(' ');
 }
 
 /** What a row of a table says, which shows the name anyway. */

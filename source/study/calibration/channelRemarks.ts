@@ -3,14 +3,13 @@ import {channelOffsetOf} from '../../profile/ask/channelOffset.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import type {SpeedOfSound} from '../../science/acoustics/air.ts';
-import type {CrossoverSuggestion} from './crossover/suggest.ts';
+import type {CrossoverSuggestion} from './crossover/result.ts';
+import type {SolutionRemark} from './facts.ts';
 import type {SeatLevel} from './levels/levels.ts';
 import type {TrimResult} from './levels/trims.ts';
 import {middleOfOthers, repeatRemark, valueOfRepeat} from './readings/advice.ts';
 import {timingReason, trimReason} from './reasons.ts';
-import type {Remark} from './result.ts';
 import type {Arrival, TimingResult} from './timing/delays.ts';
-import {remark} from './words.ts';
 
 export type Told = {
 	readonly profile: Profile;
@@ -24,9 +23,9 @@ export type Told = {
 };
 
 /** The reasons behind one channel's settings, and whether another reading would change them. */
-export function channelRemarks(told: Told, id: ChannelId): Remark[] {
+export function channelRemarks(told: Told, id: ChannelId): SolutionRemark[] {
 	const {profile, arrivals, timed, levels, trimmed, targetDb, air, crossovers} = told;
-	const remarks: Remark[] = [];
+	const remarks: SolutionRemark[] = [];
 	const arrival = arrivals.get(id);
 	const timing = timed.channels.get(id);
 	if (arrival && timing) {
@@ -49,9 +48,11 @@ export function channelRemarks(told: Told, id: ChannelId): Remark[] {
 
 	const crossover = crossovers.channels.get(id);
 	if (crossover) {
-		for (const reason of crossover.reasons) remarks.push(remark('note', 'crossover-reason', reason, id));
+		for (const reason of crossover.reasons) remarks.push({...reason, about: [id]});
 	}
 
-	remarks.push(...crossovers.remarks.filter(({about}) => about === id));
+	remarks.push(
+		...crossovers.remarks.filter(({code, about}) => code === 'crossover-below-limit' && about[0] === id),
+	);
 	return remarks;
 }

@@ -1,5 +1,6 @@
 import type {Profile} from '../../profile/types.ts';
-import {type CrossoverSuggestion, suggestCrossovers} from './crossover/suggest.ts';
+import type {CrossoverSuggestion} from './crossover/result.ts';
+import {suggestCrossovers} from './crossover/suggest.ts';
 
 /** All that the suggestion looks at, beside the channels themselves. */
 type Looked = readonly [

@@ -1,5 +1,5 @@
-import type {Remark} from '../../profile/finding.ts';
 import type {ChannelId} from '../../profile/types.ts';
+import type {SolutionRemark} from './facts.ts';
 
 export type {Remark} from '../../profile/finding.ts';
 
@@ -40,7 +40,7 @@ export type ChannelSolution = {
 	readonly trimDb?: Dialled;
 	readonly crossoverHertz?: number | 'full';
 	readonly polarityInverted?: boolean;
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly SolutionRemark[];
 };
 
 /** What one output of the bass processor takes. */
@@ -50,7 +50,7 @@ export type OutputSolution = {
 	readonly delayMs?: Dialled;
 	readonly gainDb?: Dialled;
 	readonly polarityInverted?: boolean;
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly SolutionRemark[];
 };
 
 /** What was found out about one sub. */
@@ -61,7 +61,7 @@ export type SubSolution = {
 	readonly distance?: DistanceResult;
 	readonly arrivalMs?: Uncertain;
 	readonly level?: LevelResult;
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly SolutionRemark[];
 };
 
 export type Solution = {
@@ -87,5 +87,5 @@ export type Solution = {
 	readonly worstTimingErrorMs?: number;
 	/** Worst pairwise level error that rounding and limits leave, dB. */
 	readonly worstLevelErrorDb?: number;
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly SolutionRemark[];
 };

@@ -157,7 +157,7 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 			...timed.remarks,
 			...bass.common,
 			...(trimmed?.remarks ?? []),
-			...crossovers.remarks.filter(({about}) => !ids.some(id => id === about)),
+			...crossovers.remarks.filter(({code}) => code !== 'crossover-below-limit'),
 		],
 	};
 }

@@ -1,5 +1,7 @@
 import {expect, test} from 'vitest';
+import {sentenceOf} from '../../../source/report/said/said.ts';
 import {assembleSheet} from '../../../source/report/sheet/assemble.ts';
+import {exampleSay} from '../exampleSolution.ts';
 import {input, solution} from './scenario.ts';
 
 test('the kept settings are printed in the receiver’s own unit and step, in the order of the channels', () => {
@@ -48,7 +50,7 @@ test('stale settings carry a warning, fresh ones do not', () => {
 test('without a kept set the computed settings are printed, with what is missing and the master volume', () => {
 	const content = assembleSheet(input({set: undefined}));
 	expect(content.origin).toContain('not yet kept');
-	expect(content.warnings).toEqual([solution.remarks[0]!.text]);
+	expect(content.warnings).toEqual([sentenceOf(solution.remarks[0]!, exampleSay)]);
 	expect(content.receiver.map(({name}) => name)).toEqual(['Front left']);
 	expect(content.afterDialling[0]).toContain('−3.0 dB');
 });

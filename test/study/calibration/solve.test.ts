@@ -3,6 +3,7 @@ import {describe, expect, test} from 'vitest';
 import type {ChannelId, MeterReading, Profile, TapeReading} from '../../../source/profile/types.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
 import {emptyRoom, level, tape} from './room.ts';
+import {sentence} from './sentence.ts';
 
 const codes = (profile: Profile) => solve(profile).remarks.map(({code}) => code);
 
@@ -90,7 +91,7 @@ describe('distances', () => {
 
 	test('a repeat that differs is named with its number', () => {
 		const {remarks} = solve(emptyRoom({tape: [tape('FL', 2.75), tape('FL', 2.87)]})).channels[0]!;
-		expect(remarks.find(({code}) => code === 'tape-spread')!.text).toBe(
+		expect(sentence(remarks.find(({code}) => code === 'tape-spread'))).toBe(
 			'Front left: 2.87 m, 0.12 m longer than its repeat. Measure it once more, from the same point at the speaker to the ear.',
 		);
 	});

@@ -2,6 +2,7 @@ import {expect, test} from 'vitest';
 import type {ChannelId, Profile} from '../../../source/profile/types.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
 import {emptyRoom, level, tape} from './room.ts';
+import {sentence} from './sentence.ts';
 
 /*
 A 5.1.2 in feet and inches, worked by hand.
@@ -143,7 +144,7 @@ test('trims in half decibels', () => {
 test('sentences speak in feet and inches', () => {
 	const fl = solve(room({kind: 'delay', stepMs: 0.5, minimumMs: 0, maximumMs: 20})).channels[0]!;
 	const reason = fl.remarks.find(({code}) => code === 'timing-reason')!;
-	expect(reason.text).toBe(
+	expect(sentence(reason)).toBe(
 		'Front left: 9′ 4 1/2″ at 343.2 m/s make 8.33 ms; Sub comes last after 13.92 ms, so 5.59 ms, entered as 5.50 ms.',
 	);
 });

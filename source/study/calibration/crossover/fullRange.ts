@@ -1,7 +1,7 @@
+import {finding} from '../../../profile/finding.ts';
 import {fullRangeLimitHertz} from '../../../profile/practice.ts';
 import {type BoxData, halfPowerHz} from '../../../science/acoustics/filters/box.ts';
-
-export type FullRangeVerdict = {readonly defensible: boolean; readonly why: string};
+import type {FullRangeVerdict} from './result.ts';
 
 /**
 Whether a speaker may be left without a high-pass, and why.
@@ -17,17 +17,15 @@ export function judgeFullRange(
 	hasSubs: boolean,
 	offered: boolean,
 ): FullRangeVerdict {
-	const limit = halfPowerHz(speaker);
-	if (!hasSubs) return {defensible: true, why: 'No sub: bass has nowhere else to go.'};
-	if (!offered) return {defensible: false, why: 'The receiver offers no full-range setting.'};
-	if (limit === undefined) return {defensible: false, why: 'The speaker’s limit is not known.'};
-	const reach = `${limit.toFixed(0)} Hz (−3 dB)`;
-	if (lowestSubHz !== undefined && limit <= lowestSubHz)
-		return {defensible: true, why: `The speaker reaches ${reach}, as deep as the sub.`};
-	return limit <= fullRangeLimitHertz
-		? {
-				defensible: true,
-				why: `The speaker reaches ${reach}. A high-pass still spares it and lets the sub’s place smooth the bass.`,
-			}
-		: {defensible: false, why: `The speaker ends at ${reach}, above ${fullRangeLimitHertz} Hz.`};
+	const limitHertz = halfPowerHz(speaker);
+	const verdict = (defensible: boolean, why: FullRangeVerdict['why']) => ({defensible, why});
+	if (!hasSubs) return verdict(true, finding('note', 'no-sub', []));
+	if (!offered) return verdict(false, finding('note', 'full-range-not-offered', []));
+	if (limitHertz === undefined) return verdict(false, finding('note', 'limit-not-known', []));
+	if (lowestSubHz !== undefined && limitHertz <= lowestSubHz)
+		return verdict(true, finding('note', 'as-deep-as-sub', [], {limitHertz}));
+	if (limitHertz <= fullRangeLimitHertz)
+		return verdict(true, finding('note', 'deep-enough', [], {limitHertz}));
+	const facts = {limitHertz, neededHertz: fullRangeLimitHertz};
+	return verdict(false, finding('note', 'not-deep-enough', [], facts));
 }

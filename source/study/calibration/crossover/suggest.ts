@@ -3,37 +3,14 @@ import {isLfe} from '../../../profile/channels.ts';
 import {assumedLimitHertz, usualChoicesHertz} from '../../../profile/practice.ts';
 import type {Channel, ChannelId, Profile} from '../../../profile/types.ts';
 import {type BoxData, halfPowerHz} from '../../../science/acoustics/filters/box.ts';
-import type {Remark} from '../result.ts';
-import {type CommonChoice, rankCommon} from './common.ts';
-import {type FullRangeVerdict, judgeFullRange} from './fullRange.ts';
+import {rankCommon} from './common.ts';
+import {judgeFullRange} from './fullRange.ts';
 import {lfeLowPass} from './lfe.ts';
 import {bassManagement, subModel} from './model.ts';
 import {type CrossoverChoice, prepareChoices, rankCrossovers} from './rank.ts';
 import {choiceReasons, stepChanges} from './reasons.ts';
 import {crossoverRemarks} from './remarks.ts';
-
-export type ChannelCrossover = {
-	readonly hertz: number | 'full';
-	readonly reasons: readonly string[];
-	/** Every choice, best first; empty where there is no sub. */
-	readonly ranking: readonly CrossoverChoice[];
-	/** What changes with the next choice down and up. */
-	readonly oneDown?: string;
-	readonly oneUp?: string;
-	/** The speaker's half-power limit, hertz; the usual one where `limitAssumed`. */
-	readonly limitHertz: number;
-	readonly limitAssumed: boolean;
-	readonly fullRange: FullRangeVerdict;
-};
-
-export type CrossoverSuggestion = {
-	/** By channel; LFE channels have none. */
-	readonly channels: ReadonlyMap<ChannelId, ChannelCrossover>;
-	/** Where the receiver takes one frequency for all. */
-	readonly common?: {readonly hertz: number; readonly ranking: readonly CommonChoice[]};
-	readonly lfeLowPassHertz?: number;
-	readonly remarks: readonly Remark[];
-};
+import type {ChannelCrossover, CrossoverSuggestion, FullRangeVerdict} from './result.ts';
 
 /** What the ranking takes for a speaker of which no limit is known. */
 export function assumedBox(speaker: BoxData | undefined): {readonly box: BoxData; readonly assumed: boolean} {

@@ -4,10 +4,11 @@ import {isLfe} from '../../../profile/channels.ts';
 import type {ChannelId, Profile, Sub} from '../../../profile/types.ts';
 import {coherentSum, energySum} from '../../../science/acoustics/decibels.ts';
 import {suggestCrossovers} from '../crossover/suggest.ts';
-import type {Remark} from '../result.ts';
 import {distanceFinder} from './distances.ts';
+import type {HeadroomLack} from './facts.ts';
 import {atDistance, reachAtOneMetre} from './reach.ts';
 import {headroomRemarks} from './remarks.ts';
+import type {HeadroomResult, SeatHeadroom, SourceHeadroom} from './result.ts';
 
 /**
 Levels of full-scale sound at reference gain, dB at the seat: 85 dB at −20 dBFS, and 10 dB more for the LFE channel.
@@ -16,39 +17,6 @@ In the AES17 convention they are the RMS levels of a full-scale sine, so that an
 @see SMPTE RP 200 for 85 dB at −20 dBFS; ITU-R BS.775-3, Annex 7, for the 10 dB (both as quoted elsewhere).
 */
 export const referencePeakDb = {mains: 105, lfe: 115} as const;
-
-export type SeatHeadroom = {
-	readonly seat: string;
-	/** Level that can be reached there, dB. */
-	readonly reachDb?: number;
-	/** Reach minus what reference gain asks for, dB; this is also the master volume at which it gives out. */
-	readonly marginDb?: number;
-	readonly distanceM?: number;
-};
-
-export type SourceHeadroom = {
-	/** A channel with a speaker, or `subs` for all subs of one LFE channel together. */
-	readonly source: ChannelId | 'subs';
-	readonly subs?: readonly string[];
-	/** What reference gain asks for at the seat, dB. */
-	readonly neededDb: number;
-	readonly crossoverHertz?: number | 'full';
-	readonly seats: readonly SeatHeadroom[];
-	/** Words for what is missing, such as `sensitivity`; empty where the level could be told. */
-	readonly missing: readonly string[];
-};
-
-export type HeadroomResult = {
-	readonly sources: readonly SourceHeadroom[];
-	/** The source with the smallest margin, its seat, and the master volume (reference = 0 dB) at which it gives out. */
-	readonly first?: {
-		readonly source: SourceHeadroom['source'];
-		readonly seat: string;
-		readonly masterVolumeDb: number;
-	};
-	readonly roomGainDb: number;
-	readonly remarks: readonly Remark[];
-};
 
 /** Crossover of each channel: as decided, else as suggested. */
 function crossovers(profile: Profile): ReadonlyMap<ChannelId, number | 'full'> {
@@ -89,7 +57,7 @@ function subsHeadroom(
 	];
 	if (sources.length === 0) return undefined;
 	const neededDb = energySum(sources);
-	const missing = new Set<string>();
+	const missing = new Set<HeadroomLack>();
 	const reaches = subs.map(largestLevelOf);
 	if (reaches.includes(undefined)) missing.add('largest level of each sub');
 	const seats = profile.seats.map(({id: seat}) => {
@@ -133,7 +101,7 @@ export function headroom(profile: Profile): HeadroomResult {
 	const mains = profile.channels.filter(({id}) => !isLfe(id));
 	const sources: SourceHeadroom[] = mains.map(({id, speaker}) => {
 		const reach = reachAtOneMetre(speaker ?? {});
-		const missing = 'missing' in reach ? [...reach.missing] : [];
+		const missing: HeadroomLack[] = 'missing' in reach ? [...reach.missing] : [];
 		const seats = profile.seats.map(({id: seat}) => {
 			const distanceM = distanceOf(id, seat);
 			const reachDb =

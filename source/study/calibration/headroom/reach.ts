@@ -1,3 +1,5 @@
+import type {HeadroomLack} from './facts.ts';
+
 /** What a data sheet says of a speaker and its amplifier, as far as its loudest level goes. */
 export type PowerData = {
 	readonly sensitivityDb?: number | undefined;
@@ -19,13 +21,13 @@ Sensitivity for 1 W: S + 10·lg P. Sensitivity for 2.83 V: S + 10·lg(P·Z/8), a
 */
 export function reachAtOneMetre(
 	data: PowerData,
-): {readonly decibels: number} | {readonly missing: readonly string[]} {
+): {readonly decibels: number} | {readonly missing: readonly HeadroomLack[]} {
 	const {sensitivityDb, amplifierWatts, impedanceOhms} = data;
 	const isForVolts = (data.sensitivityFor ?? '2.83 V') === '2.83 V';
-	const missing = [
-		...(sensitivityDb === undefined ? ['sensitivity'] : []),
-		...(amplifierWatts === undefined ? ['amplifier power'] : []),
-		...(isForVolts && impedanceOhms === undefined ? ['impedance'] : []),
+	const missing: HeadroomLack[] = [
+		...(sensitivityDb === undefined ? ['sensitivity' as const] : []),
+		...(amplifierWatts === undefined ? ['amplifier power' as const] : []),
+		...(isForVolts && impedanceOhms === undefined ? ['impedance' as const] : []),
 	];
 	if (sensitivityDb === undefined || amplifierWatts === undefined || missing.length > 0) return {missing};
 	const power = isForVolts ? (amplifierWatts * impedanceOhms!) / sensitivityVoltsSquared : amplifierWatts;

@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {suggestCrossovers} from '../../../../source/study/calibration/crossover/suggest.ts';
+import {sentence} from '../sentence.ts';
 
 const choicesHertz = [40, 60, 80, 100, 120, 150, 200];
 
@@ -84,7 +85,7 @@ test('suggestCrossovers takes the choice nearest to a limit above all of them an
 	);
 	expect(channels.get('TpC')!.hertz).toBe(200);
 	expect(remarks).toContainEqual(
-		expect.objectContaining({kind: 'problem', code: 'crossover-below-limit', about: 'TpC'}),
+		expect.objectContaining({kind: 'problem', code: 'crossover-below-limit', about: ['TpC']}),
 	);
 });
 
@@ -110,8 +111,8 @@ test('suggestCrossovers gives one frequency to all where the receiver takes only
 
 test('suggestCrossovers tells what one step down and one step up would change', () => {
 	const fc = suggestCrossovers(profileWith()).channels.get('FL')!;
-	expect(fc.oneDown).toMatch(/^60 Hz: ripple [+−]\d/);
-	expect(fc.oneUp).toMatch(/^100 Hz: .*easier to place by ear/);
+	expect(sentence(fc.oneDown)).toMatch(/^60 Hz: ripple [+−]\d/);
+	expect(sentence(fc.oneUp)).toMatch(/^100 Hz: .*hear more easily where the sub stands/);
 });
 
 test('suggestCrossovers calls full range defensible for a deep speaker only', () => {

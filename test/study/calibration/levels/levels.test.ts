@@ -2,10 +2,14 @@ import {describe, expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {solve} from '../../../../source/study/calibration/solve.ts';
 import {emptyRoom, level} from '../room.ts';
+import {sentence} from '../sentence.ts';
 
 const channel = (profile: Profile, id = 'FL') => solve(profile).channels.find(other => other.id === id)!;
 const text = (profile: Profile, code: string, id = 'FL') =>
-	channel(profile, id).remarks.find(other => other.code === code)?.text;
+	sentence(
+		channel(profile, id).remarks.find(other => other.code === code),
+		profile,
+	);
 
 describe('one level', () => {
 	test('repeats are averaged on energy', () => {
@@ -62,7 +66,7 @@ describe('one level', () => {
 			subs: [{id: 'sub', name: 'Sub', fedBy: 'LFE1'}],
 			meter: [level('sub', 50, {weighting: 'A'})],
 		});
-		expect(solve(profile).subs[0]!.remarks.map(({text}) => text)).toContain(
+		expect(solve(profile).subs[0]!.remarks.map(found => sentence(found, profile))).toContain(
 			'Sub: with A weighting the meter reads 28.2 dB low on pink noise 30–80 Hz. Switch the meter to C and read again.',
 		);
 	});
@@ -154,7 +158,7 @@ describe('trims together', () => {
 		);
 		expect(solution.channels.map(({trimDb}) => trimDb!.stepped)).toEqual([0, 2, 0]);
 		expect(solution.masterVolumeChangeDb).toBeCloseTo(30, 9);
-		expect(solution.remarks.find(({code}) => code === 'master-volume')!.text).toContain(
+		expect(sentence(solution.remarks.find(({code}) => code === 'master-volume'))).toContain(
 			'Turn the master volume up by 30.0 dB',
 		);
 	});
@@ -169,7 +173,7 @@ describe('trims together', () => {
 		expect(solution.worstLevelErrorDb).toBeCloseTo(6, 9);
 		const told = solution.remarks.find(({code}) => code === 'level-spread-does-not-fit')!;
 		expect(told).toMatchObject({kind: 'problem', about: 'FC'});
-		expect(told.text).toContain('Front centre 6.0 dB too loud against most others');
+		expect(sentence(told)).toContain('Front centre 6.0 dB too loud against most others');
 	});
 });
 

@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest';
 import type {Profile, Receiver} from '../../../../source/profile/types.ts';
 import {solve} from '../../../../source/study/calibration/solve.ts';
 import {emptyRoom, tape} from '../room.ts';
+import {sentence} from '../sentence.ts';
 
 // At 20 °C and ISO 9613-1, sound runs 0.3432 m a millisecond.
 const metresIn = (milliseconds: number) => 0.3432 * milliseconds;
@@ -43,7 +44,7 @@ describe('one box', () => {
 		expect(stepped(profile)).toEqual({FL: 12, FR: 0});
 		expect(solve(profile).channels[1]!.arrivalMs!.value).toBeCloseTo(20, 9);
 		const reason = solve(profile).channels[1]!.remarks.find(({code}) => code === 'timing-reason')!;
-		expect(reason.text).toContain('12.0 ms at wireless link');
+		expect(sentence(reason)).toContain('12.0 ms at wireless link');
 	});
 
 	test('distances use the speed that the receiver computes with, not the one in the room', () => {
@@ -98,7 +99,7 @@ describe('limits', () => {
 		expect(solution.worstTimingErrorMs).toBeCloseTo(10, 9);
 		const told = solution.remarks.find(({code}) => code === 'timing-spread-does-not-fit')!;
 		expect(told).toMatchObject({kind: 'problem', about: 'FL'});
-		expect(told.text).toBe(
+		expect(sentence(told)).toBe(
 			'The arrivals differ by 30.0 ms; the receiver evens out 20.0 ms. Lost: 10.0 ms. With these settings Front left 10.0 ms late against most others. To fix it: lower the 30.0 ms of latency at wireless link by 10.0 ms, or connect Front left without it.',
 		);
 	});
@@ -108,7 +109,7 @@ describe('limits', () => {
 		const profile = withTiming(timing, {tape: [tape('FL', metresIn(20)), tape('FR', metresIn(10))]});
 		const [told] = solve(profile).remarks.filter(({code}) => code === 'timing-spread-does-not-fit');
 		// 10 ms apart, 5 ms of range: 5 ms lost, which is 1.716 m of way.
-		expect(told!.text).toContain('bring Front left 1.72 m nearer');
+		expect(sentence(told!)).toContain('bring Front left 1.72 m nearer');
 	});
 
 	test('a spread that just fits is no problem', () => {
