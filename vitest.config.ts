@@ -5,6 +5,15 @@ import {generatedSchemaFile, generatedSchemaModule, profileSchemaOf} from './bui
 
 const env = {FORCE_COLOR: '0', NO_COLOR: '1', TZ: 'UTC'};
 
+/** Closed loops, searches and whole walks, more than half of all the time: `npm test` leaves them to `.ci/run`. */
+const slow = [
+	'test/study/calibration/closedLoop.test.ts',
+	'test/study/calibration/solve.test.ts',
+	'test/study/calibration/proof/prove.test.ts',
+	'test/ui/walk/stops.test.ts',
+	'test/profile/file/parse.test.ts',
+];
+
 /** The program is tested with the schema that the build writes in, so that what ships is what is tested. */
 const shippedSchema: Plugin = {
 	name: 'shipped-schema',
@@ -14,20 +23,21 @@ const shippedSchema: Plugin = {
 	},
 };
 
+const unit = {
+	include: ['test/**/*.test.{ts,tsx}'],
+	exclude: ['test/e2e/**', 'test/bench/**'],
+	env,
+	// Property tests and simulated rounds may share two slow cores with other work.
+	testTimeout: 60_000,
+};
+
 export default defineConfig({
 	test: {
 		projects: [
-			{
-				plugins: [shippedSchema],
-				test: {
-					name: 'unit',
-					include: ['test/**/*.test.{ts,tsx}'],
-					exclude: ['test/e2e/**', 'test/bench/**'],
-					env,
-					// Property tests and simulated rounds may share two slow cores with other work.
-					testTimeout: 60_000,
-				},
-			},
+			// All of them, the same without the slow ones, and the slow ones alone.
+			{plugins: [shippedSchema], test: {...unit, name: 'unit'}},
+			{plugins: [shippedSchema], test: {...unit, name: 'quick', exclude: [...unit.exclude, ...slow]}},
+			{plugins: [shippedSchema], test: {...unit, name: 'slow', include: slow}},
 			{
 				test: {
 					name: 'e2e',

@@ -1,13 +1,12 @@
 import {spawnSync} from 'node:child_process';
-import {existsSync, mkdtempSync, rmSync} from 'node:fs';
+import {mkdtempSync, rmSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {twelveSpeakers} from '../fixtures/bassProfile.js';
+import {oneThread, pythonWith} from '../python.js';
 import {loadSource} from '../tools.js';
 
-const python = '/usr/bin/python3';
 const script = new URL('../fixtures/numpySignals.py', import.meta.url).pathname;
-const hasNumpy = () => existsSync(python) && spawnSync(python, ['-c', 'import numpy']).status === 0;
 
 /** Noise and tone files, mono and in the order of 13 channels, written to a folder that goes again; time in ms. */
 async function writer() {
@@ -53,8 +52,13 @@ function inFolder(work) {
 function numpyWrites(channels) {
 	return inFolder(folder => {
 		// Fresh pages cost more than the arithmetic; with these settings numpy keeps its memory between arrays.
-		const env = {...process.env, MALLOC_MMAP_THRESHOLD_: '1073741824', MALLOC_TRIM_THRESHOLD_: '2147483647'};
-		const ran = spawnSync(python, [script, folder, String(channels)], {encoding: 'utf8', env});
+		const env = {
+			...process.env,
+			...oneThread,
+			MALLOC_MMAP_THRESHOLD_: '1073741824',
+			MALLOC_TRIM_THRESHOLD_: '2147483647',
+		};
+		const ran = spawnSync(pythonWith('numpy'), [script, folder, String(channels)], {encoding: 'utf8', env});
 		if (ran.status !== 0) throw new Error(ran.stderr);
 		return Number(ran.stdout);
 	});
@@ -77,7 +81,6 @@ export default [
 		name: 'Test signals, against numpy writing the same',
 		goal: {most: 1, unit: '× numpy'},
 		async run({rounds, pairedRatio}) {
-			if (!hasNumpy()) return {skipped: `${python} with numpy is not here`};
 			const {write, channels} = await writer();
 			return pairedRatio(write, () => numpyWrites(channels), rounds(7));
 		},

@@ -21,6 +21,6 @@ const start = (name, args, most) => ({
 export default [
 	start('Start, --version', () => ['--version'], 1.6),
 	start('Start, --help', () => ['--help'], 1.6),
-	start('Start, solve --json of the demo', () => ['solve', newestDemo(), '--json'], 2),
+	start('Start, solve --json of the demo', () => ['solve', newestDemo(), '--json'], 3.2),
 	start('Start, solve of the demo as text', () => ['solve', newestDemo()], 2.5),
 ];
