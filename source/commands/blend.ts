@@ -10,7 +10,7 @@ import {bassManagement, subModel} from '../study/calibration/crossover/model.ts'
 import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
 import {headroom} from '../study/calibration/headroom/headroom.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
-import {profileFrom} from './profileArgument.ts';
+import {forResult, profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
 	name: 'blend',
@@ -30,7 +30,7 @@ export const command: Command = {
 		['roomtare blend - --json < attic.json', 'everything as JSON, from standard input'],
 	],
 	async run(context) {
-		const profile = await profileFrom(context, context.input[0]!);
+		const profile = forResult(context, await profileFrom(context, context.input[0]!));
 		if (context.flags.crossover) return printCrossovers(context, profile);
 		if (context.flags.headroom) return printHeadroom(context, profile);
 		return printBlend(context, profile);

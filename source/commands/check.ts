@@ -10,7 +10,7 @@ import {wrap} from '../report/wrap.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
 import {type Command, exitCode} from './command.ts';
-import {bytesOf} from './profileArgument.ts';
+import {bytesOf, forResult} from './profileArgument.ts';
 
 export const command: Command = {
 	name: 'check',
@@ -36,7 +36,7 @@ export const command: Command = {
 		}
 
 		const lengthUnit = context.flags.length as LengthUnit | undefined;
-		const profile = lengthUnit ? {...parsed.profile, lengthUnit} : parsed.profile;
+		const profile = forResult(context, {...parsed.profile, ...(lengthUnit && {lengthUnit})});
 		const remarks = distinct<Sayable>([
 			...solutionRemarks(solve(profile)),
 			...adjustNetwork(profile).remarks,

@@ -8,7 +8,7 @@ import type {ProfileDiff} from '../study/comparison/diff/profileDiff.ts';
 import {solveForDiff} from '../study/comparison/diff/solveForDiff.ts';
 import type {ComparedPlans} from '../study/placement/comparePlans.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
-import {readProfileArgument} from './profileArgument.ts';
+import {forResult, readProfileArgument} from './profileArgument.ts';
 
 type Form = 'text' | 'markdown' | 'json';
 type Compared = {readonly diff: ProfileDiff; readonly older: Profile; readonly newer: Profile};
@@ -91,7 +91,7 @@ export const command: Command = {
 			}
 		}
 
-		const compared = compare(read.map(({profile}) => profile));
+		const compared = compare(read.map(({profile}) => forResult(context, profile)));
 		const form: Form = flags.json ? 'json' : ((flags.as as Form | undefined) ?? 'text');
 		if (form === 'json') {
 			const diffs = [];

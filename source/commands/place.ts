@@ -11,7 +11,7 @@ import {waysBySpeaker} from '../study/placement/way.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
 import type {NetworkResult} from '../study/survey/result.ts';
 import {type Command, exitCode} from './command.ts';
-import {profileFrom} from './profileArgument.ts';
+import {forResult, profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
 	name: 'place',
@@ -36,9 +36,11 @@ export const command: Command = {
 		['roomtare place - --json < attic.json', 'from standard input, for a script'],
 	],
 	async run(context) {
-		const profile = await profileFrom(context, context.input[0]!);
+		const asked = await profileFrom(context, context.input[0]!);
+		const profile = forResult(context, asked);
 		const measured = adjustNetwork(profile);
-		const result = withMoves(profile, measured, [context.flags.move ?? []].flat() as string[]);
+		// What was typed is in the reader's unit, whatever the answer is in.
+		const result = withMoves(asked, measured, [context.flags.move ?? []].flat() as string[]);
 		const placement = judgePlacement(profile, result);
 		const count = (context.flags.next as number | undefined) ?? 0;
 		const next = count > 0 ? nextReadings(profile, count, measured) : [];

@@ -58,6 +58,14 @@ export async function readProfileArgument(context: CommandContext, word: string)
 }
 
 /**
+The profile that a result is computed from: for scripts in metres, so that the sentences in it are the same bytes in every
+unit; for readers as it is.
+*/
+export function forResult({flags}: Pick<CommandContext, 'flags'>, profile: Profile): Profile {
+	return flags.json || flags.as === 'json' ? {...profile, lengthUnit: 'm'} : profile;
+}
+
+/**
 The profile alone, to show results of. A unit asked for by `--length` takes the place of its own, so that every text
 about it is in that unit.
 */

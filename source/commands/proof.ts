@@ -3,7 +3,7 @@ import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
 import {prove} from '../study/calibration/proof/prove.ts';
 import {type Command, exitCode} from './command.ts';
-import {profileFrom} from './profileArgument.ts';
+import {forResult, profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
 	name: 'proof',
@@ -15,7 +15,7 @@ export const command: Command = {
 		['roomtare proof - --json < attic.json', 'from standard input, for a script'],
 	],
 	async run(context) {
-		const profile = await profileFrom(context, context.input[0]!);
+		const profile = forResult(context, await profileFrom(context, context.input[0]!));
 		const result = prove(profile);
 		context.out(
 			context.flags.json

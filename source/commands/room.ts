@@ -8,7 +8,7 @@ import {studyRoom} from '../study/room/roomStudy.ts';
 import {seatRow} from '../study/room/seatRow.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
 import {type Command, exitCode} from './command.ts';
-import {profileFrom} from './profileArgument.ts';
+import {forResult, profileFrom} from './profileArgument.ts';
 
 /** Cells of the map of the seat row. */
 const rowCells = 48;
@@ -27,7 +27,7 @@ export const command: Command = {
 		['roomtare room attic-2026 --json', 'for a script: modes, responses, reflections'],
 	],
 	async run(context) {
-		const profile = await profileFrom(context, context.input[0]!);
+		const profile = forResult(context, await profileFrom(context, context.input[0]!));
 		const inputs = roomInputs(profile, adjustNetwork(profile), speedOfSound(profile.air).metresPerSecond);
 		const inMetres = sayIn(profile);
 		if ('missing' in inputs) {

@@ -5,7 +5,7 @@ import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
-import {profileFrom} from './profileArgument.ts';
+import {forResult, profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
 	name: 'solve',
@@ -27,7 +27,8 @@ export const command: Command = {
 };
 
 /** Prints the settings of a profile as the context asks, and gives the exit code. */
-export async function printSolution(context: CommandContext, profile: Profile): Promise<ExitCode> {
+export async function printSolution(context: CommandContext, asked: Profile): Promise<ExitCode> {
+	const profile = forResult(context, asked);
 	const solution = solve(profile);
 	if (context.flags.json) {
 		context.out(saidJson(solution, sayIn(profile)));

@@ -8,7 +8,7 @@ import {standingOf} from '../study/comparison/sheetData.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
 import {wiring} from '../study/wiring/wiring.ts';
 import {type Command, exitCode} from './command.ts';
-import {profileFrom} from './profileArgument.ts';
+import {forResult, profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
 	name: 'wiring',
@@ -28,7 +28,7 @@ export const command: Command = {
 		['roomtare wiring attic-2026 --json', 'for a script'],
 	],
 	async run(context) {
-		const profile = await profileFrom(context, context.input[0]!);
+		const profile = forResult(context, await profileFrom(context, context.input[0]!));
 		const result = wiring(profile, standingOf(adjustNetwork(profile), solve(profile)).positions);
 		const labels = context.flags.labels as string | undefined;
 		if (context.flags.json) {

@@ -1,4 +1,5 @@
 import type {Profile} from '../types.ts';
+import {lengthUnits} from '../units/lengthUnit.ts';
 import {standingSettings} from './settings.ts';
 
 /** What people write for themselves, and what changes no result. */
@@ -13,51 +14,69 @@ const ignoredKeys = new Set([
 	'inputsHash',
 ]);
 
+/** Digests made today begin with it; those without are of the time when the display unit counted. */
+const version = '2:';
+
 /**
 Digest of everything that a solution is computed from, so that a set of settings shows when it has gone stale.
 
 It tells changes apart, not forgeries: two 32-bit hashes of every value with its key, the entries of an object added up so that their order
 does not count.
-Notes, times, names, the state of the walk, readings that no setting is computed from and settings that no reading
-refers to do not count.
+Notes, times, names, the display unit, the state of the walk, readings that no setting is computed from and settings that
+no reading refers to do not count.
 
-@returns Sixteen hexadecimal digits.
+@returns `2:` and sixteen hexadecimal digits.
 */
 export function inputsHash(profile: Profile): string {
-	const referred = new Set<string>();
-	// Readings of the proof and those set aside enter no setting.
-	const meter = (profile.meter ?? []).filter(({round, setAside}) => round === 'first' && !setAside);
-	for (const {inForce} of meter) if (typeof inForce === 'string') referred.add(inForce);
-	const {room, air, screen, lengthUnit, seats, channels, subs, receiver, bassProcessor} = profile;
-	const {kit, target} = profile;
-	const tape = (profile.tape ?? []).filter(({setAside}) => !setAside);
-	const inputs = {
-		...{
-			room,
-			air,
-			screen,
-			lengthUnit,
-			seats,
-			channels,
-			subs,
-			receiver,
-			bassProcessor,
-			kit,
-			target,
-			tape,
-			meter,
-		},
-		settings: (profile.settings ?? []).filter(({id}) => referred.has(id)),
-	};
-	return [0x811c9dc5, 0x9747b28c]
-		.map(seed => hashOf(inputs, seed, new Map()).toString(16).padStart(8, '0'))
-		.join('');
+	return version + digestOf(inputsOf(profile));
+}
+
+/**
+Whether a set was computed from what the profile holds now. One kept under the older digest fits where that fits in any
+unit that lengths can be shown in: no result ever should have depended on it.
+
+@param hash - As stored with the set; a set without one was not computed here and fits anything.
+*/
+export function isComputedFrom(profile: Profile, hash: string | undefined): boolean {
+	if (hash === undefined) return true;
+	if (hash.startsWith(version)) return hash === inputsHash(profile);
+	const inputs = inputsOf(profile);
+	return [profile.lengthUnit, undefined, ...lengthUnits].some(
+		lengthUnit => hash === digestOf({...inputs, lengthUnit}),
+	);
 }
 
 /** Whether the decided settings were computed from other readings or gear than the profile holds now. */
 export function isStale(profile: Profile): boolean {
-	const hash = standingSettings(profile)?.inputsHash;
-	return hash !== undefined && hash !== inputsHash(profile);
+	return !isComputedFrom(profile, standingSettings(profile)?.inputsHash);
+}
+
+function inputsOf(profile: Profile) {
+	const referred = new Set<string>();
+	// Readings of the proof and those set aside enter no setting.
+	const meter = (profile.meter ?? []).filter(({round, setAside}) => round === 'first' && !setAside);
+	for (const {inForce} of meter) if (typeof inForce === 'string') referred.add(inForce);
+	const {room, air, screen, seats, channels, subs, receiver, bassProcessor, target} = profile;
+	const tape = (profile.tape ?? []).filter(({setAside}) => !setAside);
+	const settings = (profile.settings ?? []).filter(({id}) => referred.has(id));
+	return {
+		...{room, air, screen, seats, channels, subs, receiver, bassProcessor, target},
+		kit: meteringKit(profile.kit),
+		...{tape, meter, settings},
+	};
+}
+
+/** Wire is bought by its system, and nothing dialled in by it: a kit that tells no more counts as none. */
+function meteringKit(kit: Profile['kit']): object | undefined {
+	if (kit?.wireSystem === undefined) return kit;
+	const {wireSystem: _, ...rest} = kit;
+	return Object.keys(rest).length > 0 ? rest : undefined;
+}
+
+function digestOf(inputs: object): string {
+	return [0x811c9dc5, 0x9747b28c]
+		.map(seed => hashOf(inputs, seed, new Map()).toString(16).padStart(8, '0'))
+		.join('');
 }
 
 function hashOf(value: unknown, seed: number, keySeeds: Map<string, number>): number {

@@ -39,12 +39,15 @@ export function newProfile(wanted: NewProfile): Profile {
 		throw new RangeError(`subs must be 0 to 4, got ${subs}`);
 	if (!Number.isInteger(seats) || seats < 1 || seats > 20)
 		throw new RangeError(`seats must be 1 to 20, got ${seats}`);
+	// Who reads feet has a tape in feet and buys wire by gauge, until the kit says otherwise.
+	const unit = wanted.lengthUnit ?? 'm';
 	const processor = wanted.bassProcessor && genericBassProcessors[wanted.bassProcessor];
 	return {
 		format: currentFormat,
 		name: wanted.name,
 		date: wanted.date,
-		lengthUnit: wanted.lengthUnit ?? 'm',
+		lengthUnit: unit,
+		kit: {tapeShownIn: unit, wireSystem: unit.startsWith('ft') ? 'awg' : 'metric'},
 		room: {name: wanted.roomName ?? wanted.name},
 		seats: Array.from({length: seats}, (_, index) => ({
 			id: `seat${index + 1}`,

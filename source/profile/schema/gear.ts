@@ -164,6 +164,14 @@ export const bassProcessor = z.looseObject({
 
 /** The tape and the meter, where they differ from the usual. */
 export const kit = z.looseObject({
+	tapeShownIn: z
+		.enum(['ft-in', 'ft', 'm', 'cm'])
+		.optional()
+		.describe('How the tape is marked, whatever unit lengths are shown in.'),
+	wireSystem: z
+		.enum(['awg', 'metric'])
+		.optional()
+		.describe('How conductors are sold: by gauge number, or by square millimetres.'),
 	tapeStepMetres: atLeast(finestStep)
 		.max(1)
 		.optional()

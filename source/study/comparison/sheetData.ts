@@ -1,4 +1,4 @@
-import {inputsHash} from '../../profile/ask/digest.ts';
+import {isComputedFrom} from '../../profile/ask/digest.ts';
 import {decidedSettings} from '../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
 import type {Solution} from '../calibration/result.ts';
@@ -69,7 +69,7 @@ export function sheetData(
 		profile,
 		solution,
 		set,
-		isStale: set?.inputsHash !== undefined && set.inputsHash !== inputsHash(profile),
+		isStale: !isComputedFrom(profile, set?.inputsHash),
 		wiring: wiring(profile, standing.positions),
 		standing,
 		plan: plan && {...plan, points: plan.points.filter(({id}) => standing.positions.has(id))},

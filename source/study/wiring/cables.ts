@@ -1,3 +1,4 @@
+import {wireSystemOf} from '../../profile/ask/wireSystem.ts';
 import type {Connection, Profile} from '../../profile/types.ts';
 import {type Conductor, cableLossDb, thinnestConductor} from '../../science/acoustics/cable.ts';
 import {readEnd} from './ends.ts';
@@ -37,8 +38,7 @@ function describe(
 	const impedanceOhms = entered.impedanceOhms ?? speakerImpedance(profile, entered);
 	const conductor = conductorOf(entered);
 	const isSized = entered.kind === 'speaker' && cutMetres !== undefined && impedanceOhms !== undefined;
-	const system = profile.lengthUnit === 'ft' || profile.lengthUnit === 'ft-in' ? 'awg' : 'metric';
-	const needs = isSized ? thinnestConductor(cutMetres, impedanceOhms, system) : undefined;
+	const needs = isSized ? thinnestConductor(cutMetres, impedanceOhms, wireSystemOf(profile)) : undefined;
 	const carried = conductor ?? needs;
 	return {
 		id: entered.id,

@@ -1,3 +1,4 @@
+import {isComputedFrom} from '../../../profile/ask/digest.ts';
 import {solvedSettings} from '../../../profile/ask/settings.ts';
 import {channelNames} from '../../../profile/channels.ts';
 import type {ChannelId, ChannelSetting, Profile, SettingsSet} from '../../../profile/types.ts';
@@ -43,7 +44,7 @@ function findSituation(profile: Profile): Situation {
 	const masterChangeDb = solutionOf(profile).masterVolumeChangeDb;
 	const freshItems = dialItems(profile, fresh, masterChangeDb);
 	if (!set) return undecided(profile, fresh, freshItems);
-	const isCurrent = set.inputsHash === fresh.inputsHash;
+	const isCurrent = set.inputsHash !== undefined && isComputedFrom(profile, set.inputsHash);
 	const items = dialItems(profile, set, isCurrent ? masterChangeDb : undefined);
 	if (isCurrent || freshItems.length === 0) return {kind: 'decided', set, items};
 	// A turn of the master from where it stood while metering says nothing of where it stands now.

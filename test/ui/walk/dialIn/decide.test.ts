@@ -21,7 +21,7 @@ test('withDecided adds a solved set with its time and the digest of its inputs',
 	expect(settings).toHaveLength(2);
 	expect(settings![0]).toEqual(foundSet);
 	expect(settings![1]).toMatchObject({id: 'set1', origin: 'solved', decidedAt: at, dialledIn: []});
-	expect(settings![1]!.inputsHash).toMatch(/^[0-9a-f]{16}$/);
+	expect(settings![1]!.inputsHash).toMatch(/^2:[0-9a-f]{16}$/);
 	expect(settings![1]!.channels.FC?.trimDb?.stepped).toBeGreaterThan(0);
 });
 
