@@ -217,7 +217,7 @@ describe('power', () => {
 test('mains come last in the order, after everything that makes a signal', () => {
 	const {order} = wiring(withCables(...complete, cable('m1', 'strip/1', 'receiver/mains', {kind: 'mains'})));
 	expect(order.at(-1)?.cables).toEqual(['m1']);
-	expect(order.map(({code}) => code)).toEqual(['all-off', 'speakers', 'lines', 'power-last']);
+	expect(order.map(({code}) => code)).toEqual(['all-off', 'overheads', 'speakers', 'lines', 'power-last']);
 	const listed = order.flatMap(({cables}) => cables);
 	expect(new Set(listed).size).toBe(listed.length);
 	expect(listed.length).toBe(7);
