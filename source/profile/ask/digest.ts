@@ -15,7 +15,7 @@ const ignoredKeys = new Set([
 ]);
 
 /** Digests made today begin with it; those without are of the time when the display unit counted. */
-const version = '2:';
+const digestVersion = '2:';
 
 /**
 Digest of everything that a solution is computed from, so that a set of settings shows when it has gone stale.
@@ -28,7 +28,7 @@ no reading refers to do not count.
 @returns `2:` and sixteen hexadecimal digits.
 */
 export function inputsHash(profile: Profile): string {
-	return version + digestOf(inputsOf(profile));
+	return digestVersion + digestOf(inputsOf(profile));
 }
 
 /**
@@ -39,7 +39,7 @@ unit that lengths can be shown in: no result ever should have depended on it.
 */
 export function isComputedFrom(profile: Profile, hash: string | undefined): boolean {
 	if (hash === undefined) return true;
-	if (hash.startsWith(version)) return hash === inputsHash(profile);
+	if (hash.startsWith(digestVersion)) return hash === inputsHash(profile);
 	const inputs = inputsOf(profile);
 	return [profile.lengthUnit, undefined, ...lengthUnits].some(
 		lengthUnit => hash === digestOf({...inputs, lengthUnit}),
