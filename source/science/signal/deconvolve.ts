@@ -1,4 +1,4 @@
-import {forwardReal, inverseReal} from './fourier.ts';
+import {type RealTransform, realTransform} from './fourier.ts';
 import {bandWeight, type SoftBand} from './spectrumParts.ts';
 
 /** A reference turned into what divides by it. */
@@ -22,8 +22,13 @@ The power of an exponential sweep falls with 1/f, so that the regularisation doe
 @param band - Where the reference holds enough, hertz.
 @see Tohyama, Koike; Kirkeby & Nelson, J. Audio Eng. Soc. 47 (1999) 583, for regularised inversion by frequency.
 */
-export function dividerOf(reference: Float64Array, sampleRateHz: number, band: SoftBand): SweepDivider {
-	const spectrum = forwardReal(reference);
+export function dividerOf(
+	reference: Float64Array,
+	sampleRateHz: number,
+	band: SoftBand,
+	transform: RealTransform = realTransform(reference.length),
+): SweepDivider {
+	const spectrum = transform.forward(reference);
 	const length = reference.length;
 	const binHertz = sampleRateHz / length;
 	const bins = length / 2 + 1;
@@ -57,10 +62,15 @@ export function dividerOf(reference: Float64Array, sampleRateHz: number, band: S
 Impulse response of all that lies between file and recording.
 
 @param recorded - Shape (n ≤ divider's length); zeros are put behind it.
+@param transform - Of the divider's length; to share its memory among many.
 @returns Shape (divider's length): sample 0 is no delay, the end holds what comes early, such as products of harmonics.
 @throws {RangeError} If the recording is longer than the divider.
 */
-export function divide(recorded: Float64Array, divider: SweepDivider): Float64Array {
+export function divide(
+	recorded: Float64Array,
+	divider: SweepDivider,
+	transform: RealTransform = realTransform(divider.length),
+): Float64Array {
 	const {length} = divider;
 	if (recorded.length > length)
 		throw new RangeError(`recorded must hold at most ${length} samples, got ${recorded.length}`);
@@ -70,7 +80,7 @@ export function divide(recorded: Float64Array, divider: SweepDivider): Float64Ar
 		padded.set(recorded);
 	}
 
-	const spectrum = forwardReal(padded);
+	const spectrum = transform.forward(padded);
 	const by = divider.spectrum;
 	for (let index = 0; index < by.length; index += 2) {
 		const a = spectrum[index]!;
@@ -81,5 +91,5 @@ export function divide(recorded: Float64Array, divider: SweepDivider): Float64Ar
 		spectrum[index + 1] = a * d + b * c;
 	}
 
-	return inverseReal(spectrum);
+	return transform.inverse(spectrum, padded === recorded ? undefined : padded);
 }

@@ -1,16 +1,80 @@
-import FFT from 'fft.js';
+/** Cosines and sines of a quarter turn: shape (n/4 + 1) each, of 2πk/n. */
+type Quarter = {readonly cosines: Float64Array; readonly sines: Float64Array};
 
-const transforms = new Map<number, FFT>();
+/** Tables by the length of the transform: powers of two up to 2^23, so that there are few. */
+const quarters = new Map<number, Quarter>();
 
-/** Transforms of one length, made once: the tables of long ones take longer than a transform. */
-function transformOf(length: number): FFT {
-	let transform = transforms.get(length);
-	if (!transform) {
-		transform = new FFT(length);
-		transforms.set(length, transform);
+function quarterOf(length: number): Quarter {
+	let quarter = quarters.get(length);
+	if (!quarter) {
+		const cosines = new Float64Array(length / 4 + 1);
+		const sines = new Float64Array(length / 4 + 1);
+		for (let k = 0; k <= length / 4; k += 1) {
+			cosines[k] = Math.cos((2 * Math.PI * k) / length);
+			sines[k] = Math.sin((2 * Math.PI * k) / length);
+		}
+
+		quarter = {cosines, sines};
+		quarters.set(length, quarter);
 	}
 
-	return transform;
+	return quarter;
+}
+
+/** Transforms of one length that share their working memory: for many of them in a row. */
+export type RealTransform = {
+	readonly length: number;
+	/** @returns Shape (n + 2): real and imaginary part of bins 0…n/2 by turns, unscaled. */
+	readonly forward: (samples: Float64Array, into?: Float64Array) => Float64Array;
+	/** @returns Shape (n): what `forward` turns into that spectrum. */
+	readonly inverse: (spectrum: Float64Array, into?: Float64Array) => Float64Array;
+};
+
+/**
+Fourier transform of real signals by a complex one of half the length, even samples as real and odd ones as imaginary parts.
+
+@param length - n, a power of two ≥ 4.
+@throws {RangeError} If n is no power of two.
+@see Press et al., Numerical Recipes, 2nd ed., section 12.3, for the packing.
+*/
+export function realTransform(length: number): RealTransform {
+	if (!(length >= 4 && Number.isInteger(Math.log2(length))))
+		throw new RangeError(`length must be a power of two ≥ 4, got ${length}`);
+	const half = length / 2;
+	const {cosines, sines} = quarterOf(length);
+	const parts = [0, 1, 2, 3].map(() => new Float64Array(half)) as [
+		Float64Array,
+		Float64Array,
+		Float64Array,
+		Float64Array,
+	];
+	const complex = () => complexTransform(parts, cosines, sines);
+	return {
+		length,
+		forward(samples, into = new Float64Array(length + 2)) {
+			const [real, imaginary] = parts;
+			for (let index = 0; index < half; index += 1) {
+				real[index] = samples[2 * index]!;
+				imaginary[index] = samples[2 * index + 1]!;
+			}
+
+			unpack(complex(), into, cosines, sines);
+			return into;
+		},
+		inverse(spectrum, into = new Float64Array(length)) {
+			const [real, imaginary] = parts;
+			pack(spectrum, real, imaginary, cosines, sines);
+			// The way back is the way forth of the conjugate.
+			const [backReal, backImaginary] = complex();
+			const scale = 1 / half;
+			for (let index = 0; index < half; index += 1) {
+				into[2 * index] = scale * backReal[index]!;
+				into[2 * index + 1] = -scale * backImaginary[index]!;
+			}
+
+			return into;
+		},
+	};
 }
 
 /**
@@ -18,41 +82,177 @@ Fourier transform of a real signal.
 
 @param samples - Shape (n), n a power of two ≥ 4.
 @returns Shape (n + 2): real and imaginary part of bins 0…n/2 by turns, unscaled.
-@throws {Error} If n is no power of two.
+@throws {RangeError} If n is no power of two.
 */
 export function forwardReal(samples: Float64Array): Float64Array {
-	const spectrum = new Float64Array(2 * samples.length);
-	transformOf(samples.length).realTransform(spectrum, samples);
-	return spectrum.subarray(0, samples.length + 2);
+	return realTransform(samples.length).forward(samples);
 }
 
 /**
-Real signal from its spectrum, by one complex transform of half the length.
+Real signal from its spectrum.
 
 @param spectrum - Shape (n + 2): real and imaginary part of bins 0…n/2 by turns, n a power of two ≥ 4.
 @returns Shape (n): what `forwardReal` turns into that spectrum.
-@throws {Error} If n is no power of two.
-@see Press et al., Numerical Recipes, 2nd ed., section 12.3, the way back of the packed transform.
+@throws {RangeError} If n is no power of two.
 */
 export function inverseReal(spectrum: Float64Array): Float64Array {
-	const half = spectrum.length / 2 - 1;
-	const packed = new Float64Array(2 * half);
-	const step = Math.PI / half;
-	for (let k = 0; k < half; k += 1) {
+	return realTransform(spectrum.length - 2).inverse(spectrum);
+}
+
+/** Bins of the real signal from those of its packed halves: X(k) = E(k) + e^(−2πjk/n)·O(k). */
+function unpack(
+	[real, imaginary]: readonly [Float64Array, Float64Array],
+	into: Float64Array,
+	cosines: Float64Array,
+	sines: Float64Array,
+): void {
+	const half = real.length;
+	into[0] = real[0]! + imaginary[0]!;
+	into[1] = 0;
+	into[2 * half] = real[0]! - imaginary[0]!;
+	into[2 * half + 1] = 0;
+	for (let k = 1; k <= half / 2; k += 1) {
 		const mirror = half - k;
-		const evenReal = (spectrum[2 * k]! + spectrum[2 * mirror]!) / 2;
-		const evenImaginary = (spectrum[2 * k + 1]! - spectrum[2 * mirror + 1]!) / 2;
-		const oddReal = (spectrum[2 * k]! - spectrum[2 * mirror]!) / 2;
-		const oddImaginary = (spectrum[2 * k + 1]! + spectrum[2 * mirror + 1]!) / 2;
-		if (evenReal === 0 && evenImaginary === 0 && oddReal === 0 && oddImaginary === 0) continue;
-		const cosine = Math.cos(step * k);
-		const sine = Math.sin(step * k);
-		packed[2 * k] = evenReal - oddReal * sine - oddImaginary * cosine;
-		packed[2 * k + 1] = evenImaginary + oddReal * cosine - oddImaginary * sine;
+		const evenReal = (real[k]! + real[mirror]!) / 2;
+		const evenImaginary = (imaginary[k]! - imaginary[mirror]!) / 2;
+		const oddReal = (imaginary[k]! + imaginary[mirror]!) / 2;
+		const oddImaginary = (real[mirror]! - real[k]!) / 2;
+		const turnedReal = cosines[k]! * oddReal + sines[k]! * oddImaginary;
+		const turnedImaginary = cosines[k]! * oddImaginary - sines[k]! * oddReal;
+		into[2 * k] = evenReal + turnedReal;
+		into[2 * k + 1] = evenImaginary + turnedImaginary;
+		into[2 * mirror] = evenReal - turnedReal;
+		into[2 * mirror + 1] = turnedImaginary - evenImaginary;
+	}
+}
+
+/** The conjugate of the packed halves from the bins of a real signal. */
+function pack(
+	spectrum: Float64Array,
+	real: Float64Array,
+	imaginary: Float64Array,
+	cosines: Float64Array,
+	sines: Float64Array,
+): void {
+	const half = real.length;
+	real[0] = (spectrum[0]! + spectrum[2 * half]!) / 2;
+	imaginary[0] = -(spectrum[0]! - spectrum[2 * half]!) / 2;
+	for (let k = 1; k <= half / 2; k += 1) {
+		const mirror = half - k;
+		const a = spectrum[2 * k]!;
+		const b = spectrum[2 * k + 1]!;
+		const c = spectrum[2 * mirror]!;
+		const d = spectrum[2 * mirror + 1]!;
+		const evenReal = (a + c) / 2;
+		const evenImaginary = (b - d) / 2;
+		const turnedReal = (a - c) / 2;
+		const turnedImaginary = (b + d) / 2;
+		const oddReal = turnedReal * cosines[k]! - turnedImaginary * sines[k]!;
+		const oddImaginary = turnedReal * sines[k]! + turnedImaginary * cosines[k]!;
+		real[k] = evenReal - oddImaginary;
+		imaginary[k] = -(evenImaginary + oddReal);
+		real[mirror] = evenReal + oddImaginary;
+		imaginary[mirror] = evenImaginary - oddReal;
+	}
+}
+
+/**
+Complex transform of half the tables' length, sorted as it goes; four at a time, two at the end where that is left.
+
+@param parts - Real and imaginary part, which hold the input, and as much memory again.
+@returns The two of them that hold the result.
+@see T. G. Stockham, High-speed convolution and correlation, AFIPS 28 (1966) 229; radix 4 as in Van Loan, Computational
+Frameworks for the Fast Fourier Transform (1992), 2.4.
+*/
+function complexTransform(
+	parts: readonly [Float64Array, Float64Array, Float64Array, Float64Array],
+	cosines: Float64Array,
+	sines: Float64Array,
+): readonly [Float64Array, Float64Array] {
+	let [xr, xi, yr, yi] = parts;
+	let length = xr.length;
+	let stride = 1;
+	while (length >= 4) {
+		quarterStep(xr, xi, yr, yi, length, stride, cosines, sines);
+		[xr, xi, yr, yi] = [yr, yi, xr, xi];
+		length /= 4;
+		stride *= 4;
 	}
 
-	// Even samples come out as real parts, odd ones as imaginary parts: the order of the signal itself.
-	const samples = new Float64Array(2 * half);
-	transformOf(half).inverseTransform(samples, packed);
-	return samples;
+	if (length === 2) {
+		for (let q = 0; q < stride; q += 1) {
+			const a = xr[q]!;
+			const b = xi[q]!;
+			const c = xr[q + stride]!;
+			const d = xi[q + stride]!;
+			yr[q] = a + c;
+			yi[q] = b + d;
+			yr[q + stride] = a - c;
+			yi[q + stride] = b - d;
+		}
+
+		return [yr, yi];
+	}
+
+	return [xr, xi];
+}
+
+function quarterStep(
+	xr: Float64Array,
+	xi: Float64Array,
+	yr: Float64Array,
+	yi: Float64Array,
+	length: number,
+	stride: number,
+	cosines: Float64Array,
+	sines: Float64Array,
+): void {
+	const quarter = length / 4;
+	const apart = quarter * stride;
+	for (let p = 0; p < quarter; p += 1) {
+		// The tables are for twice the complex length.
+		const c1 = cosines[2 * p * stride]!;
+		const s1 = -sines[2 * p * stride]!;
+		const c2 = c1 * c1 - s1 * s1;
+		const s2 = 2 * c1 * s1;
+		const c3 = c1 * c2 - s1 * s2;
+		const s3 = c1 * s2 + s1 * c2;
+		const from = p * stride;
+		const to = 4 * p * stride;
+		for (let q = 0; q < stride; q += 1) {
+			const at = from + q;
+			const ar = xr[at]!;
+			const ai = xi[at]!;
+			const br = xr[at + apart]!;
+			const bi = xi[at + apart]!;
+			const cr = xr[at + 2 * apart]!;
+			const ci = xi[at + 2 * apart]!;
+			const dr = xr[at + 3 * apart]!;
+			const di = xi[at + 3 * apart]!;
+			const sumR = ar + cr;
+			const sumI = ai + ci;
+			const lessR = ar - cr;
+			const lessI = ai - ci;
+			const otherR = br + dr;
+			const otherI = bi + di;
+			// j·(b − d)
+			const turnR = di - bi;
+			const turnI = br - dr;
+			const goal = to + q;
+			yr[goal] = sumR + otherR;
+			yi[goal] = sumI + otherI;
+			const pR = lessR - turnR;
+			const pI = lessI - turnI;
+			yr[goal + stride] = c1 * pR - s1 * pI;
+			yi[goal + stride] = c1 * pI + s1 * pR;
+			const mR = sumR - otherR;
+			const mI = sumI - otherI;
+			yr[goal + 2 * stride] = c2 * mR - s2 * mI;
+			yi[goal + 2 * stride] = c2 * mI + s2 * mR;
+			const nR = lessR + turnR;
+			const nI = lessI + turnI;
+			yr[goal + 3 * stride] = c3 * nR - s3 * nI;
+			yi[goal + 3 * stride] = c3 * nI + s3 * nR;
+		}
+	}
 }

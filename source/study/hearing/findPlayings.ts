@@ -1,5 +1,5 @@
 import {peakOffset} from '../../science/signal/envelope.ts';
-import {forwardReal, inverseReal} from '../../science/signal/fourier.ts';
+import {realTransform} from '../../science/signal/fourier.ts';
 import {powerOfTwoFrom} from '../../science/signal/spectrumParts.ts';
 import type {Sound} from '../../science/signal/waveRead.ts';
 import type {HearingProgress} from './progress.ts';
@@ -35,7 +35,10 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 	const size = powerOfTwoFrom(Math.max(2 ** 16, 4 * chirp.length));
 	const padded = new Float64Array(size);
 	padded.set(chirp);
-	const template = forwardReal(padded);
+	const transform = realTransform(size);
+	const template = transform.forward(padded);
+	const spectrum = new Float64Array(size + 2);
+	const correlation = new Float64Array(size);
 	const energy = chirp.reduce((sum, value) => sum + value * value, 0);
 	const hop = size - chirp.length;
 	const found: FoundMark[] = [];
@@ -43,7 +46,7 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 	for (let from = -chirp.length; from < sound.length; from += hop) {
 		yield {step: 'finding', done: Math.max(0, from), of: sound.length};
 		const block = sound.read(channel, from, size);
-		const spectrum = forwardReal(block);
+		transform.forward(block, spectrum);
 		for (let index = 0; index < spectrum.length; index += 2) {
 			const a = spectrum[index]!;
 			const b = spectrum[index + 1]!;
@@ -53,7 +56,7 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 			spectrum[index + 1] = b * c - a * d;
 		}
 
-		const correlation = inverseReal(spectrum);
+		transform.inverse(spectrum, correlation);
 		for (const at of peaksOf(block, correlation, chirp.length, energy, hop)) {
 			const sample = from + at + peakOffset(absAround(correlation, at), 2);
 			// One mark has one strongest path; what follows within it are echoes and its own bits.

@@ -126,5 +126,6 @@ function heardLine(
 		response: responseAt(spectrum, responseFrequencies(), referenceMs),
 		upToHertz: Math.min(impulse.sweep.law.fadesFromHertz, 0.44 * impulse.rateHz),
 		impulse,
+		direct,
 	};
 }

@@ -1,6 +1,7 @@
+import {finding} from '../../profile/finding.ts';
 import type {Sound} from '../../science/signal/waveRead.ts';
+import type {HearingFinding} from './facts.ts';
 import {findPlayings} from './findPlayings.ts';
-import type {HeardFinding} from './heardFinding.ts';
 import type {HeardPlaying} from './heardPlaying.ts';
 import {hearPlaying} from './hearPlaying.ts';
 import {meanPower} from './noise.ts';
@@ -13,7 +14,7 @@ export type HeardRecording = {
 	readonly seconds: number;
 	readonly playings: readonly HeardPlaying[];
 	/** About the recording as a whole; those of a playing are its own. */
-	readonly findings: readonly HeardFinding[];
+	readonly findings: readonly HearingFinding[];
 };
 
 /**
@@ -38,11 +39,12 @@ export function* hearRecording(
 
 	const marks = yield* told(findPlayings(sound, channel));
 	for (const mark of marks) playings.push(yield* told(hearPlaying(sound, channel, mark)));
+	const seconds = sound.length / sound.sampleRateHz;
 	return {
 		channel,
-		seconds: sound.length / sound.sampleRateHz,
+		seconds,
 		playings,
-		findings: marks.length === 0 ? [{code: 'notOurFile', kind: 'problem'}] : [],
+		findings: marks.length === 0 ? [finding('problem', 'heard-no-round', [], {seconds})] : [],
 	};
 }
 

@@ -1,7 +1,7 @@
 import type {OnsetFound} from './arrivals.ts';
 import type {Clarity} from './clarity.ts';
 import type {OctaveDecay} from './decay.ts';
-import type {HeardFinding} from './heardFinding.ts';
+import type {HearingFinding} from './facts.ts';
 import type {Impulse} from './impulses.ts';
 import type {PolarityFound} from './polarity.ts';
 import type {HeardResponse} from './responses.ts';
@@ -29,6 +29,8 @@ export type HeardLine = {
 	readonly response: HeardResponse;
 	readonly upToHertz: number;
 	readonly impulse: Impulse;
+	/** The response that reaches above 1 kHz: of the same sweep, or in a bass round of the soft pass. */
+	readonly direct: Impulse;
 };
 
 /** One playing of a round as it was recorded. */
@@ -42,5 +44,5 @@ export type HeardPlaying = {
 	/** Everything that sounded, by its place in the file, in the order of time. */
 	readonly impulses: readonly Impulse[];
 	readonly peak: number;
-	readonly findings: readonly HeardFinding[];
+	readonly findings: readonly HearingFinding[];
 };

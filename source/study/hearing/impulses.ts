@@ -1,6 +1,7 @@
 import {divide, dividerOf, type SweepDivider} from '../../science/signal/deconvolve.ts';
+import {type RealTransform, realTransform} from '../../science/signal/fourier.ts';
 import {powerOfTwoFrom} from '../../science/signal/spectrumParts.ts';
-import {sweepSamples} from '../../science/signal/sweep.ts';
+import {type SweepLaw, sweepSamples} from '../../science/signal/sweep.ts';
 import type {Sound} from '../../science/signal/waveRead.ts';
 import {longestPauseSeconds, type RoundSweep, usableBand} from './round.ts';
 
@@ -12,8 +13,6 @@ export type Impulse = {
 	readonly samples: Float64Array;
 	/** Sample of the sweep's scheduled time; before it lies what came early, and noise. */
 	readonly zero: number;
-	/** What was recorded of the sweep, from its scheduled time to the end of its pause, for the checks. */
-	readonly recorded: Float64Array;
 };
 
 /** How much is kept before the scheduled time, seconds: room for the recorder's clock, and to see the noise. */
@@ -32,23 +31,27 @@ export function impulseCutter(
 	startSample: number,
 	rateHz: number,
 ): (sweep: RoundSweep) => Impulse {
-	const dividers = new Map<unknown, SweepDivider>();
+	const dividers = new Map<SweepLaw, {divider: SweepDivider; transform: RealTransform}>();
+	const transforms = new Map<number, RealTransform>();
 	const before = Math.round(beforeSeconds * rateHz);
 	return sweep => {
 		const {law, pauseSeconds} = sweep;
 		const exact = startSample + sweep.atSeconds * rateHz;
 		const start = Math.round(exact);
 		const after = Math.floor((law.seconds + pauseSeconds) * rateHz);
-		let divider = dividers.get(law);
-		if (!divider) {
+		let tools = dividers.get(law);
+		if (!tools) {
 			// As long as the longest pause asks for, so that one divider serves every sweep of a law.
 			const length = powerOfTwoFrom(before + Math.ceil((law.seconds + longestPauseSeconds) * rateHz));
-			divider = dividerOf(sweepSamples(law, rateHz, before, length), rateHz, usableBand(sweep));
-			dividers.set(law, divider);
+			const transform = transforms.get(length) ?? realTransform(length);
+			transforms.set(length, transform);
+			const reference = sweepSamples(law, rateHz, before, length);
+			tools = {divider: dividerOf(reference, rateHz, usableBand(sweep), transform), transform};
+			dividers.set(law, tools);
 		}
 
 		const recorded = sound.read(channel, start - before, before + after);
-		const response = divide(recorded, divider);
+		const response = divide(recorded, tools.divider, tools.transform);
 		// Linear gain between file and recording, whatever the sweep's level was.
 		const gain = 10 ** (-sweep.levelDbfs / 20);
 		const keep = Math.round(keptBeforeSeconds * rateHz);
@@ -63,7 +66,6 @@ export function impulseCutter(
 			samples,
 			// The sweep's true time lies between samples.
 			zero: keep + (exact - start),
-			recorded: recorded.subarray(before),
 		};
 	};
 }

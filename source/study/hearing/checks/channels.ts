@@ -1,5 +1,6 @@
+import {finding} from '../../../profile/finding.ts';
 import {withinBand} from '../../../science/signal/envelope.ts';
-import type {HeardFinding} from '../heardFinding.ts';
+import type {HearingFinding} from '../facts.ts';
 import type {HeardLine, HeardPlaying} from '../heardPlaying.ts';
 
 /** Reflections of one speaker at one place are its finger-print: looked at from just after the direct sound, ms. */
@@ -11,23 +12,28 @@ const sameFrom = 0.9;
 const leakFrom = 0.4;
 
 /** Channels that do not come out of their own speakers alone. */
-export function channelFindings({lines}: HeardPlaying): HeardFinding[] {
-	const mains = lines.filter(({isSub, onset}) => !isSub && onset);
+export function channelFindings({lines}: HeardPlaying): HearingFinding[] {
+	const mains = lines.filter(({isSub, onset, direct}) => !isSub && onset && direct.sweep.law.toHertz > 4000);
 	const [left, right] = ['FL', 'FR'].map(id => mains.find(({channel}) => channel === id));
 	const others = mains.filter(({channel}) => channel !== 'FL' && channel !== 'FR');
 	if (left && right && others.length > 0) {
 		const folded = others.filter(line => explained(line, [left, right]) > sameFrom);
 		if (folded.length === others.length)
-			return [{code: 'foldedToTwo', kind: 'problem', channels: folded.map(({channel}) => channel)}];
+			return [
+				finding(
+					'problem',
+					'heard-folded',
+					folded.map(({channel}) => channel),
+				),
+			];
 	}
 
-	const same: HeardFinding[] = [];
+	const same: HearingFinding[] = [];
 	const leaking = new Set<string>();
 	for (const [index, one] of mains.entries())
 		for (const other of mains.slice(index + 1)) {
 			const share = explained(other, [one]);
-			if (share > sameFrom)
-				same.push({code: 'sameSpeaker', kind: 'problem', about: other.channel, other: one.channel});
+			if (share > sameFrom) same.push(finding('problem', 'heard-same-speaker', [one.channel, other.channel]));
 			else if (share > leakFrom ** 2) {
 				leaking.add(one.channel);
 				leaking.add(other.channel);
@@ -35,7 +41,7 @@ export function channelFindings({lines}: HeardPlaying): HeardFinding[] {
 		}
 
 	if (same.length > 0) return same;
-	return leaking.size > 0 ? [{code: 'upmixed', kind: 'problem', channels: [...leaking]}] : [];
+	return leaking.size > 0 ? [finding('problem', 'heard-upmixed', [...leaking])] : [];
 }
 
 /** Share of the energy of one finger-print that others explain, by least squares; one sample of play either way. */
@@ -51,8 +57,8 @@ function explained(line: HeardLine, by: readonly HeardLine[]): number {
 	return best;
 }
 
-function print({impulse}: HeardLine, startMs: number, lag = 0): Float64Array {
-	const {samples, zero, rateHz} = impulse;
+function print({direct}: HeardLine, startMs: number, lag = 0): Float64Array {
+	const {samples, zero, rateHz} = direct;
 	const from = Math.round(zero + (startMs * rateHz) / 1000) + lag;
 	const length = Math.round(((toMs - fromMs) * rateHz) / 1000);
 	const part = Float64Array.from({length}, (_, index) => samples[from + index] ?? 0);

@@ -1,5 +1,5 @@
 import type {Sound} from '../../../science/signal/waveRead.ts';
-import type {HeardFinding} from '../heardFinding.ts';
+import type {HearingFinding} from '../facts.ts';
 import type {HeardPlaying} from '../heardPlaying.ts';
 import {channelFindings} from './channels.ts';
 import {levelFindings} from './levels.ts';
@@ -17,7 +17,7 @@ export function checkPlaying(
 ): HeardPlaying {
 	const recorded = {sound, channel, startSample, rateHz};
 	const recorder = recorderFindings(heard, recorded);
-	const findings: HeardFinding[] = [
+	const findings: HearingFinding[] = [
 		...recorder.findings,
 		...timeFindings(heard),
 		...levelFindings(heard, recorded),

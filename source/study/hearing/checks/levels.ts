@@ -1,5 +1,6 @@
+import {finding} from '../../../profile/finding.ts';
 import {lagBetween} from '../clock.ts';
-import type {HeardFinding} from '../heardFinding.ts';
+import type {HearingFinding} from '../facts.ts';
 import type {HeardLine, HeardPlaying} from '../heardPlaying.ts';
 import type {Impulse} from '../impulses.ts';
 import {bandLevelDb, impulseSpectrum, responseFrequencies} from '../responses.ts';
@@ -12,7 +13,7 @@ const sleptFromDb = 4;
 const window = {beforeMs: 60, afterMs: 800};
 
 /** Levels that should follow the file and do not. */
-export function levelFindings(heard: HeardPlaying, recorded: Recorded): HeardFinding[] {
+export function levelFindings(heard: HeardPlaying, recorded: Recorded): HearingFinding[] {
 	return [...gainFindings(heard, recorded), ...sleepFindings(heard), ...lfeFindings(heard)];
 }
 
@@ -20,7 +21,7 @@ const passOf = ({impulses}: HeardPlaying, channel: string, pass: SweepPass) =>
 	impulses.find(({sweep}) => sweep.channel === channel && sweep.pass === pass);
 
 /** A gain that follows the level: the recorder's, which lifts the room's noise too, or the player's, which does not. */
-function gainFindings(heard: HeardPlaying, recorded: Recorded): HeardFinding[] {
+function gainFindings(heard: HeardPlaying, recorded: Recorded): HearingFinding[] {
 	const first = heard.round.channels[0]!;
 	const onset = heard.lines.find(({channel}) => channel === first)?.onset;
 	const loud = heard.impulses.find(
@@ -40,12 +41,14 @@ function gainFindings(heard: HeardPlaying, recorded: Recorded): HeardFinding[] {
 	if (Math.abs(most.db) < raisedFromDb) return [];
 	const floorRise =
 		powerDbfs(pausePower(recorded, most.soft.sweep)) - powerDbfs(pausePower(recorded, loud.sweep));
-	const code = floorRise > 0.4 * most.db ? 'gainControl' : 'loudnessLevelled';
-	return [{code, kind: 'problem', raisedDb: most.db}];
+	const facts = {raisedDb: most.db};
+	return floorRise > 0.4 * most.db
+		? [finding('problem', 'heard-gain-control', [], facts)]
+		: [finding('problem', 'heard-loudness-levelled', [], facts)];
 }
 
 /** Bass that comes later in the round than its line: a sub slept through the first sweeps. */
-function sleepFindings(heard: HeardPlaying): HeardFinding[] {
+function sleepFindings(heard: HeardPlaying): HearingFinding[] {
 	for (const channel of heard.round.channels) {
 		const [early, late] = heard.impulses.filter(
 			({sweep}) => sweep.channel === channel && (sweep.pass === 'soft' || sweep.pass === 'main'),
@@ -59,7 +62,7 @@ function sleepFindings(heard: HeardPlaying): HeardFinding[] {
 		const lowMainDb = again ? levels[2]! - levels[1]! : 0;
 		const worst = Math.max(lowDb, lowMainDb);
 		// Only what wakes up: bass that gets softer has other reasons.
-		if (worst > sleptFromDb) return [{code: 'subSlept', kind: 'problem', about: channel, lowDb: worst}];
+		if (worst > sleptFromDb) return [finding('problem', 'heard-sub-slept', [channel], {lowDb: worst})];
 	}
 
 	return [];
@@ -69,17 +72,17 @@ function sleepFindings(heard: HeardPlaying): HeardFinding[] {
 Playback adds 10 dB to the LFE channel. Where all mains send their low end to the subs, 28 to 40 Hz of their sweeps and of
 the LFE sweep come out of the same boxes, so that the difference shows.
 */
-function lfeFindings({lines}: HeardPlaying): HeardFinding[] {
+function lfeFindings({lines}: HeardPlaying): HearingFinding[] {
 	const low = lines.find(({isSub}) => isSub);
 	if (!low) return [];
 	const silent = low.onset === undefined || low.noiseBelowDb < 15;
-	if (silent) return [{code: 'lfeSilent', kind: 'problem', about: low.channel}];
+	if (silent) return [finding('problem', 'heard-lfe-silent', [low.channel])];
 	const mains = lines.filter(({isSub, onset}) => !isSub && onset);
 	if (mains.length === 0) return [];
 	const [lfe, own] = [levelOf(low), Math.max(...mains.map(levelOf))];
 	// Redirected bass at the file's level; the LFE channel 10 dB above it.
 	const lowDb = 10 - (lfe - own);
-	return lowDb > 6 && lowDb < 14 ? [{code: 'lfeNotRaised', kind: 'doubt', about: low.channel, lowDb}] : [];
+	return lowDb > 6 && lowDb < 14 ? [finding('doubt', 'heard-lfe-not-raised', [low.channel], {lowDb})] : [];
 }
 
 function levelOf({response}: HeardLine): number {

@@ -1,6 +1,7 @@
+import {finding} from '../../../profile/finding.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import {withinBand} from '../../../science/signal/envelope.ts';
-import type {HeardFinding} from '../heardFinding.ts';
+import type {HearingFinding} from '../facts.ts';
 import type {HeardLine, HeardPlaying} from '../heardPlaying.ts';
 import type {Impulse} from '../impulses.ts';
 import {meanPower} from '../noise.ts';
@@ -14,35 +15,34 @@ const silentBelowDb = 18;
 const band = [150, 300, 5000, 12_000] as const;
 
 /** What is wrong with single lines. */
-export function lineFindings({lines, impulses}: HeardPlaying): HeardFinding[] {
+export function lineFindings({lines, impulses}: HeardPlaying): HearingFinding[] {
 	const mains = lines.filter(({isSub}) => !isSub);
-	const findings: HeardFinding[] = [];
+	const findings: HearingFinding[] = [];
 	for (const line of mains) {
 		if (!line.onset || line.noiseBelowDb < silentBelowDb) {
-			findings.push({code: 'silent', kind: 'problem', about: line.channel});
+			findings.push(finding('problem', 'heard-silent', [line.channel]));
 			continue;
 		}
 
 		if (line.onset.later)
-			findings.push({
-				code: 'laterStronger',
-				kind: 'note',
-				about: line.channel,
-				laterMs: line.onset.later.ms - line.onset.ms,
-				strongerDb: line.onset.later.strongerDb,
-			});
+			findings.push(
+				finding('note', 'heard-later-stronger', [line.channel], {
+					laterMs: line.onset.later.ms - line.onset.ms,
+					strongerDb: line.onset.later.strongerDb,
+				}),
+			);
 		const octavesHertz = line.decays
 			.filter(({rangeDb, hertz}) => rangeDb < leastRangeDb && hertz >= 125)
 			.map(({hertz}) => hertz);
 		if (octavesHertz.length > 0)
-			findings.push({code: 'tooNoisy', kind: 'doubt', about: line.channel, octavesHertz});
+			findings.push(finding('doubt', 'heard-noisy-octaves', [line.channel], {octavesHertz}));
 	}
 
 	return [...findings, ...disturbed(mains, impulses)];
 }
 
 /** Sweeps whose noise stands out of that of the others of their length. */
-function disturbed(mains: readonly HeardLine[], impulses: readonly Impulse[]): HeardFinding[] {
+function disturbed(mains: readonly HeardLine[], impulses: readonly Impulse[]): HearingFinding[] {
 	const onsets = mains.flatMap(({onset}) => onset?.ms ?? []);
 	if (onsets.length === 0) return [];
 	const reference = Math.min(...onsets);
@@ -52,10 +52,10 @@ function disturbed(mains: readonly HeardLine[], impulses: readonly Impulse[]): H
 	if (loud.length < 3) return [];
 	const noise = loud.map(impulse => 10 * Math.log10(Math.max(noiseBefore(impulse, reference), 1e-30)));
 	const usual = median(noise);
-	return loud.flatMap(({sweep}, index): HeardFinding[] => {
+	return loud.flatMap(({sweep}, index): HearingFinding[] => {
 		const aboveDb = noise[index]! - usual;
 		return aboveDb > disturbedFromDb && sweep.pass === 'main'
-			? [{code: 'disturbed', kind: 'problem', about: sweep.channel, aboveDb}]
+			? [finding('problem', 'heard-disturbed', [sweep.channel], {aboveDb})]
 			: [];
 	});
 }

@@ -1,5 +1,6 @@
+import {finding} from '../../../profile/finding.ts';
 import {median} from '../../../science/numeric/statistics.ts';
-import type {HeardFinding} from '../heardFinding.ts';
+import type {HearingFinding} from '../facts.ts';
 import type {HeardPlaying} from '../heardPlaying.ts';
 import {meanPower} from '../noise.ts';
 import {responseFrequencies} from '../responses.ts';
@@ -18,27 +19,27 @@ const mostPpm = 300;
 export function recorderFindings(
 	heard: HeardPlaying,
 	recorded: Recorded,
-): {readonly peak: number; readonly findings: HeardFinding[]} {
-	const findings: HeardFinding[] = [];
+): {readonly peak: number; readonly findings: HearingFinding[]} {
+	const findings: HearingFinding[] = [];
 	const {peak, flat} = peaks(recorded, heard.round.seconds);
-	if (flat > 0) findings.push({code: 'clipped', kind: 'problem', samples: flat});
+	if (flat > 0) findings.push(finding('problem', 'heard-clipped', [], {samples: flat}));
 	const missing = heard.round.sweeps.filter(
 		sweep => !heard.impulses.some(impulse => impulse.sweep === sweep),
 	);
 	if (missing.length > 0) {
 		const endsAt = (recorded.sound.length - recorded.startSample) / recorded.rateHz;
 		const lost = missing.filter(({pass}) => pass === 'main').map(({channel}) => channel);
-		findings.push({
-			code: 'cutShort',
-			kind: lost.length > 0 ? 'problem' : 'doubt',
-			missing: lost,
-			missingSeconds: heard.round.seconds - endsAt,
-		});
+		findings.push(
+			finding(lost.length > 0 ? 'problem' : 'doubt', 'heard-cut', [], {
+				missingChannels: lost,
+				missingSeconds: heard.round.seconds - endsAt,
+			}),
+		);
 	}
 
 	findings.push(...opening(heard, recorded), ...floor(heard, recorded), ...voice(heard));
 	if (Math.abs(heard.clockPpm) > mostPpm)
-		findings.push({code: 'clockFar', kind: 'problem', ppm: heard.clockPpm});
+		findings.push(finding('problem', 'heard-clock-far', [], {ppm: heard.clockPpm}));
 	return {peak, findings};
 }
 
@@ -63,7 +64,7 @@ function peaks(recorded: Recorded, seconds: number): {peak: number; flat: number
 }
 
 /** Bursts of the opening that are not there: something slept through the start, or swallowed it. */
-function opening({round}: HeardPlaying, recorded: Recorded): HeardFinding[] {
+function opening({round}: HeardPlaying, recorded: Recorded): HearingFinding[] {
 	const mains = round.bursts.filter(({channel}) => !channel.startsWith('LFE'));
 	const powers = mains.map(({atSeconds, seconds}) => {
 		const during = stretchOf(recorded, atSeconds + 0.05, atSeconds + seconds);
@@ -73,16 +74,16 @@ function opening({round}: HeardPlaying, recorded: Recorded): HeardFinding[] {
 	// Only bursts at the beginning can be swallowed: a silent channel later on is another matter.
 	const heardFrom = powers.findIndex(ratio => ratio > 4);
 	const missingBursts = heardFrom < 0 ? powers.length : heardFrom;
-	return missingBursts > 0 ? [{code: 'swallowedStart', kind: 'note', missingBursts}] : [];
+	return missingBursts > 0 ? [finding('note', 'heard-start-swallowed', [], {missingBursts})] : [];
 }
 
-function floor({impulses}: HeardPlaying, recorded: Recorded): HeardFinding[] {
+function floor({impulses}: HeardPlaying, recorded: Recorded): HearingFinding[] {
 	const floors = impulses.map(({sweep}) => powerDbfs(pausePower(recorded, sweep)));
 	const floorDbfs = median(floors.length > 0 ? floors : [0]);
-	return floorDbfs < gatedFloorDbfs ? [{code: 'gatedFloor', kind: 'doubt', floorDbfs}] : [];
+	return floorDbfs < gatedFloorDbfs ? [finding('doubt', 'heard-floor-gated', [], {floorDbfs})] : [];
 }
 
-function voice({lines}: HeardPlaying): HeardFinding[] {
+function voice({lines}: HeardPlaying): HearingFinding[] {
 	const frequencies = responseFrequencies();
 	const levelIn = (power: (index: number) => number, from: number, to: number) => {
 		let sum = 0;
@@ -102,5 +103,7 @@ function voice({lines}: HeardPlaying): HeardFinding[] {
 			return levelIn(power, 1500, 3500) - levelIn(power, 8500, 12_000);
 		});
 	const droppedDb = Math.min(...drops);
-	return drops.length > 0 && droppedDb > voiceDropDb ? [{code: 'voiceMode', kind: 'problem', droppedDb}] : [];
+	return drops.length > 0 && droppedDb > voiceDropDb
+		? [finding('problem', 'heard-voice-mode', [], {droppedDb})]
+		: [];
 }

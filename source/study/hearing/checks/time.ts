@@ -1,5 +1,6 @@
+import {finding} from '../../../profile/finding.ts';
 import type {Stretch} from '../clock.ts';
-import type {HeardFinding} from '../heardFinding.ts';
+import type {HearingFinding} from '../facts.ts';
 import type {HeardPlaying} from '../heardPlaying.ts';
 import {stretchesOf} from '../stretches.ts';
 
@@ -11,7 +12,7 @@ const alikeFrom = 0.7;
 Time that does not run evenly: samples that a recorder dropped shift every line after them, a wireless link shifts its
 own alone.
 */
-export function timeFindings({impulses}: HeardPlaying): HeardFinding[] {
+export function timeFindings({impulses}: HeardPlaying): HearingFinding[] {
 	const stretches = stretchesOf(impulses).filter(({likeness}) => likeness > alikeFrom);
 	const jumped = stretches.filter(({ms}) => Math.abs(ms) > leastJumpMs);
 	if (jumped.length === 0) return [];
@@ -19,12 +20,12 @@ export function timeFindings({impulses}: HeardPlaying): HeardFinding[] {
 	if (dropped) return [dropped];
 	return [...new Set(jumped.map(({channel}) => channel))].map(about => {
 		const own = jumped.filter(({channel}) => channel === about).map(({ms}) => Math.abs(ms));
-		return {code: 'wanders', kind: 'problem', about, ms: Math.max(...own)};
+		return finding('problem', 'heard-wanders', [about], {ms: Math.max(...own)});
 	});
 }
 
 /** One moment that lies in every stretch that jumped, by the same, and in none that did not. */
-function droppedIn(stretches: readonly Stretch[], jumped: readonly Stretch[]): HeardFinding | undefined {
+function droppedIn(stretches: readonly Stretch[], jumped: readonly Stretch[]): HearingFinding | undefined {
 	const sizes = jumped.map(({ms}) => ms);
 	const mean = sizes.reduce((sum, ms) => sum + ms, 0) / sizes.length;
 	if (sizes.some(ms => Math.abs(ms - mean) > 0.25 * Math.abs(mean))) return undefined;
@@ -38,5 +39,5 @@ function droppedIn(stretches: readonly Stretch[], jumped: readonly Stretch[]): H
 	}
 
 	if (to <= from) return undefined;
-	return {code: 'samplesDropped', kind: 'problem', ms: mean, fromSeconds: from, toSeconds: to};
+	return finding('problem', 'heard-samples-dropped', [], {ms: mean, fromSeconds: from, toSeconds: to});
 }

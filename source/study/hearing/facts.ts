@@ -1,0 +1,51 @@
+import type {FindingOf, NoFacts} from '../../profile/finding.ts';
+
+/** What hearing a recorded round finds, with what each code needs to be said. */
+export type HearingFacts = {
+	// The recording as a whole.
+	'heard-no-round': {readonly seconds: number};
+	'heard-file-unreadable': {readonly fault: string};
+
+	// One playing of it.
+	'heard-clipped': {readonly samples: number};
+	'heard-cut': {readonly missingChannels: readonly string[]; readonly missingSeconds: number};
+	'heard-start-swallowed': {readonly missingBursts: number};
+	'heard-gain-control': {readonly raisedDb: number};
+	'heard-loudness-levelled': {readonly raisedDb: number};
+	'heard-floor-gated': {readonly floorDbfs: number};
+	'heard-voice-mode': {readonly droppedDb: number};
+	'heard-samples-dropped': {readonly ms: number; readonly fromSeconds: number; readonly toSeconds: number};
+	'heard-clock-far': {readonly ppm: number};
+	'heard-folded': NoFacts;
+	'heard-upmixed': NoFacts;
+	'heard-same-speaker': NoFacts;
+	'heard-lfe-silent': NoFacts;
+	'heard-lfe-not-raised': {readonly lowDb: number};
+	'heard-sub-slept': {readonly lowDb: number};
+
+	// One line of a playing.
+	'heard-silent': NoFacts;
+	'heard-disturbed': {readonly aboveDb: number};
+	'heard-noisy-octaves': {readonly octavesHertz: readonly number[]};
+	'heard-wanders': {readonly ms: number};
+	'heard-later-stronger': {readonly laterMs: number; readonly strongerDb: number};
+
+	// Held against tape, twins and boxes.
+	'heard-late': {readonly ms: number};
+	'heard-early': {readonly ms: number};
+	'heard-exchanged': NoFacts;
+	'heard-twins-differ': NoFacts;
+	'heard-reversed': NoFacts;
+	'heard-not-taped': {readonly metres: number; readonly sigmaMetres: number};
+
+	// Between playings at one spot.
+	'heard-microphone-moved': {readonly metres: number};
+	'heard-level-changed': {readonly changeDb: number};
+	'heard-state-unknown': NoFacts;
+
+	// What a recorder without a curve can and cannot tell.
+	'heard-no-microphone-curve': NoFacts;
+	'heard-low-cut': {readonly belowDb: number};
+};
+
+export type HearingFinding = FindingOf<HearingFacts>;
