@@ -3,6 +3,7 @@ import type {ChannelId} from './channels.ts';
 import type {bassProcessor, channel, kit, receiver, speakerData, sub} from './schema/gear.ts';
 import type {inForce, meterReading, settingsSet, signal, target} from './schema/observed.ts';
 import type {profileSchema} from './schema/profile.ts';
+import type {playingState, recording, response} from './schema/recorded.ts';
 import type {air, planned, room, screen, seat, tapeReading} from './schema/room.ts';
 import type {connection} from './schema/wiring.ts';
 
@@ -24,6 +25,9 @@ export type Kit = z.infer<typeof kit>;
 export type Target = z.infer<typeof target>;
 export type TapeReading = z.infer<typeof tapeReading>;
 export type MeterReading = z.infer<typeof meterReading>;
+export type Recording = z.infer<typeof recording>;
+export type PlayingState = z.infer<typeof playingState>;
+export type RecordedResponse = z.infer<typeof response>;
 export type Signal = z.infer<typeof signal>;
 export type Connection = z.infer<typeof connection>;
 export type SettingsSet = z.infer<typeof settingsSet>;

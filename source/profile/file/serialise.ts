@@ -1,5 +1,6 @@
-import {meterReading, response, settingsSet} from '../schema/observed.ts';
+import {meterReading, settingsSet} from '../schema/observed.ts';
 import {profileSchema} from '../schema/profile.ts';
+import {recording, response} from '../schema/recorded.ts';
 import {seat, tapeReading} from '../schema/room.ts';
 import type {Profile} from '../types.ts';
 import {visibleText} from '../visibleText.ts';
@@ -9,6 +10,7 @@ import {pathText, valueText} from './json/problem.ts';
 const oneLineLists: ReadonlySet<string> = new Set([
 	'tape',
 	'meter',
+	'recordings',
 	'responses',
 	'wiring.connections',
 	'wiring.parallelRuns',
@@ -22,10 +24,13 @@ const keyOrder: Readonly<Record<string, readonly string[]>> = {
 	'': Object.keys(profileSchema.shape),
 	tape: Object.keys(tapeReading.shape),
 	meter: Object.keys(meterReading.shape),
+	recordings: Object.keys(recording.shape),
 	responses: Object.keys(response.shape),
 	seats: Object.keys(seat.shape),
 	settings: Object.keys(settingsSet.shape),
 };
+
+const curves = 'responses';
 
 type Entry = readonly [key: string, value: unknown];
 
@@ -35,7 +40,11 @@ function entriesOf(value: object, kind: string | undefined): Entry[] {
 		.filter(key => Object.hasOwn(value, key))
 		.map((key): Entry => [key, (value as Record<string, unknown>)[key]]);
 	const others = Object.entries(value).filter(([key]) => !order.includes(key));
-	return [...known, ...others].filter(([, entry]) => entry !== undefined);
+	const all = [...known, ...others].filter(([, entry]) => entry !== undefined);
+	// Curves stand last whatever else a file holds: who needs none of them stops reading there.
+	return kind === ''
+		? [...all.filter(([key]) => key !== curves), ...all.filter(([key]) => key === curves)]
+		: all;
 }
 
 function isScalar(value: unknown): boolean {

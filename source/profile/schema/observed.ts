@@ -95,14 +95,6 @@ export const meterReading = z.looseObject({
 	setAside: z.boolean().optional().describe('Kept, but not computed with.'),
 });
 
-/** A measured curve, held by the digest of its file. */
-export const response = z.looseObject({
-	source: z.union([z.string(), z.array(z.string())]),
-	seat: z.string().describe('The seat where the meter or microphone was.'),
-	file: z.string().max(1000).optional().describe('Name of the file.'),
-	sha256: z.string().max(200).describe('Digest of the file.'),
-});
-
 /** What the levels aim at. */
 export const target = z.looseObject({
 	levelDb: decibels

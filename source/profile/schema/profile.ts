@@ -1,8 +1,9 @@
 import * as z from 'zod';
 import {currentFormat} from '../format.ts';
 import {bassProcessor, channel, kit, receiver, sub} from './gear.ts';
-import {meterReading, response, settingsSet, target, walkState} from './observed.ts';
+import {meterReading, settingsSet, target, walkState} from './observed.ts';
 import {isoDate, label} from './primitives.ts';
+import {recording, response} from './recorded.ts';
 import {air, planned, room, screen, seat, tapeReading} from './room.ts';
 import {wiring} from './wiring.ts';
 
@@ -33,8 +34,14 @@ export const profileSchema = z.looseObject({
 	target: target.optional().describe('What the levels aim at.'),
 	tape: z.array(tapeReading).optional().describe('Tape readings, each kept as taken.'),
 	meter: z.array(meterReading).optional().describe('Meter readings, each kept as taken.'),
-	responses: z.array(response).max(10_000).optional().describe('Measured curves.'),
 	settings: z.array(settingsSet).max(1000).optional().describe('Sets of settings, as found and as decided.'),
 	wiring: wiring.optional().describe('Cables and power.'),
 	walk: walkState.optional().describe('Where the walk stands.'),
+	recordings: z
+		.array(recording)
+		.max(10_000)
+		.optional()
+		.describe('Playings of a round as they were recorded.'),
+	// Last, so that who needs no curves may stop reading before them.
+	responses: z.array(response).max(10_000).optional().describe('Measured curves.'),
 });

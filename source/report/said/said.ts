@@ -3,12 +3,14 @@ import {listed} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
 import type {CrossoverFacts} from '../../study/calibration/crossover/facts.ts';
 import type {HeadroomFacts} from '../../study/calibration/headroom/facts.ts';
+import type {HearingFacts} from '../../study/hearing/facts.ts';
 import type {PlacementFacts} from '../../study/placement/facts.ts';
 import type {RoomFacts} from '../../study/room/facts.ts';
 import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {arrangementSentences} from './arrangement.ts';
 import {crossoverSentences} from './crossover.ts';
 import {headroomSentences} from './headroom.ts';
+import {hearingSentences} from './hearing.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
 import {placementSentences} from './placement.ts';
 import {roomSentences} from './room.ts';
@@ -18,7 +20,8 @@ import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
 export interface AllFacts
-	extends ArrangementFacts,
+	extends HearingFacts,
+		ArrangementFacts,
 		CrossoverFacts,
 		HeadroomFacts,
 		PlacementFacts,
@@ -29,6 +32,7 @@ export interface AllFacts
 export type Sayable = Remark | FindingOf<AllFacts>;
 
 const sentences: Sentences<AllFacts> = {
+	...hearingSentences,
 	...arrangementSentences,
 	...crossoverSentences,
 	...headroomSentences,

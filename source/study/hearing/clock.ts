@@ -76,12 +76,28 @@ export type Stretch = {
 	readonly likeness: number;
 };
 
-/** The clock's error that most stretches agree on, ppm: their median, which one jump does not move. */
+/** Stretches agree with a clock to this, ms; a longer one that agrees with none is right where all disagree. */
+const agreeMs = 0.08;
+
+/**
+The clock's error, ppm: the slope that most stretches agree with, among equals that of the longest, then the mean of those
+that agree. One jump, or one soft sweep lost in noise, does not move it.
+*/
 export function clockPpm(stretches: readonly Stretch[]): number {
-	const slopes = stretches
-		.map(({fromSeconds, toSeconds, ms}) => (1000 * ms) / (toSeconds - fromSeconds))
-		.sort((a, b) => a - b);
-	if (slopes.length === 0) return 0;
-	const middle = Math.floor(slopes.length / 2);
-	return slopes.length % 2 === 1 ? slopes[middle]! : (slopes[middle - 1]! + slopes[middle]!) / 2;
+	const lengthOf = ({fromSeconds, toSeconds}: Stretch) => toSeconds - fromSeconds;
+	const agreeing = (slope: number) =>
+		stretches.filter(each => Math.abs(each.ms - slope * lengthOf(each)) < agreeMs);
+	let best: readonly Stretch[] = [];
+	for (const each of [...stretches].sort((a, b) => lengthOf(b) - lengthOf(a))) {
+		const agreed = agreeing(each.ms / lengthOf(each));
+		if (agreed.length > best.length) best = agreed;
+	}
+
+	let [above, below] = [0, 0];
+	for (const each of best) {
+		above += each.ms * lengthOf(each);
+		below += lengthOf(each) ** 2;
+	}
+
+	return below > 0 ? (1000 * above) / below : 0;
 }

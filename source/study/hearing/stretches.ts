@@ -11,12 +11,17 @@ export function stretchesOf(impulses: readonly Impulse[]): Stretch[] {
 		if (!next) continue;
 		const onset = onsetOf(impulse, false);
 		if (!onset) continue;
-		const lag = lagBetween(impulse, next, onset.ms);
+		// A clock far off moves the second one out of the window: it is brought near by its own first sound.
+		const second = onsetOf(next, false);
+		if (!second) continue;
+		const nearMs = second.ms - onset.ms;
+		const moved = {...next, zero: next.zero + (nearMs * next.rateHz) / 1000};
+		const lag = lagBetween(impulse, moved, onset.ms);
 		stretches.push({
 			channel: impulse.sweep.channel,
 			fromSeconds: impulse.sweep.atSeconds,
 			toSeconds: next.sweep.atSeconds,
-			ms: lag.ms,
+			ms: lag.ms + nearMs,
 			likeness: lag.likeness,
 		});
 	}

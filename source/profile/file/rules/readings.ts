@@ -69,5 +69,28 @@ export function findReadingProblems(profile: Profile): Found[] {
 		known(['responses', index, 'seat'], seat, seats, 'a seat of this profile');
 	}
 
+	const ids = new Set<string>();
+	for (const [index, {id, seat}] of (profile.recordings ?? []).entries()) {
+		known(['recordings', index, 'seat'], seat, seats, 'a seat of this profile');
+		if (ids.has(id))
+			found.push({
+				path: ['recordings', index, 'id'],
+				value: id,
+				expected: 'each recording by an id of its own',
+				remedy: 'Rename or take out one of the two.',
+			});
+		ids.add(id);
+	}
+
+	for (const [index, {points}] of (profile.responses ?? []).entries()) {
+		if (points && points.levelsDb.length !== points.phasesDegrees.length)
+			found.push({
+				path: ['responses', index, 'points', 'phasesDegrees'],
+				value: `${points.phasesDegrees.length} numbers`,
+				expected: `as many as levelsDb, ${points.levelsDb.length}`,
+				remedy: 'Take this response out, and hear its recording again.',
+			});
+	}
+
 	return found;
 }

@@ -6,7 +6,8 @@ import {stretchesOf} from '../stretches.ts';
 
 /** Samples lost, or a link that wanders, show from here on, ms. */
 const leastJumpMs = 0.1;
-const alikeFrom = 0.7;
+/** Less alike, and the lag of the two is noise. */
+const alikeFrom = 0.85;
 
 /**
 Time that does not run evenly: samples that a recorder dropped shift every line after them, a wireless link shifts its
