@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import {inForce} from './observed.ts';
-import {decibels, finite, hertz, id, label, milliseconds, nonNegative, positive} from './primitives.ts';
+import {atLeast, decibels, finite, hertz, id, label, milliseconds, nonNegative} from './primitives.ts';
 
 const sources = z.array(z.string().min(1).max(60)).min(1).max(64);
 
@@ -35,9 +35,9 @@ export const recording = z.looseObject({
 const octaveDecay = z.looseObject({
 	hertz: hertz.describe('Nominal middle of the octave.'),
 	rangeDb: decibels.describe('From the strongest to the noise, dB.'),
-	edtSeconds: positive.optional().describe('Early decay time, seconds.'),
-	t20Seconds: positive.optional().describe('Decay from −5 to −25 dB, for 60 dB, seconds.'),
-	t30Seconds: positive.optional().describe('Decay from −5 to −35 dB, for 60 dB, seconds.'),
+	edtSeconds: atLeast(0.001).max(60).optional().describe('Early decay time, seconds.'),
+	t20Seconds: atLeast(0.001).max(60).optional().describe('Decay from −5 to −25 dB, for 60 dB, seconds.'),
+	t30Seconds: atLeast(0.001).max(60).optional().describe('Decay from −5 to −35 dB, for 60 dB, seconds.'),
 });
 
 /** Levels to 0.01 dB and phases to 0.1°, at 10 to 300 Hz in 1/48 octave and above in 1/24 octave, as far as they reach. */

@@ -33,7 +33,7 @@ const leastOffMs = 0.3;
 const clearFrom = 0.15;
 
 /** Arrivals and polarity of a playing's mains held against tape, stated latencies and settings in force. */
-export function heldAgainst(
+export function againstTape(
 	lines: readonly HeardLine[],
 	expected: readonly ExpectedLine[],
 	metresPerSecond: number,

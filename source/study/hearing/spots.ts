@@ -3,7 +3,7 @@ import {lagBetween} from './clock.ts';
 import type {HeardLine, HeardPlaying} from './heardPlaying.ts';
 
 /** How one playing lies against another, by the direct sound above 1 kHz of the lines that both have. */
-export type Shift = {
+export type SpotShift = {
 	/** Mean likeness, −1 to 1: near 1 where the microphone stood still. */
 	readonly likeness: number;
 	/** The second's time against the first's, ms, once both count from their first channel. */
@@ -22,7 +22,7 @@ const directOf = ({lines}: HeardPlaying) =>
 	lines.filter(({isSub, onset, direct}) => !isSub && onset && direct.sweep.law.toHertz > 4000);
 
 /** @returns `undefined` where the two have no line in common. */
-export function shiftBetween(first: HeardPlaying, second: HeardPlaying): Shift | undefined {
+export function shiftBetween(first: HeardPlaying, second: HeardPlaying): SpotShift | undefined {
 	const pairs = directOf(first).flatMap(line => {
 		const other = directOf(second).find(({channel}) => channel === line.channel);
 		return other ? [[line, other] as const] : [];

@@ -48,7 +48,7 @@ export function filteredBy(one: HeardResponse, by: HeardResponse): HeardResponse
 }
 
 /** Mean of responses, and the scatter of single ones about it within a band: dB below the mean's own level. */
-export function meanOf(
+export function meanResponse(
 	responses: readonly HeardResponse[],
 	frequenciesHz: Float64Array,
 	[fromHertz, toHertz]: readonly [number, number],

@@ -110,9 +110,9 @@ export function recordedBlend(
 	};
 }
 
-type Prepared = BlendFront & {readonly frequencies: Float64Array; readonly first: number};
+type PreparedFront = BlendFront & {readonly frequencies: Float64Array; readonly first: number};
 
-function prepare(front: BlendFront, frequenciesHz: Float64Array): Prepared {
+function prepare(front: BlendFront, frequenciesHz: Float64Array): PreparedFront {
 	const first = frequenciesHz.findIndex(hertz => hertz >= front.crossoverHertz / 2);
 	const last = frequenciesHz.findLastIndex(hertz => hertz <= 2 * front.crossoverHertz);
 	return {...front, frequencies: frequenciesHz.subarray(first, last + 1), first};
@@ -120,7 +120,7 @@ function prepare(front: BlendFront, frequenciesHz: Float64Array): Prepared {
 
 /** Mean level from half to twice the crossover by channel, dB; seats by their share. */
 function levelsOf(
-	fronts: readonly Prepared[],
+	fronts: readonly PreparedFront[],
 	channels: readonly string[],
 	changes: ReadonlyArray<{readonly addedMs: number; readonly isTurned: boolean}>,
 ): number[] {
@@ -149,7 +149,7 @@ function levelsOf(
 }
 
 /** The same if everything arrived in phase at every frequency. */
-function perfectLevels(fronts: readonly Prepared[], channels: readonly string[]): number[] {
+function perfectLevels(fronts: readonly PreparedFront[], channels: readonly string[]): number[] {
 	return byChannel(fronts, channels, ({frequencies, first, main, groups}) => {
 		let sum = 0;
 		for (let index = 0; index < frequencies.length; index += 1) {
@@ -164,9 +164,9 @@ function perfectLevels(fronts: readonly Prepared[], channels: readonly string[])
 }
 
 function byChannel(
-	fronts: readonly Prepared[],
+	fronts: readonly PreparedFront[],
 	channels: readonly string[],
-	levelOf: (front: Prepared) => number,
+	levelOf: (front: PreparedFront) => number,
 ): number[] {
 	return channels.map(channel => {
 		const own = fronts.filter(front => front.channel === channel);

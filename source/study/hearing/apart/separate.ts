@@ -1,7 +1,7 @@
 import type {HeardPlaying} from '../heardPlaying.ts';
 import {type HeardResponse, responseFrequencies} from '../responses.ts';
 import {shiftBetween} from '../spots.ts';
-import {aligned, combined, meanOf} from './complexLine.ts';
+import {aligned, combined, meanResponse} from './complexLine.ts';
 
 /** One change from a playing to the next at the same spot, made to a group of subs. */
 export type StateChange =
@@ -66,7 +66,7 @@ export function separate(playings: readonly HeardPlaying[], changes: readonly St
 
 	return {
 		mains,
-		groups: new Map([...found].map(([group, each]) => [group, meanOf(each, frequencies, band)])),
+		groups: new Map([...found].map(([group, each]) => [group, meanResponse(each, frequencies, band)])),
 	};
 }
 
