@@ -62,7 +62,13 @@ Length between two ends as they are held: each end of a reading is off by itself
 
 @param isWall - A plane is held in one direction only.
 */
-export function heldLength(world: World, from: string, to: string, holding: Holding, draws: Draws): number {
+export function heldLength(
+	world: Pick<World, 'places' | 'sizeMetres'>,
+	from: string,
+	to: string,
+	holding: Holding,
+	draws: Draws,
+): number {
 	const at = (end: string): Point | undefined => {
 		const {at: sources, seat, screen} = world.places;
 		const place = end === 'seat1' ? seat : end === 'screen' ? screen : sources[end as keyof typeof sources];

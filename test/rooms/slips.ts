@@ -115,21 +115,19 @@ export function possibleSlips(before: SettingsSet, set: SettingsSet): Slip[] {
 	return slips.filter(({kind, size}) => Number.isNaN(size) || size >= (kind === 'sub delay' ? 2 : 1));
 }
 
-/** One slip of each kind, and of trims one of each size that a bar speaks of: from 3 dB, and from 2 to 3 dB. */
+const isOfTrims = ({kind}: Slip) => kind === 'sign' || kind === 'forgotten' || kind === 'swapped';
+
+/** One slip of each kind of those that concern subs and crossovers; of trims one from 1, from 2 and from 3 dB, of any kind. */
 export function drawnSlips(before: SettingsSet, set: SettingsSet, draws: Draws): Slip[] {
 	const groups = new Map<string, Slip[]>();
 	for (const slip of possibleSlips(before, set)) {
-		const size =
-			Number.isNaN(slip.size) || slip.kind === 'sub delay'
-				? ''
-				: slip.size >= 3
-					? '3'
-					: slip.size >= 2
-						? '2'
-						: '1';
-		const key = `${slip.kind} ${size}`;
+		const key = isOfTrims(slip) ? `trim ${Math.min(3, Math.floor(slip.size + 1e-9))}` : slip.kind;
 		groups.set(key, [...(groups.get(key) ?? []), slip]);
 	}
 
-	return [...groups.values()].map(group => draws.pick(group));
+	// The kind is drawn first: there are many more pairs to swap than signs to get wrong.
+	return [...groups.values()].map(group => {
+		const kind = draws.pick([...new Set(group.map(slip => slip.kind))]);
+		return draws.pick(group.filter(slip => slip.kind === kind));
+	});
 }
