@@ -37,13 +37,14 @@ function movedText({about, name, readings}: MovedChange, unit: LengthUnit, isFul
 }
 
 function levelText(change: LevelChange): string {
-	const {before, after, withoutSettings, sigma} = change;
+	const {before, after, withoutSettings, isScatter} = change;
 	const tone = change.toneHertz === undefined ? '' : `, ${formatNumber(change.toneHertz, 0)} Hz`;
 	const read = `${change.name} at ${change.seatName}${tone}: ${formatSigned(change.change, 1)} dB (${formatNumber(before.value, 1)} → ${formatNumber(after.value, 1)} dB)`;
-	const own = withoutSettings ?? change.change;
 	const told =
-		withoutSettings === undefined ? '' : `, ${formatSigned(withoutSettings, 1)} dB without trim and volume`;
-	const within = Math.abs(own) <= 2 * sigma ? '; no more than two readings differ' : '';
+		withoutSettings === undefined
+			? ''
+			: `, of it ${formatSigned(withoutSettings, 1)} dB not from trim or volume`;
+	const within = isScatter ? '; within the scatter of two readings' : '';
 	return `${read}${told}${within}.`;
 }
 

@@ -24,8 +24,18 @@ function valueText(value: unknown, unit: string, lengthUnit: LengthUnit): string
 
 	if (typeof value === 'boolean') return value ? 'yes' : 'no';
 	if (typeof value === 'string') return value;
-	if (Array.isArray(value) && value.every(item => typeof item !== 'object')) return value.join(', ');
+	if (Array.isArray(value) && value.every(item => typeof item !== 'object'))
+		return unit === 'm'
+			? value.map(item => valueText(item, unit, lengthUnit)).join(', ')
+			: `${value.join(', ')}${unit && ` ${unit}`}`;
 	return Array.isArray(value) ? `${value.length} entries` : 'other data';
+}
+
+const isObject = (value: unknown) => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function describedText(before: unknown, after: unknown): string {
+	if (before === undefined) return 'described for the first time';
+	return after === undefined ? 'no longer described' : 'described anew';
 }
 
 /** One field of a box or speaker that reads differently: `low limit 55 Hz → 40 Hz`. The unit comes from the key's name. */
@@ -44,6 +54,7 @@ export function fieldText({path, before, after}: FieldChange, lengthUnit: Length
 		.map(part => part.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`))
 		.join(' ');
 	const unit = isLength ? 'm' : suffix ? units[suffix]! : '';
+	if (isObject(before) || isObject(after)) return `${words.trim()} ${describedText(before, after)}`;
 	const [was, is] = [valueText(before, unit, lengthUnit), valueText(after, unit, lengthUnit)];
 	return was === is ? `${words.trim()} other than before` : `${words.trim()} ${was} → ${is}`;
 }

@@ -47,7 +47,7 @@ const groups: ReadonlyArray<{readonly title: string; readonly kinds: ReadonlyArr
 const shortLines = 6;
 
 function isWorthShowing(change: Change): boolean {
-	if (change.kind === 'level') return Math.abs(change.withoutSettings ?? change.change) > 2 * change.sigma;
+	if (change.kind === 'level') return !change.isScatter;
 	return change.kind !== 'tape read again' && change.kind !== 'only in one';
 }
 

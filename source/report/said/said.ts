@@ -3,12 +3,14 @@ import {listed} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
 import type {CrossoverFacts} from '../../study/calibration/crossover/facts.ts';
 import type {HeadroomFacts} from '../../study/calibration/headroom/facts.ts';
+import type {DiffFacts} from '../../study/comparison/diff/facts.ts';
 import type {HearingFacts} from '../../study/hearing/facts.ts';
 import type {PlacementFacts} from '../../study/placement/facts.ts';
 import type {RoomFacts} from '../../study/room/facts.ts';
 import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {arrangementSentences} from './arrangement.ts';
 import {crossoverSentences} from './crossover.ts';
+import {diffSentences} from './diff.ts';
 import {headroomSentences} from './headroom.ts';
 import {hearingSentences} from './hearing.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
@@ -23,6 +25,7 @@ export interface AllFacts
 	extends HearingFacts,
 		ArrangementFacts,
 		CrossoverFacts,
+		DiffFacts,
 		HeadroomFacts,
 		PlacementFacts,
 		RoomFacts,
@@ -35,6 +38,7 @@ const sentences: Sentences<AllFacts> = {
 	...hearingSentences,
 	...arrangementSentences,
 	...crossoverSentences,
+	...diffSentences,
 	...headroomSentences,
 	...placementSentences,
 	...roomSentences,

@@ -11,8 +11,13 @@ test.each([
 		'timing speed of sound 343 m/s → 340 m/s',
 	],
 	[{path: 'invertsSubs', before: false, after: true}, 'inverts subs no → yes'],
-	[{path: 'crossover.choicesHertz', before: [60, 80], after: [80]}, 'crossover choices 60, 80 → 80'],
-	[{path: 'cables', before: {a: 1}, after: {a: 2}}, 'cables other than before'],
+	[{path: 'crossover.choicesHertz', before: [60, 80], after: [80]}, 'crossover choices 60, 80 Hz → 80 Hz'],
+	[{path: 'cables', before: {a: 1}, after: {a: 2}}, 'cables described anew'],
+	[{path: 'wiring', before: undefined, after: {a: 2}}, 'wiring described for the first time'],
+	[
+		{path: 'ceiling.heightsMetres', before: [2.6, 1.9], after: [1.9, 2.6]},
+		'ceiling heights 2.60 m, 1.90 m → 1.90 m, 2.60 m',
+	],
 ])('`fieldText` reads the unit off the key of %j', (field, text) => {
 	expect(fieldText(field, 'm')).toBe(text);
 });

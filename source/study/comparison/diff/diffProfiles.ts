@@ -1,8 +1,9 @@
 import {isStale} from '../../../profile/ask/digest.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
+import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
-import type {Remark} from '../../calibration/result.ts';
 import {isSameValue} from './equality.ts';
+import type {DiffFinding} from './facts.ts';
 import {gearChanges} from './gear.ts';
 import {levelChanges} from './levels.ts';
 import {matchProfiles} from './match.ts';
@@ -13,62 +14,26 @@ import type {Solved} from './solved.ts';
 
 const labelOf = ({name, date, room}: Profile): ProfileLabel => ({name, date, room: room.name});
 
-function remarksOn(older: Profile, newer: Profile, sameRoom: boolean): Remark[] {
-	const remarks: Remark[] = [];
-	if (isSameValue(older, newer)) {
-		remarks.push({
-			kind: 'note',
-			code: 'one-profile-twice',
-			text: 'The two files hold the same profile, word for word. Was the other one meant?',
-		});
-	}
-
+function remarksOn(older: Profile, newer: Profile, sameRoom: boolean): DiffFinding[] {
+	const remarks: DiffFinding[] = [];
+	if (isSameValue(older, newer)) remarks.push(finding('note', 'one-profile-twice', []));
 	if (!sameRoom) {
-		remarks.push({
-			kind: 'doubt',
-			code: 'different-rooms',
-			text: `The rooms differ: ${older.room.name} and ${newer.room.name}. Channels, readings and settings are compared all the same; “moved” then means “stands elsewhere”.`,
-		});
+		const facts = {olderRoom: older.room.name, newerRoom: newer.room.name};
+		remarks.push(finding('doubt', 'different-rooms', [], facts));
 	}
 
 	if (newer.date < older.date) {
-		remarks.push({
-			kind: 'doubt',
-			code: 'dates-run-backwards',
-			text: `The second profile, ${newer.date}, is older than the first, ${older.date}. “Before” and “after” follow the order of the files.`,
-		});
+		const facts = {firstDate: older.date, secondDate: newer.date};
+		remarks.push(finding('doubt', 'dates-run-backwards', [], facts));
 	}
 
-	for (const [profile, word] of [
+	for (const [profile, side] of [
 		[older, 'older'],
 		[newer, 'newer'],
 	] as const) {
-		if (!standingSettings(profile)) {
-			remarks.push({
-				kind: 'note',
-				code: 'settings-missing',
-				about: word,
-				text: `The ${word} profile stores no settings. What its readings ask for is compared instead.`,
-			});
-		}
-
-		if (isStale(profile)) {
-			remarks.push({
-				kind: 'doubt',
-				code: 'settings-stale',
-				about: word,
-				text: `The ${word} profile’s settings were computed before its latest readings or gear. What that changes counts as unexplained.`,
-			});
-		}
-
-		if (!profile.receiver) {
-			remarks.push({
-				kind: 'note',
-				code: 'receiver-missing',
-				about: word,
-				text: `The ${word} profile describes no receiver. Its settings have no steps, so their changes stay unexplained.`,
-			});
-		}
+		if (!standingSettings(profile)) remarks.push(finding('note', 'settings-missing', [], {side}));
+		if (isStale(profile)) remarks.push(finding('doubt', 'settings-stale', [], {side}));
+		if (!profile.receiver) remarks.push(finding('note', 'receiver-missing', [], {side}));
 	}
 
 	return remarks;

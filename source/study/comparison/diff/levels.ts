@@ -66,6 +66,9 @@ function groupsOf(profile: Profile, rename: (id: string) => string): Map<string,
 	return groups;
 }
 
+/** Two readings of one thing differ by less than this in 19 of 20 cases, standard uncertainties of the difference. */
+const scatterSigmas = 2;
+
 /** Levels that both profiles hold and that differ, as read and with the settings in force taken out. */
 export function levelChanges(older: Profile, newer: Profile, rename: (id: string) => string): Change[] {
 	const before = groupsOf(older, rename);
@@ -80,6 +83,8 @@ export function levelChanges(older: Profile, newer: Profile, rename: (id: string
 			now.inForceDb === undefined || then.inForceDb === undefined
 				? undefined
 				: change - (now.inForceDb - then.inForceDb);
+		const own = withoutSettings ?? change;
+		const sigma = Math.hypot(then.mean.sigma, now.mean.sigma);
 		changes.push({
 			kind: 'level',
 			about: now.source,
@@ -91,8 +96,9 @@ export function levelChanges(older: Profile, newer: Profile, rename: (id: string
 			after: now.mean,
 			change,
 			...(withoutSettings === undefined ? {} : {withoutSettings}),
-			sigma: Math.hypot(then.mean.sigma, now.mean.sigma),
-			weight: Math.abs(withoutSettings ?? change) / changeScale.dB,
+			sigma,
+			isScatter: Math.abs(own) <= scatterSigmas * sigma,
+			weight: Math.abs(own) / changeScale.dB,
 		});
 	}
 

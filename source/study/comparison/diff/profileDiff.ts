@@ -1,4 +1,5 @@
-import type {Remark, Uncertain} from '../../calibration/result.ts';
+import type {Uncertain} from '../../calibration/result.ts';
+import type {DiffFinding} from './facts.ts';
 
 /** What can carry a name of its own in a profile. */
 export type ThingKind = 'channel' | 'sub' | 'seat' | 'output';
@@ -113,6 +114,8 @@ export type LevelChange = {
 	/** The change with trim and master volume in force taken out; absent where one side does not tell them. */
 	readonly withoutSettings?: number;
 	readonly sigma: number;
+	/** Whether two readings of one and the same thing could differ by as much. */
+	readonly isScatter: boolean;
 	readonly weight: number;
 };
 
@@ -162,5 +165,5 @@ export type ProfileDiff = {
 	readonly matches: readonly Match[];
 	readonly settings: readonly SettingChange[];
 	readonly changes: readonly Change[];
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly DiffFinding[];
 };

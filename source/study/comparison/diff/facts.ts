@@ -1,0 +1,15 @@
+import type {FindingOf, NoFacts} from '../../../profile/finding.ts';
+
+type OfOneProfile = {readonly side: 'older' | 'newer'};
+
+/** What findings on two profiles are said with. */
+export type DiffFacts = {
+	'one-profile-twice': NoFacts;
+	'different-rooms': {readonly olderRoom: string; readonly newerRoom: string};
+	'dates-run-backwards': {readonly firstDate: string; readonly secondDate: string};
+	'settings-missing': OfOneProfile;
+	'settings-stale': OfOneProfile;
+	'receiver-missing': OfOneProfile;
+};
+
+export type DiffFinding = FindingOf<DiffFacts>;
