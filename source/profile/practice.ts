@@ -157,3 +157,23 @@ export const lfeTopHertz = 120;
 
 /** Choices ranked where the receiver's are not known, hertz. */
 export const usualChoicesHertz = [40, 50, 60, 70, 80, 90, 100, 110, 120, 150] as const;
+
+/**
+Largest residuals that count as met, dB, and the standard deviation that a meter put down anew adds: 12 cm move noise by
+0.55 dB and tones by 1.1 dB, in holes by 2.8 dB. From simulated rooms: with these limits and a second look one clean round
+in twenty is called missed. Who marks the place of the meter may ask for more.
+*/
+export const proofLimits = {
+	unmarked: {noiseDb: 1.75, toneDb: 3},
+	marked: {noiseDb: 1.5, toneDb: 2.5},
+	placeSigma: {noiseDb: 0.55, toneDb: 1.1},
+} as const;
+
+/** No forecast for a tone expected this far below its parts, dB: in a hole the meter's place decides. From simulated rooms. */
+export const deepestForecastDb = 6;
+
+/** Nor for subs together whose cross term is weaker than this share of full addition. From simulated rooms. */
+export const leastCrossShare = 0.5;
+
+/** Nor for what is expected less than this above the background, dB: below it a reading says nothing (ISO 3744 stops at 6). */
+export const leastAboveBackgroundDb = 3;

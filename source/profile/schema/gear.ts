@@ -198,4 +198,10 @@ export const kit = z.looseObject({
 			'How far two readings of the same thing differ, one standard deviation; 0.5 dB where not given.',
 		),
 	meterWeighting: z.enum(['A', 'C', 'Z']).optional().describe('Weighting that the meter is set to.'),
+	meterPlaceMarked: z
+		.boolean()
+		.optional()
+		.describe(
+			'Whether the place of the meter is marked, by a stand or tape on the floor, so that it stands there again.',
+		),
 });

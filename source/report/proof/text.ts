@@ -1,18 +1,22 @@
+import {listed} from '../../profile/names.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {
 	Explanation,
 	Finding,
+	Mistake,
 	ProofReading,
 	ProofResult,
 } from '../../study/calibration/proof/proofResult.ts';
 import {remarkLines} from '../remarks.ts';
+import {headOf, sentenceOf} from '../said/said.ts';
 import type {Say} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 
 const verdictText = {
-	met: 'Proof met: every reading is where the settings should put it.',
+	met: 'Proof met: every reading asked for was read and is where the settings should put it.',
 	missed: 'Proof missed.',
+	open: 'Proof open: nothing is missed, but not everything is read and judged.',
 	none: 'No second round to hold against the predictions.',
 } as const;
 
@@ -29,18 +33,26 @@ export function trustText({trust, likelihood}: Explanation): string {
 }
 
 /** One finding: every explanation that fits, and the check that would confirm the first. */
-export function findingLines({explanations}: Finding, width: number): string[] {
+export function findingLines({explanations}: Finding, width: number, say: Say): string[] {
 	return explanations.flatMap((explanation, index) => {
-		const texts = explanation.mistakes.map(({text}) => text).join(' ');
-		const checks = index === 0 ? ` ${explanation.mistakes.map(({check}) => check).join(' ')}` : '';
+		const texts = explanation.mistakes.map(mistake =>
+			index === 0 ? sentenceOf(mistake, say) : `${slipHead(mistake, say)}.`,
+		);
 		const lead = index === 0 ? '  - ' : '    or: ';
-		return wrap(`${trustText(explanation)}. ${texts}${checks}`, width, lead);
+		return wrap(`${trustText(explanation)}. ${texts.join(' ')}`, width, lead);
 	});
+}
+
+/** A slip with its subject's name, without the check. */
+export function slipHead(mistake: Mistake, say: Say): string {
+	const names = listed(mistake.about.map(id => say.name(id)));
+	const head = headOf(mistake, say);
+	return head.includes(': ') ? head : `${names}: ${head}`;
 }
 
 /** A second round as text: the verdict, each reading against its prediction, what explains the misses, what is left. */
 export function proofText(result: ProofResult, width: number, say: Say): string {
-	const {readings, missing, masterShiftDb, findings, verdict, toleranceDb} = result;
+	const {readings, missing, masterShiftDb, findings, verdict} = result;
 	const rows = readings.map(
 		({name, seatName, predicted, read, residual, tolerance, verdict: one, ...rest}) => [
 			name,
@@ -50,7 +62,7 @@ export function proofText(result: ProofResult, width: number, say: Say): string 
 			formatNumber(read.value, 1),
 			formatSigned(residual, 1),
 			`±${formatNumber(tolerance, 1)}`,
-			one,
+			one === 'again' ? 'read again' : one,
 		],
 	);
 	const plan = missing.map(({name, seatName, predicted, ...rest}) => [
@@ -70,16 +82,13 @@ export function proofText(result: ProofResult, width: number, say: Say): string 
 		{title: '', importance: 8},
 	] as const;
 	return [
-		...wrap(
-			`${verdictText[verdict]} Tolerance ±${formatNumber(toleranceDb, 1)} dB, or what the noise allows.`,
-			width,
-		),
-		...(masterShiftDb
+		...wrap(verdictText[verdict], width),
+		...(masterShiftDb?.isMoved
 			? wrap(`Taken out first: ${formatSigned(masterShiftDb.value, 1)} dB common to all.`, width)
 			: []),
 		...(rows.length > 0 ? ['', ...tableLines(columns, rows, width)] : []),
 		...(findings.length > 0
-			? ['', 'What explains it', ...findings.flatMap(finding => findingLines(finding, width))]
+			? ['', 'What explains it', ...findings.flatMap(finding => findingLines(finding, width, say))]
 			: []),
 		...(plan.length > 0 ? ['', 'Still to read, dB', ...tableLines(columns.slice(0, 4), plan, width)] : []),
 		...remarkLines(result.remarks, width, say),

@@ -3,6 +3,7 @@ import {listed} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
 import type {CrossoverFacts} from '../../study/calibration/crossover/facts.ts';
 import type {HeadroomFacts} from '../../study/calibration/headroom/facts.ts';
+import type {ProofFacts} from '../../study/calibration/proof/facts.ts';
 import type {DiffFacts} from '../../study/comparison/diff/facts.ts';
 import type {HearingFacts} from '../../study/hearing/facts.ts';
 import type {PlacementFacts} from '../../study/placement/facts.ts';
@@ -15,6 +16,7 @@ import {headroomSentences} from './headroom.ts';
 import {hearingSentences} from './hearing.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
 import {placementSentences} from './placement.ts';
+import {proofSentences} from './proof.ts';
 import {roomSentences} from './room.ts';
 import type {Say} from './say.ts';
 import {asSentence, type Sentences, type Words} from './sentences.ts';
@@ -28,6 +30,7 @@ export interface AllFacts
 		DiffFacts,
 		HeadroomFacts,
 		PlacementFacts,
+		ProofFacts,
 		RoomFacts,
 		WiringFacts {}
 
@@ -41,6 +44,7 @@ const sentences: Sentences<AllFacts> = {
 	...diffSentences,
 	...headroomSentences,
 	...placementSentences,
+	...proofSentences,
 	...roomSentences,
 	...wiringSentences,
 };

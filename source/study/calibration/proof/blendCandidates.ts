@@ -7,20 +7,16 @@ import {
 	withOutput,
 } from '../../../profile/ask/boxState.ts';
 import {type Line, lineOf} from '../../../profile/ask/lines.ts';
-import {nameOf} from '../../../profile/names.ts';
+import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {inMs} from '../words.ts';
-import type {Candidate} from './candidates.ts';
+import type {SlipCandidate} from './candidate.ts';
+import type {SetControl} from './facts.ts';
 
 const shareOf = {polarity: 0.02, 'sub delay forgotten': 0.02, 'sub delay': 0.01, crossover: 0.01};
 
 /** Delays tried for an entry that is off by an unknown amount: within half a period of 33 Hz. */
 const searchMs = 15;
 const searchStepMs = 1;
-
-function lineName(profile: Profile, {channel, output}: Line): string {
-	return output === undefined ? nameOf(profile, channel) : `output ${output}`;
-}
 
 function withDelay(state: BoxState, {channel, output}: Line, addedMs: number): BoxState {
 	return output === undefined
@@ -34,38 +30,29 @@ function inverted(state: BoxState, {channel, output}: Line): BoxState {
 		: withOutput(state, output, {isInverted: !outputState(state, output).isInverted});
 }
 
-function subCandidates(
-	profile: Profile,
+/** Mistakes in the delay and polarity of one line of a sub, or of the lines of all of them together. */
+function lineCandidates(
 	intended: BoxState,
 	former: BoxState,
-	line: Line,
+	lines: readonly Line[],
+	control: SetControl,
 	hasTones: boolean,
-): Candidate[] {
-	const name = lineName(profile, line);
-	const about = [line.output ?? line.channel];
-	const delayMs = delayOf(intended, line);
-	const formerMs = delayOf(former, line);
-	const found: Candidate[] = [
+): SlipCandidate[] {
+	const about = lines.map(({channel, output}) => output ?? channel);
+	const formerMs = lines.map(line => delayOf(former, line) - delayOf(intended, line));
+	const delayed = (state: BoxState, byMs: (index: number) => number) =>
+		lines.reduce((changed, line, index) => withDelay(changed, line, byMs(index)), state);
+	const found: SlipCandidate[] = [
 		{
-			mistake: {
-				kind: 'polarity',
-				about,
-				text: `${name}: the polarity is the other way round, in the box, at the sub’s switch or in a cable.`,
-				check: `Turn the polarity of ${name} and read both together again: the level should come to the one predicted.`,
-			},
-			change: state => inverted(state, line),
+			mistake: finding('doubt', 'slip-polarity', about, {control}),
+			change: state => lines.reduce(inverted, state),
 			logPrior: Math.log(shareOf.polarity),
 		},
 	];
-	if (Math.abs(formerMs - delayMs) >= 0.1) {
+	if (formerMs.some(off => Math.abs(off) >= 0.1)) {
 		found.push({
-			mistake: {
-				kind: 'sub delay forgotten',
-				about,
-				text: `${name}: the delay was not changed; it is off by ${inMs(formerMs - delayMs)}.`,
-				check: `Look at the delay or distance of ${name}: it should be the new one.`,
-			},
-			change: state => withDelay(state, line, formerMs - delayMs),
+			mistake: finding('doubt', 'slip-sub-delay-forgotten', about, {control, offMs: formerMs[0]!}),
+			change: state => delayed(state, index => formerMs[index]!),
 			logPrior: Math.log(shareOf['sub delay forgotten']),
 		});
 	}
@@ -76,13 +63,8 @@ function subCandidates(
 		if (step === 0) continue;
 		const addedMs = step * searchStepMs;
 		found.push({
-			mistake: {
-				kind: 'sub delay',
-				about,
-				text: `${name}: the delay is off by about ${inMs(addedMs)}.`,
-				check: `Look at the delay or distance of ${name}, then read the tones again, at three frequencies at least.`,
-			},
-			change: state => withDelay(state, line, addedMs),
+			mistake: finding('doubt', 'slip-sub-delay', about, {control, offMs: addedMs}),
+			change: state => delayed(state, () => addedMs),
 			// One of so many amounts: their shares add up to that of the mistake.
 			logPrior: Math.log(shareOf['sub delay'] / (2 * steps)),
 		});
@@ -91,21 +73,15 @@ function subCandidates(
 	return found;
 }
 
-function crossoverCandidates(profile: Profile, intended: BoxState, channel: string): Candidate[] {
+function crossoverCandidates(profile: Profile, intended: BoxState, channel: string): SlipCandidate[] {
 	const {crossoverHertz} = channelState(intended, channel);
 	if (crossoverHertz === undefined) return [];
 	const {choicesHertz = [], fullRange = false} = profile.receiver?.crossover ?? {};
 	const others = [...choicesHertz, ...(fullRange ? (['full'] as const) : [])].filter(
 		choice => choice !== crossoverHertz,
 	);
-	const textOf = (choice: number | 'full') => (choice === 'full' ? 'full range' : `${choice} Hz`);
 	return others.map(choice => ({
-		mistake: {
-			kind: 'crossover' as const,
-			about: [channel],
-			text: `${nameOf(profile, channel)}: the crossover stands at ${textOf(choice)} instead of ${textOf(crossoverHertz)}.`,
-			check: `Look at the crossover of ${nameOf(profile, channel)} in the receiver: it should be ${textOf(crossoverHertz)}.`,
-		},
+		mistake: finding('doubt', 'slip-crossover', [channel], {stands: choice, should: crossoverHertz}),
 		change: state => withChannel(state, channel, {crossoverHertz: choice}),
 		logPrior: Math.log(shareOf.crossover / others.length),
 	}));
@@ -121,15 +97,24 @@ export function blendCandidates(
 	intended: BoxState,
 	former: BoxState,
 	among: {readonly subs: readonly string[]; readonly mains: readonly string[]; readonly hasTones: boolean},
-): Candidate[] {
+): SlipCandidate[] {
 	const lines = new Map(
 		among.subs.map(sub => {
 			const line = lineOf(profile, sub);
 			return [line.output ?? line.channel, line];
 		}),
 	);
+	const controlOf = ({channel, output}: Line): SetControl =>
+		output === undefined ? {box: 'receiver', id: channel} : {box: 'processor', id: output};
+	// Subs that share a channel of the receiver are all moved by one entry there.
+	const all = [...lines.values()];
+	const together =
+		all.length > 1
+			? lineCandidates(intended, former, all, {box: 'all subs', id: all[0]!.channel}, among.hasTones)
+			: [];
 	return [
-		...[...lines.values()].flatMap(line => subCandidates(profile, intended, former, line, among.hasTones)),
+		...all.flatMap(line => lineCandidates(intended, former, [line], controlOf(line), among.hasTones)),
+		...together,
 		...among.mains.flatMap(channel => crossoverCandidates(profile, intended, channel)),
 	];
 }

@@ -6,37 +6,27 @@ import {
 	withOutput,
 } from '../../../profile/ask/boxState.ts';
 import {lineOf} from '../../../profile/ask/lines.ts';
-import {nameOf} from '../../../profile/names.ts';
+import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {inSignedDb} from '../words.ts';
 import {blendCandidates} from './blendCandidates.ts';
-import type {Predictor} from './predictor.ts';
-import type {Mistake} from './proofResult.ts';
+import type {SlipCandidate} from './candidate.ts';
+import type {Predictor} from './forecast.ts';
 import {isSub} from './rounds.ts';
-
-/** A mistake that may have been made, what would then stand in the boxes, and how often it happens. */
-export type Candidate = {
-	readonly mistake: Mistake;
-	readonly change: (state: BoxState) => BoxState;
-	/** Natural logarithm of the share of rounds in which it happens. Common practice, no source. */
-	readonly logPrior: number;
-};
 
 const shareOf = {
 	sign: 0.02,
 	forgotten: 0.02,
-	'other step': 0.01,
+	'other-step': 0.01,
 	swapped: 0.01,
-	'all signs': 0.005,
-	'all forgotten': 0.01,
+	'all-signs': 0.005,
+	'all-forgotten': 0.01,
 };
 /** A trim change below this cannot be seen with a meter, dB. */
 const leastVisibleDb = 0.25;
 
 type Control = {
 	readonly id: string;
-	readonly name: string;
-	readonly box: 'receiver' | 'bass processor';
+	readonly box: 'receiver' | 'processor';
 	readonly intendedDb: number;
 	readonly formerDb: number;
 	readonly stepDb: number;
@@ -57,7 +47,6 @@ function controls(
 		...channels.map(
 			(id): Control => ({
 				id,
-				name: nameOf(profile, id),
 				box: 'receiver',
 				intendedDb: channelState(intended, id).trimDb,
 				formerDb: channelState(former, id).trimDb,
@@ -68,8 +57,7 @@ function controls(
 		...outputs.map(
 			(id): Control => ({
 				id,
-				name: `output ${id}`,
-				box: 'bass processor',
+				box: 'processor',
 				intendedDb: outputState(intended, id).gainDb,
 				formerDb: outputState(former, id).gainDb,
 				stepDb: profile.bassProcessor?.gain.stepDb ?? 1,
@@ -84,15 +72,13 @@ function stepFactors(stepDb: number): number[] {
 	return stepDb === 1 ? [2, 0.5] : [1 / stepDb, stepDb];
 }
 
-function controlCandidates(control: Control): Candidate[] {
-	const {id, name, box, intendedDb, formerDb, stepDb, set} = control;
-	const one = (kind: 'sign' | 'forgotten' | 'other step', db: number, how: string): Candidate[] => {
+function controlCandidates({id, box, intendedDb, formerDb, stepDb, set}: Control): SlipCandidate[] {
+	const one = (kind: 'sign' | 'forgotten' | 'other-step', db: number): SlipCandidate[] => {
 		if (Math.abs(db - intendedDb) < leastVisibleDb) return [];
-		const text = `${name}: ${how}, so ${inSignedDb(db)} stands there instead of ${inSignedDb(intendedDb)}.`;
-		const check = `Look at the level of ${name} in the ${box}: it should read ${inSignedDb(intendedDb)}.`;
+		const facts = {control: {box, id}, standsDb: db, shouldDb: intendedDb};
 		return [
 			{
-				mistake: {kind, about: [id], text, check},
+				mistake: finding('doubt', `slip-${kind}`, [id], facts),
 				change: state => set(state, db),
 				logPrior: Math.log(shareOf[kind]),
 			},
@@ -100,29 +86,25 @@ function controlCandidates(control: Control): Candidate[] {
 	};
 
 	return [
-		...one('sign', -intendedDb, 'the sign was turned round'),
+		...one('sign', -intendedDb),
 		// A former value of the opposite sign is the same as a turned sign: one entry is enough, both words are said.
-		...one('forgotten', formerDb, 'the entry was forgotten'),
-		...stepFactors(stepDb).flatMap(factor =>
-			one('other step', intendedDb * factor, 'the steps were counted as decibels or the other way round'),
-		),
+		...one('forgotten', formerDb),
+		...stepFactors(stepDb).flatMap(factor => one('other-step', intendedDb * factor)),
 	];
 }
 
-function swapCandidates(list: readonly Control[]): Candidate[] {
+function swapCandidates(list: readonly Control[]): SlipCandidate[] {
 	return list.flatMap((first, index) =>
-		list.slice(index + 1).flatMap((second): Candidate[] => {
+		list.slice(index + 1).flatMap((second): SlipCandidate[] => {
 			const isVisible =
 				first.box === second.box && Math.abs(first.intendedDb - second.intendedDb) >= leastVisibleDb;
 			if (!isVisible) return [];
 			return [
 				{
-					mistake: {
-						kind: 'swapped',
-						about: [first.id, second.id],
-						text: `${first.name} and ${second.name}: each has the other’s level.`,
-						check: `Look at both in the ${first.box}: ${first.name} should read ${inSignedDb(first.intendedDb)}, ${second.name} ${inSignedDb(second.intendedDb)}.`,
-					},
+					mistake: finding('doubt', 'slip-swapped', [first.id, second.id], {
+						first: {box: first.box, id: first.id, shouldDb: first.intendedDb},
+						second: {box: second.box, id: second.id, shouldDb: second.intendedDb},
+					}),
 					change: state => second.set(first.set(state, second.intendedDb), first.intendedDb),
 					logPrior: Math.log(shareOf.swapped),
 				},
@@ -131,23 +113,19 @@ function swapCandidates(list: readonly Control[]): Candidate[] {
 	);
 }
 
-function allCandidates(list: readonly Control[]): Candidate[] {
+function allCandidates(list: readonly Control[]): SlipCandidate[] {
 	const receiver = list.filter(({box}) => box === 'receiver');
-	const one = (
-		kind: 'all signs' | 'all forgotten',
-		text: string,
-		dbOf: (control: Control) => number,
-	): Candidate[] => {
+	const one = (kind: 'all-signs' | 'all-forgotten', dbOf: (control: Control) => number): SlipCandidate[] => {
 		const wrong = receiver.filter(control => Math.abs(dbOf(control) - control.intendedDb) >= leastVisibleDb);
 		if (wrong.length < 2) return [];
 		return [
 			{
-				mistake: {
-					kind,
-					about: wrong.map(({id}) => id),
-					text,
-					check: `Look at the levels of ${wrong[0]!.name} and ${wrong[1]!.name} in the receiver: they should read ${inSignedDb(wrong[0]!.intendedDb)} and ${inSignedDb(wrong[1]!.intendedDb)}.`,
-				},
+				mistake: finding(
+					'doubt',
+					`slip-${kind}`,
+					wrong.map(({id}) => id),
+					{examples: wrong.slice(0, 2).map(({id, intendedDb}) => ({id, shouldDb: intendedDb}))},
+				),
 				change: state => wrong.reduce((changed, control) => control.set(changed, dbOf(control)), state),
 				logPrior: Math.log(shareOf[kind]),
 			},
@@ -155,16 +133,8 @@ function allCandidates(list: readonly Control[]): Candidate[] {
 	};
 
 	return [
-		...one(
-			'all signs',
-			'All levels were typed in with the sign turned round.',
-			({intendedDb}) => -intendedDb,
-		),
-		...one(
-			'all forgotten',
-			'The receiver still holds the levels from before; the new ones were not stored.',
-			({formerDb}) => formerDb,
-		),
+		...one('all-signs', ({intendedDb}) => -intendedDb),
+		...one('all-forgotten', ({formerDb}) => formerDb),
 	];
 }
 
@@ -178,7 +148,7 @@ export function candidates(
 	intended: BoxState,
 	former: BoxState,
 	used: readonly Predictor[],
-): Candidate[] {
+): SlipCandidate[] {
 	const atoms = new Set(used.flatMap(predictor => predictor.atoms));
 	const list = controls(profile, intended, former, atoms);
 	const areTogether = used.some(predictor => predictor.atoms.length > 1);

@@ -1,4 +1,4 @@
-import type {Candidate} from './candidates.ts';
+import type {SlipCandidate} from './candidate.ts';
 import type {Explanation, Finding} from './proofResult.ts';
 import {type Evidence, type Scenario, touches} from './scenarios.ts';
 
@@ -38,7 +38,7 @@ function components(scenarios: readonly Weighted[], evidence: Judged): Array<Set
 function explanationsOf(
 	group: ReadonlySet<number>,
 	scenarios: readonly Weighted[],
-	all: readonly Candidate[],
+	all: readonly SlipCandidate[],
 	evidence: Judged,
 ) {
 	const inGroup = (mistake: number) => [...group].some(index => touches(evidence.effects[mistake]!, index));
@@ -48,7 +48,9 @@ function explanationsOf(
 		// Delays off by neighbouring amounts are one explanation, told by its best amount.
 		const key = mistakes
 			.map(mistake =>
-				all[mistake]!.mistake.kind === 'sub delay' ? `delay ${all[mistake]!.mistake.about.join()}` : mistake,
+				all[mistake]!.mistake.code === 'slip-sub-delay'
+					? `delay ${all[mistake]!.mistake.about.join()}`
+					: mistake,
 			)
 			.join('|');
 		const set = sets.get(key);
@@ -69,7 +71,7 @@ Groups what the search found by the readings concerned, and names every explanat
 */
 export function findingsOf(
 	sorted: readonly Scenario[],
-	all: readonly Candidate[],
+	all: readonly SlipCandidate[],
 	evidence: Judged,
 	keys: readonly string[],
 	shiftDb: number,
@@ -106,14 +108,15 @@ export function findingsOf(
 				return touches(evidence.effects[mistake]!, index) && size >= Math.max(1, 3 * evidence.sigmas[index]!);
 			});
 		const isKnown = (mistakes: readonly number[]) =>
-			mistakes.every(mistake => all[mistake]!.mistake.kind !== 'something else');
+			mistakes.every(mistake => all[mistake]!.mistake.code !== 'slip-unexplained');
 		// How often a mistake happens may choose between two that fit alike, but makes neither certain.
 		const hasRival = (own: (typeof named)[number]) =>
 			claims.some(
 				other =>
 					other !== own &&
 					isKnown(other.mistakes) &&
-					other.mistakes.length <= own.mistakes.length &&
+					// The same with something harmless besides is no other explanation.
+					!own.mistakes.every(mistake => other.mistakes.includes(mistake)) &&
 					other.chiSquare <= own.chiSquare + rivalWithin,
 			);
 		const trustOf = (own: (typeof named)[number]): Explanation['trust'] => {

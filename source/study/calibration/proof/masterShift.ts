@@ -5,33 +5,27 @@ import type {Uncertain} from '../result.ts';
 const leastShiftDb = 0.5;
 /** Of 1000 clean rounds one shows so large a shift; as 3.29 for a two-sided 0.1 %. */
 const shiftCritical = 3.29;
+/** The median of n normal values scatters √(π/2) as much as their mean. */
+const medianFactor = Math.sqrt(Math.PI / 2);
+
+/** What all mains have in common, and whether that is more than chance. */
+export type MasterShift = Uncertain & {readonly isMoved: boolean};
 
 /**
-One shift that all residuals have in common, as by another master volume.
+The shift that the mains have in common, as by another master volume: the median of their residuals, which a few wrong
+entries do not pull.
 
-From the middle residual, then the weighted mean of those near it, so that a few wrong ones do not pull.
-
-@param residuals - Shape (n), dB.
-@param sigmas - Shape (n), dB, each > 0.
-@returns `undefined` below three residuals, and where it is no more than chance.
+@param residuals - Of mains alone with noise, dB.
+@param sigmas - Shape as `residuals`, dB, each > 0.
+@returns `undefined` below three: two cannot tell a moved master volume from one channel that is off.
 */
-export function masterShift(residuals: readonly number[], sigmas: readonly number[]): Uncertain | undefined {
+export function masterShift(
+	residuals: readonly number[],
+	sigmas: readonly number[],
+): MasterShift | undefined {
 	if (residuals.length < 3) return undefined;
-	const middle = median(residuals);
-	let weights = 0;
-	let sum = 0;
-	let near = 0;
-	for (const [index, residual] of residuals.entries()) {
-		const sigma = sigmas[index]!;
-		if (Math.abs(residual - middle) > 2.5 * sigma) continue;
-		near++;
-		weights += 1 / sigma ** 2;
-		sum += residual / sigma ** 2;
-	}
-
-	// A minority that happens to agree is no common shift.
-	if (near * 2 <= residuals.length) return undefined;
-	const value = sum / weights;
-	const sigma = 1 / Math.sqrt(weights);
-	return Math.abs(value) >= Math.max(leastShiftDb, shiftCritical * sigma) ? {value, sigma} : undefined;
+	const value = median(residuals);
+	const meanSquare = sigmas.reduce((sum, sigma) => sum + sigma ** 2, 0) / sigmas.length;
+	const sigma = medianFactor * Math.sqrt(meanSquare / residuals.length);
+	return {value, sigma, isMoved: Math.abs(value) >= Math.max(leastShiftDb, shiftCritical * sigma)};
 }

@@ -1,11 +1,11 @@
 import {type BoxState, boxState} from '../../../profile/ask/boxState.ts';
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {settingsInForce, standingSettings} from '../../../profile/ask/settings.ts';
-import {channelNames} from '../../../profile/channels.ts';
-import {listed} from '../../../profile/names.ts';
+import {listed, nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {type Predictor, predictors} from './predictor.ts';
-import type {ProofPlanItem} from './proofResult.ts';
+import type {Predictor} from './forecast.ts';
+import type {ProofPlanItem, UnpredictedReason} from './planItem.ts';
+import {predictors} from './predictor.ts';
 import {readingKey, roundOf, type Taken} from './rounds.ts';
 import {subArrivals} from './subArrivals.ts';
 
@@ -16,6 +16,8 @@ export type Prepared = {
 	/** Settings that stood before them. */
 	readonly former: BoxState;
 	readonly predictors: readonly Predictor[];
+	/** Readings that cannot be forecast, with the reason. */
+	readonly unpredicted: ReadonlyMap<string, UnpredictedReason>;
 	/** Second-round readings by the predictor's key. */
 	readonly taken: ReadonlyMap<string, readonly Taken[]>;
 	readonly items: readonly ProofPlanItem[];
@@ -31,17 +33,6 @@ function formerState(profile: Profile): BoxState {
 	return boxState(profile, first && settingsInForce(profile, first));
 }
 
-function plainNames(profile: Profile, atoms: readonly string[]): string {
-	return listed(
-		atoms.map(
-			atom =>
-				profile.subs?.find(({id}) => id === atom)?.name ??
-				(channelNames as Partial<Record<string, string>>)[atom] ??
-				atom,
-		),
-	);
-}
-
 /**
 Predictions for every reading of the second round that the first gives ground for: at the reference seat, for the settings
 are made for it, and wherever else a reading was taken.
@@ -50,7 +41,7 @@ export function prepareProof(profile: Profile): Prepared {
 	const decided = standingSettings(profile);
 	const reference = referenceSeat(profile).id;
 	const intended = boxState(profile, decided);
-	const found = predictors(profile, intended, subArrivals(profile), reference);
+	const {predictors: found, unpredicted} = predictors(profile, intended, subArrivals(profile), reference);
 	const taken = new Map<string, Taken[]>();
 	for (const one of roundOf(profile, 'proof')) {
 		const key = readingKey(one.atoms, one.seat, one.signal);
@@ -63,7 +54,7 @@ export function prepareProof(profile: Profile): Prepared {
 		return {
 			key,
 			source: atoms,
-			name: plainNames(profile, atoms),
+			name: listed(atoms.map(atom => nameOf(profile, atom))),
 			seat,
 			seatName: profile.seats.find(({id}) => id === seat)?.name ?? seat,
 			weighting,
@@ -74,7 +65,7 @@ export function prepareProof(profile: Profile): Prepared {
 			...(assumption !== undefined && {assumption}),
 		};
 	});
-	return {intended, former: formerState(profile), predictors: found, taken, items};
+	return {intended, former: formerState(profile), predictors: found, unpredicted, taken, items};
 }
 
 /**

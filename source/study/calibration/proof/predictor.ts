@@ -1,29 +1,16 @@
 import type {BoxState} from '../../../profile/ask/boxState.ts';
 import {lineOf} from '../../../profile/ask/lines.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
-import type {Profile, Signal} from '../../../profile/types.ts';
+import {deepestForecastDb, leastAboveBackgroundDb} from '../../../profile/practice.ts';
+import type {Profile} from '../../../profile/types.ts';
+import {backgroundAt} from '../levels/backgroundAt.ts';
+import {alikePredictor} from './alikePredictor.ts';
+import type {Predictor} from './forecast.ts';
 import {meterView, ownLevel, settingsDb} from './ownLevels.ts';
-import type {ProofPlanItem} from './proofResult.ts';
+import type {UnpredictedReason} from './planItem.ts';
 import {isSub, readingKey, roundOf, signalText, type Taken} from './rounds.ts';
 import {subsTogether} from './subsTogether.ts';
 import {blendPredictor, subsAtTone} from './toneTogether.ts';
-
-/** Forecasts what the meter shows of one thing under any settings. */
-export type Predictor = {
-	readonly key: string;
-	readonly atoms: readonly string[];
-	readonly seat: string;
-	readonly weighting: 'A' | 'C' | 'Z';
-	readonly signal: Signal;
-	readonly shows: ProofPlanItem['shows'];
-	readonly assumption?: string;
-	/** Standard uncertainty of the forecast, dB. */
-	readonly sigmaDb: number;
-	/** Of sources together: level below which a cancellation is not told by its depth, dB. */
-	readonly floorDb?: number;
-	/** Level as the meter shows it, dB. */
-	readonly level: (state: BoxState, addedDelayMs?: number) => number;
-};
 
 /** First-round readings of one source, seat and signal, whatever settings they were taken under. */
 function grouped(taken: readonly Taken[]): Map<string, Taken[]> {
@@ -81,6 +68,22 @@ function assumedTogether(
 	return [...bySignal.values()].some(atoms => atoms.size === all.length && all.length > 1) ? [all] : [];
 }
 
+/** What the first round lets forecast, and what it does not, with the reason. */
+export type Forecasts = {
+	readonly predictors: readonly Predictor[];
+	readonly unpredicted: ReadonlyMap<string, UnpredictedReason>;
+};
+
+/** Why a forecast that can be made should not be, under the settings intended. */
+function tooWeak(profile: Profile, predictor: Predictor, intended: BoxState): UnpredictedReason | undefined {
+	const {seat, weighting, depthDb} = predictor;
+	if (depthDb !== undefined && depthDb > deepestForecastDb) return 'hole';
+	const background = backgroundAt(profile, seat, weighting);
+	return background !== undefined && !(predictor.level(intended) - background > leastAboveBackgroundDb)
+		? 'background'
+		: undefined;
+}
+
 /**
 A predictor for everything that the first round gives ground to forecast: each source alone, subs together, and one
 main with its subs at a tone.
@@ -94,21 +97,30 @@ export function predictors(
 	intended: BoxState,
 	arrivals: ReadonlyMap<string, number>,
 	seat: string,
-): Predictor[] {
+): Forecasts {
 	const groups = grouped(roundOf(profile, 'first'));
 	const found: Predictor[] = [];
+	const unpredicted = new Map<string, UnpredictedReason>();
+	const take = (
+		key: string,
+		made: Predictor | UnpredictedReason | undefined,
+		otherwise?: UnpredictedReason,
+	) => {
+		const reason = typeof made === 'string' ? made : made ? tooWeak(profile, made, intended) : otherwise;
+		if (reason) unpredicted.set(key, reason);
+		else if (made && typeof made !== 'string') found.push(made);
+	};
+
 	for (const [key, taken] of groups) {
 		const {atoms} = taken[0]!;
 		const areSubs = atoms.every(atom => isSub(profile, atom));
-		const predictor =
-			atoms.length === 1
-				? singlePredictor(profile, key, taken)
-				: areSubs && taken[0]!.signal.kind === 'pink'
-					? subsTogether(profile, groups, taken, taken[0]!, intended, arrivals)
-					: areSubs
-						? subsAtTone(profile, key, taken, intended)
-						: blendPredictor(profile, groups, taken, intended);
-		if (predictor) found.push(predictor);
+		const isTone = taken[0]!.signal.kind === 'tone';
+		if (atoms.length === 1) take(key, singlePredictor(profile, key, taken), 'background');
+		else if (areSubs && !isTone)
+			take(key, subsTogether(profile, groups, taken, taken[0]!, intended, arrivals), 'not read alone');
+		else if (areSubs) take(key, subsAtTone(profile, key, taken, intended), 'subs changed');
+		else if (isTone) take(key, blendPredictor(profile, groups, taken, intended), 'subs changed');
+		else take(key, alikePredictor(profile, key, taken, intended), 'settings changed');
 	}
 
 	for (const atoms of assumedTogether(profile, groups, seat)) {
@@ -121,9 +133,8 @@ export function predictors(
 		)!;
 		const key = readingKey(atoms, seat, alike[0]!.signal);
 		if (groups.has(key)) continue;
-		const predictor = subsTogether(profile, groups, [], {...alike[0]!, atoms}, intended, arrivals);
-		if (predictor) found.push(predictor);
+		take(key, subsTogether(profile, groups, [], {...alike[0]!, atoms}, intended, arrivals));
 	}
 
-	return found;
+	return {predictors: found, unpredicted};
 }

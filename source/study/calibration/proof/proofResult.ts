@@ -1,24 +1,7 @@
-import type {Signal} from '../../../profile/types.ts';
-import type {Remark, Uncertain} from '../result.ts';
-
-/** What one reading of the second round should show, and why it is worth taking. */
-export type ProofPlanItem = {
-	/** Stable name: seat, sources and signal. */
-	readonly key: string;
-	readonly source: readonly string[];
-	readonly name: string;
-	readonly seat: string;
-	readonly seatName: string;
-	readonly weighting: 'A' | 'C' | 'Z';
-	readonly signal: Signal;
-	/** As the meter will show it, dB. */
-	readonly predicted: Uncertain;
-	readonly shows: 'level' | 'subs together' | 'blend';
-	/** Second-round readings of it so far. */
-	readonly taken: number;
-	/** The prediction rests on an assumption, such as subs that add up in phase. */
-	readonly assumption?: string;
-};
+import type {FindingOf} from '../../../profile/finding.ts';
+import type {Uncertain} from '../result.ts';
+import type {ProofFinding, SlipFacts} from './facts.ts';
+import type {ProofPlanItem, UnpredictedReason} from './planItem.ts';
 
 /** One prediction held against what was read. */
 export type ProofReading = ProofPlanItem & {
@@ -30,33 +13,19 @@ export type ProofReading = ProofPlanItem & {
 	readonly residual: number;
 	/** Standard uncertainty of the residual, dB. */
 	readonly sigma: number;
-	/** Largest residual that still counts as met, dB: the one asked for, or what the uncertainty allows. */
+	/** Largest residual that still counts as met, dB. */
 	readonly tolerance: number;
-	/** `unclear`: beyond the tolerance asked for, but not beyond the uncertainty; a repeat would tell. */
-	readonly verdict: 'met' | 'unclear' | 'missed';
+	/** `again`: beyond it once; the meter put down anew and read again decides. */
+	readonly verdict: 'met' | 'again' | 'missed';
+};
+
+/** A reading of the second round that is held against nothing, and why. */
+export type UnjudgedReading = Pick<ProofPlanItem, 'key' | 'source' | 'seat' | 'signal'> & {
+	readonly reason: UnpredictedReason;
 };
 
 /** One thing that went wrong when the settings were typed in. */
-export type Mistake = {
-	readonly kind:
-		| 'sign'
-		| 'forgotten'
-		| 'other step'
-		| 'swapped'
-		| 'polarity'
-		| 'sub delay forgotten'
-		| 'sub delay'
-		| 'crossover'
-		| 'all signs'
-		| 'all forgotten'
-		| 'something else';
-	/** Channels, subs or outputs that it concerns. */
-	readonly about: readonly string[];
-	/** What would then stand in the box, or how far it is off, in words. */
-	readonly text: string;
-	/** The check that confirms or refutes it. */
-	readonly check: string;
-};
+export type Mistake = FindingOf<SlipFacts>;
 
 /** One or more mistakes that together explain some residuals. */
 export type Explanation = {
@@ -77,17 +46,18 @@ export type Finding = {
 };
 
 export type ProofResult = {
-	/** `none`: there is no second round. */
-	readonly verdict: 'met' | 'missed' | 'none';
-	/** Asked for, dB. */
-	readonly toleranceDb: number;
-	/** Residuals beyond this many standard uncertainties are put down to something other than chance. */
-	readonly criticalValue: number;
+	/**
+	`met`: every reading asked for was read, judged and within its limit. `open`: some are not read, not judged or to be read
+	again, and none is missed. `none`: there is no second round.
+	*/
+	readonly verdict: 'met' | 'missed' | 'open' | 'none';
 	readonly readings: readonly ProofReading[];
-	/** One shift of all residuals, dB, where it is beyond chance. */
-	readonly masterShiftDb?: Uncertain;
+	/** What all mains have in common, dB; taken out first. `isMoved`: beyond chance. */
+	readonly masterShiftDb?: Uncertain & {readonly isMoved: boolean};
+	/** Read in the second round and held against nothing. */
+	readonly unjudged: readonly UnjudgedReading[];
 	readonly findings: readonly Finding[];
 	/** Predicted, but not read yet. */
 	readonly missing: readonly ProofPlanItem[];
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly ProofFinding[];
 };

@@ -3,20 +3,16 @@ import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {candidates} from './candidates.ts';
 import {findingsOf} from './findings.ts';
-import {masterShift} from './masterShift.ts';
+import type {Predictor} from './forecast.ts';
+import {limitOf, placeSigmaDb} from './limits.ts';
+import {judgeLooks} from './looks.ts';
+import {type MasterShift, masterShift} from './masterShift.ts';
 import {type Prepared, prepareProof} from './plan.ts';
-import type {Predictor} from './predictor.ts';
 import {proofRemarks} from './proofRemarks.ts';
-import type {Finding, ProofReading, ProofResult} from './proofResult.ts';
-import type {Taken} from './rounds.ts';
-import {type Scenario, scenarios} from './scenarios.ts';
+import type {Finding, ProofReading, ProofResult, UnjudgedReading} from './proofResult.ts';
+import {isSub, type Taken} from './rounds.ts';
+import {scenarios} from './scenarios.ts';
 import {somethingElse} from './somethingElse.ts';
-import {criticalValue} from './tolerance.ts';
-
-/** Asked for where the profile sets no tolerance, dB. */
-const usualToleranceDb = 1;
-/** Share of clean rounds that may be called missed; half of what is allowed, for the noise is not quite normal. */
-const falseAlarms = 0.005;
 
 /** Residuals below so many standard uncertainties hint at nothing. */
 const hint = 1.5;
@@ -27,39 +23,56 @@ type Held = {
 	readonly readSigmaDb: number;
 	readonly predictedDb: number;
 	readonly residual: number;
+	/** Of meter, forecast and the meter's place. */
 	readonly sigma: number;
+	readonly limitDb: number;
+	readonly verdict: ProofReading['verdict'];
 };
 
-/** Every predicted reading that was taken, against its prediction; repeats are averaged. */
-function heldAgainst(profile: Profile, {predictors, taken, intended}: Prepared): Held[] {
+/** Residuals of every look at one predicted reading, in the order in which they were taken. */
+function lookResiduals(predictor: Predictor, readings: readonly Taken[], intended: Prepared['intended']) {
+	return readings
+		.flatMap(({state, addedDelayMs, looks}) => {
+			// A reading that names other settings than those decided is held against what it names.
+			const stood = state.channels.size > 0 ? state : intended;
+			const predictedDb = predictor.level({...stood, masterDb: state.masterDb}, addedDelayMs);
+			return looks.map(({order, levelDb}) => ({order, levelDb, predictedDb}));
+		})
+		.sort((one, other) => one.order - other.order);
+}
+
+/** Every predicted reading that was taken, against its prediction: the looks that count, a shift taken out. */
+function heldAgainst(profile: Profile, {predictors, taken, intended}: Prepared, shiftDb: number): Held[] {
 	const meterSigma = meterSigmaOf(profile);
 	return predictors.flatMap(predictor => {
 		const readings = taken.get(predictor.key);
 		if (!readings) return [];
-		const count = readings.reduce((sum, reading) => sum + reading.count, 0);
-		const mean = (of: (reading: Taken) => number) =>
-			readings.reduce((sum, reading) => sum + of(reading) * reading.count, 0) / count;
-		// A reading that names other settings than those decided is held against what it names.
-		const stateOf = ({state}: Taken) => (state.channels.size > 0 ? state : intended);
-		const readDb = mean(({levelDb}) => levelDb);
-		const predictedDb = mean(reading =>
-			predictor.level({...stateOf(reading), masterDb: reading.state.masterDb}, reading.addedDelayMs),
+		const looks = lookResiduals(predictor, readings, intended);
+		const limitDb = limitOf(profile, predictor.signal, Math.hypot(meterSigma, predictor.sigmaDb));
+		const {verdict, residualDb, count} = judgeLooks(
+			looks.map(({levelDb, predictedDb}) => levelDb - predictedDb - shiftDb),
+			limitDb,
 		);
+		const counted = looks.slice(-count);
+		const mean = (of: (look: (typeof looks)[number]) => number) =>
+			counted.reduce((sum, look) => sum + of(look), 0) / count;
 		const readSigmaDb = meterSigma / Math.sqrt(count);
 		return [
 			{
 				predictor,
-				readDb,
+				readDb: mean(({levelDb}) => levelDb),
 				readSigmaDb,
-				predictedDb,
-				residual: readDb - predictedDb,
-				sigma: Math.hypot(readSigmaDb, predictor.sigmaDb),
+				predictedDb: mean(({predictedDb}) => predictedDb),
+				residual: residualDb + shiftDb,
+				sigma: Math.hypot(readSigmaDb, predictor.sigmaDb, placeSigmaDb(predictor.signal)),
+				limitDb,
+				verdict,
 			},
 		];
 	});
 }
 
-type Diagnosis = {readonly best: Scenario; readonly findings: (shiftDb: number) => Finding[]};
+type Diagnosis = {readonly findings: (shiftDb: number) => Finding[]};
 
 /**
 Levels near a cancellation, pressed together: how deep it is hangs on a few degrees of phase that nobody knows, so that
@@ -94,10 +107,7 @@ function diagnose(
 		);
 	};
 
-	const all = [
-		...candidates(profile, intended, former, used),
-		...somethingElse(profile, used, settled, sigmas),
-	]
+	const all = [...candidates(profile, intended, former, used), ...somethingElse(used, settled, sigmas)]
 		.map(candidate => ({candidate, effect: effectOf(candidate.change)}))
 		// A mistake that none of the readings hints at need not be tried.
 		.filter(({effect}) =>
@@ -112,8 +122,8 @@ function diagnose(
 		residuals,
 		sigmas,
 		limits,
-		entries: list.map(({mistake: {kind, about}}, index) =>
-			kind.startsWith('sub delay') ? `delay of ${about.join()}` : `${index}`,
+		entries: list.map(({mistake: {code, about}}, index) =>
+			code.startsWith('slip-sub-delay') ? `delay of ${about.join()}` : `${index}`,
 		),
 		isSingle: used.map(({atoms}) => atoms.length === 1),
 		effects: all.map(({effect}) => effect),
@@ -123,74 +133,81 @@ function diagnose(
 	};
 	const sorted = scenarios(evidence);
 	const keys = used.map(({key}) => key);
-	return {best: sorted[0]!, findings: db => findingsOf(sorted, list, evidence, keys, db)};
+	return {findings: db => findingsOf(sorted, list, evidence, keys, db)};
+}
+
+/** Second-round readings for which there is no forecast, each with the reason. */
+function unjudgedOf({predictors, unpredicted, taken}: Prepared): UnjudgedReading[] {
+	const judged = new Set(predictors.map(({key}) => key));
+	return [...taken].flatMap(([key, [first]]) => {
+		if (judged.has(key)) return [];
+		const {atoms, seat, signal} = first!;
+		return [{key, source: atoms, seat, signal, reason: unpredicted.get(key) ?? 'no first round'}];
+	});
+}
+
+/** The shift that the mains have in common, from every look at each of them alone with noise. */
+function shiftOf(profile: Profile, held: readonly Held[]): MasterShift | undefined {
+	const mains = held.filter(
+		({predictor: {atoms, signal}}) =>
+			atoms.length === 1 && signal.kind === 'pink' && !isSub(profile, atoms[0]!),
+	);
+	return masterShift(
+		mains.map(({residual}) => residual),
+		mains.map(({sigma}) => sigma),
+	);
 }
 
 /**
 Holds the second round of readings against what the settings in force should give.
 
-A moved master volume, one residual common to all, is taken out first. A residual is missed beyond the tolerance asked
-for, and never before it is beyond what the noise of both rounds explains. Where one is missed, the mistakes that
-explain the residuals are named with their likelihood.
+What all mains have in common, by the master volume, is taken out first. A reading beyond its limit is asked for once more
+with the meter put down anew, and missed where both lie beyond on the same side. Where one is missed, the mistakes that
+explain the residuals are named with their likelihood. Met is a round of which every reading asked for was read, judged
+and within; else it stays open.
 */
 export function prove(profile: Profile): ProofResult {
-	const toleranceDb = profile.target?.toleranceDb ?? usualToleranceDb;
 	const prepared = prepareProof(profile);
-	const held = standingSettings(profile) ? heldAgainst(profile, prepared) : [];
-	const critical = criticalValue(Math.max(1, held.length), falseAlarms);
+	const hasSettings = standingSettings(profile) !== undefined;
+	const unjudged = hasSettings ? unjudgedOf(prepared) : [];
+	const first = hasSettings ? heldAgainst(profile, prepared, 0) : [];
 	const missing = prepared.items.filter(({taken}) => taken === 0);
-	if (held.length === 0) {
-		const remarks = proofRemarks(profile, prepared, [], undefined);
-		return {
-			verdict: 'none',
-			toleranceDb,
-			criticalValue: critical,
-			readings: [],
-			findings: [],
-			missing,
-			remarks,
-		};
+	if (first.length === 0) {
+		const remarks = proofRemarks(profile, prepared, [], unjudged, undefined, 'none');
+		return {verdict: 'none', readings: [], findings: [], missing, unjudged, remarks};
 	}
 
-	const limits = held.map(({sigma}) => Math.max(toleranceDb, critical * sigma));
-	const isMissed = (shiftDb: number) =>
-		held.some(({residual}, index) => !(Math.abs(residual - shiftDb) <= limits[index]!));
-	let shift = masterShift(
-		held.map(({residual}) => residual),
-		held.map(({sigma}) => sigma),
-	);
-	let findings: Finding[] = [];
-	if (isMissed(shift?.value ?? 0)) {
-		const {best, findings: found} = diagnose(profile, prepared, held, limits, shift?.value ?? 0);
-		shift = best.hasMaster ? {value: best.masterDb, sigma: best.masterSigmaDb} : undefined;
-		findings = found(best.masterDb);
-	}
-
+	const shift = shiftOf(profile, first);
 	const shiftDb = shift?.value ?? 0;
-	const readings = held.map((one, index): ProofReading => {
+	const held = shift ? heldAgainst(profile, prepared, shiftDb) : first;
+	const isMissed = held.some(({verdict}) => verdict === 'missed');
+	const limits = held.map(({limitDb}) => limitDb);
+	const findings: Finding[] = isMissed
+		? diagnose(profile, prepared, held, limits, shiftDb).findings(shiftDb)
+		: [];
+	const readings = held.map((one): ProofReading => {
 		const item = prepared.items.find(({key}) => key === one.predictor.key)!;
-		const residual = one.residual - shiftDb;
-		const size = Math.abs(residual);
 		return {
 			...item,
 			predicted: {value: one.predictedDb, sigma: one.predictor.sigmaDb},
 			read: {value: one.readDb, sigma: one.readSigmaDb},
 			rawResidual: one.residual,
-			residual,
+			residual: one.residual - shiftDb,
 			sigma: one.sigma,
-			tolerance: limits[index]!,
-			// What is no number is never met.
-			verdict: size <= toleranceDb ? 'met' : size <= limits[index]! ? 'unclear' : 'missed',
+			tolerance: one.limitDb,
+			verdict: one.verdict,
 		};
 	});
+	const isOpen =
+		missing.length > 0 || unjudged.length > 0 || readings.some(({verdict}) => verdict === 'again');
+	const verdict = isMissed ? 'missed' : isOpen ? 'open' : 'met';
 	return {
-		verdict: readings.some(({verdict}) => verdict === 'missed') ? 'missed' : 'met',
-		toleranceDb,
-		criticalValue: critical,
+		verdict,
 		readings,
 		...(shift && {masterShiftDb: shift}),
 		findings,
 		missing,
-		remarks: proofRemarks(profile, prepared, readings, shift),
+		unjudged,
+		remarks: proofRemarks(profile, prepared, readings, unjudged, shift, verdict),
 	};
 }

@@ -21,6 +21,8 @@ export type Taken = {
 	readonly levelDb: number;
 	readonly sigmaDb: number;
 	readonly count: number;
+	/** Each reading by itself, in the order of the profile's list. */
+	readonly looks: ReadonlyArray<{readonly order: number; readonly levelDb: number}>;
 };
 
 /** Speakers and subs behind what a reading names. */
@@ -67,9 +69,12 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 
 	const groups = new Map<
 		string,
-		{readonly levels: number[]; readonly first: Omit<Taken, 'levelDb' | 'sigmaDb' | 'count'>}
+		{
+			readonly looks: Array<{order: number; levelDb: number}>;
+			readonly first: Omit<Taken, 'levelDb' | 'sigmaDb' | 'count' | 'looks'>;
+		}
 	>();
-	for (const reading of profile.meter ?? []) {
+	for (const [order, reading] of (profile.meter ?? []).entries()) {
 		if (reading.setAside || reading.round !== round || reading.source === 'background') continue;
 		const atoms = atomsOf(profile, reading.source);
 		const signal = signalOf(profile, reading, atoms);
@@ -78,18 +83,19 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 		const conditions = `${reading.weighting} ${addedDelayMs} ${[...states.values()].indexOf(state)}`;
 		const key = `${readingKey(atoms, reading.seat, signal)} ${conditions}`;
 		const group = groups.get(key) ?? {
-			levels: [],
+			looks: [],
 			first: {atoms, seat: reading.seat, weighting: reading.weighting, signal, state, addedDelayMs},
 		};
-		group.levels.push(reading.decibels);
+		group.looks.push({order, levelDb: reading.decibels});
 		groups.set(key, group);
 	}
 
 	const sigma = meterSigmaOf(profile);
-	return [...groups.values()].map(({levels, first}) => ({
+	return [...groups.values()].map(({looks, first}) => ({
 		...first,
-		levelDb: energyMean(levels),
-		sigmaDb: sigma / Math.sqrt(levels.length),
-		count: levels.length,
+		levelDb: energyMean(looks.map(({levelDb}) => levelDb)),
+		sigmaDb: sigma / Math.sqrt(looks.length),
+		count: looks.length,
+		looks,
 	}));
 }

@@ -1,9 +1,7 @@
 import type {BoxState} from '../../../profile/ask/boxState.ts';
-import {nameOf} from '../../../profile/names.ts';
-import type {Profile} from '../../../profile/types.ts';
-import {inSignedDb} from '../words.ts';
-import type {Candidate} from './candidates.ts';
-import type {Predictor} from './predictor.ts';
+import {finding} from '../../../profile/finding.ts';
+import type {SlipCandidate} from './candidate.ts';
+import type {Predictor} from './forecast.ts';
 
 /** How often a level is off for a reason that no entry explains, and how far, dB. Common practice, no source. */
 const share = 0.01;
@@ -24,17 +22,16 @@ that fits with no freedom at all.
 @see MacKay, Information Theory, Inference, and Learning Algorithms (2003), chapter 28: the Occam factor.
 */
 export function somethingElse(
-	profile: Profile,
 	used: readonly Predictor[],
 	residuals: readonly number[],
 	sigmas: readonly number[],
-): Candidate[] {
+): SlipCandidate[] {
 	const single = new Map<string, number[]>();
 	for (const [index, {atoms}] of used.entries()) {
 		if (atoms.length === 1) single.set(atoms[0]!, [...(single.get(atoms[0]!) ?? []), index]);
 	}
 
-	return [...single].map(([atom, indices]): Candidate => {
+	return [...single].map(([atom, indices]): SlipCandidate => {
 		let weights = 0;
 		let sum = 0;
 		for (const index of indices) {
@@ -44,14 +41,8 @@ export function somethingElse(
 
 		const amountDb = sum / weights;
 		const occam = -(amountDb ** 2) / (2 * spreadDb ** 2) - Math.log(spreadDb * Math.sqrt(weights));
-		const name = nameOf(profile, atom);
 		return {
-			mistake: {
-				kind: 'something else',
-				about: [atom],
-				text: `${name}: ${inSignedDb(amountDb)} that no entry explains.`,
-				check: `Read ${name} once more with the meter where it stood in the first round; look for a turned knob, a cover or a loose plug.`,
-			},
+			mistake: finding('doubt', 'slip-unexplained', [atom], {offDb: amountDb}),
 			change: state => raised(state, atom, amountDb),
 			logPrior: Math.log(share) + occam,
 		};

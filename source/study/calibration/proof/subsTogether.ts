@@ -1,9 +1,12 @@
 import {type BoxState, delayOf, isInverted} from '../../../profile/ask/boxState.ts';
 import {lineOf} from '../../../profile/ask/lines.ts';
+import {leastCrossShare} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {combinedLevelDb, meanCosine} from '../../../science/acoustics/together.ts';
-import {cleanLevel, meterView, ownLevel, settingsDb} from './ownLevels.ts';
-import type {Predictor} from './predictor.ts';
+import {groupGain, isChangedAlike} from './alike.ts';
+import type {Predictor} from './forecast.ts';
+import {cleanLevel, meanOwnLevel, meterView, ownLevel, settingsDb} from './ownLevels.ts';
+import type {UnpredictedReason} from './planItem.ts';
 import {readingKey, type Taken} from './rounds.ts';
 
 /** How far a coherent sum may be off in a room that nobody measured, dB. Common practice, no source. */
@@ -18,7 +21,7 @@ room is taken from a first-round reading of them together, where there is one; o
 @param taken - First-round readings of these subs together; may be empty.
 @param arrivalsMs - Of subs whose distance is known, ms.
 @param like - Subs, seat, weighting and band of the forecast.
-@returns `undefined` where a sub was not read alone.
+@returns `undefined` where a sub was not read alone; why not, where the sum cannot be told.
 */
 export function subsTogether(
 	profile: Profile,
@@ -27,7 +30,7 @@ export function subsTogether(
 	like: Pick<Taken, 'atoms' | 'seat' | 'weighting' | 'signal'>,
 	intended: BoxState,
 	arrivalsMs: ReadonlyMap<string, number>,
-): Predictor | undefined {
+): Predictor | UnpredictedReason | undefined {
 	const {atoms, seat, weighting, signal} = like;
 	if (signal.kind !== 'pink') return undefined;
 	const shown = meterView(profile, {seat, weighting, signal});
@@ -62,11 +65,29 @@ export function subsTogether(
 			0,
 		);
 		// Too little likeness in the model says nothing about what the room leaves of it.
-		if (Math.abs(cross) < 0.1 * full) return [];
+		if (Math.abs(cross) < leastCrossShare * full) return [];
 		return [Math.max(-1, Math.min(1, (10 ** (clean.levelDb / 10) - energy) / cross))];
 	});
 	const share = shares.length === 0 ? 1 : shares.reduce((sum, one) => sum + one, 0) / shares.length;
 	const rootSum = Math.hypot(...own.map(level => level!.sigmaDb)) / Math.sqrt(own.length);
+	const modelled = (state: BoxState) => {
+		const likeness = likenessIn(state);
+		return combinedLevelDb(levelsIn(state), (i, j) => share * likeness(i, j));
+	};
+
+	// A reading taken with the subs as they are meant to be against each other tells their sum by itself.
+	const direct = meanOwnLevel(
+		taken.flatMap(one => {
+			const clean = isChangedAlike(lines, one.state, intended) ? cleanLevel(profile, one) : undefined;
+			if (!clean) return [];
+			return [{...clean, levelDb: clean.levelDb + groupGain(intended, lines) - groupGain(one.state, lines)}];
+		}),
+	);
+	const likeness = likenessIn(intended);
+	// Nobody aims at subs that cancel: a sum so weak is told by a reading or not at all.
+	const crossShare = meanOf(lines.flatMap((_, i) => lines.slice(0, i).map((__, j) => likeness(i, j))));
+	if (!direct && crossShare < leastCrossShare) return 'weak cross term';
+	const offsetDb = direct ? direct.levelDb - modelled(intended) : 0;
 	return {
 		key: readingKey(atoms, seat, signal),
 		atoms,
@@ -74,14 +95,12 @@ export function subsTogether(
 		weighting,
 		signal,
 		shows: 'subs together',
-		...(shares.length === 0 && {
-			assumption: 'The subs were not read together; they count as adding up in phase.',
-		}),
-		sigmaDb: Math.hypot(rootSum, shares.length === 0 ? assumedSumSigmaDb : taken[0]!.sigmaDb),
-		level: state => {
-			const likeness = likenessIn(state);
-			const sum = combinedLevelDb(levelsIn(state), (i, j) => share * likeness(i, j));
-			return shown(sum);
-		},
+		...(!direct && shares.length === 0 && {assumption: 'in-phase' as const}),
+		sigmaDb: direct
+			? direct.sigmaDb
+			: Math.hypot(rootSum, shares.length === 0 ? assumedSumSigmaDb : taken[0]!.sigmaDb / crossShare),
+		level: (state: BoxState) => shown(modelled(state) + offsetDb),
 	};
 }
+
+const meanOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;

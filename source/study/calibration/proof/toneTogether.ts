@@ -1,7 +1,9 @@
-import {type BoxState, delayOf, gainWithMaster, isInverted} from '../../../profile/ask/boxState.ts';
+import {type BoxState, delayOf, isInverted} from '../../../profile/ask/boxState.ts';
 import {type Line, lineOf} from '../../../profile/ask/lines.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {groupGain, groupTurn, isChangedAlike} from './alike.ts';
 import {levelOverPhases, phaseWeights} from './combined.ts';
+import type {Predictor} from './forecast.ts';
 import {
 	cleanLevel,
 	meanOwnLevel,
@@ -11,31 +13,10 @@ import {
 	passed,
 	settingsDb,
 } from './ownLevels.ts';
-import type {Predictor} from './predictor.ts';
 import {isSub, readingKey, type Taken} from './rounds.ts';
 
 /** A cancellation deeper than this below the energy sum is not told by its depth, dB. Common practice, no source. */
 const deepestDb = 10;
-
-/** Gain that several lines have in common, as their mean, dB. */
-function groupGain(state: BoxState, lines: readonly Line[]): number {
-	return lines.reduce((sum, line) => sum + gainWithMaster(state, line), 0) / lines.length;
-}
-
-/** Whether two sets of settings differ for several lines only by what they have in common. */
-function isChangedAlike(lines: readonly Line[], from: BoxState, to: BoxState): boolean {
-	const [first, ...others] = lines.map(line => ({
-		gainDb: gainWithMaster(to, line) - gainWithMaster(from, line),
-		delayMs: delayOf(to, line) - delayOf(from, line),
-		isTurned: isInverted(to, line) !== isInverted(from, line),
-	}));
-	return others.every(
-		({gainDb, delayMs, isTurned}) =>
-			Math.abs(gainDb - first!.gainDb) < 0.05 &&
-			Math.abs(delayMs - first!.delayMs) < 0.05 &&
-			isTurned === first!.isTurned,
-	);
-}
 
 /**
 Level of several subs as one source with all settings at zero.
@@ -72,6 +53,8 @@ export function subsAtTone(
 	intended: BoxState,
 ): Predictor | undefined {
 	const {atoms, seat, weighting, signal} = taken.at(-1)!;
+	if (signal.kind !== 'tone') return undefined;
+	const {hertz} = signal;
 	const own = groupLevel(profile, taken, atoms, intended);
 	if (!own) return undefined;
 	const lines = atoms.map(atom => lineOf(profile, atom));
@@ -83,9 +66,10 @@ export function subsAtTone(
 		weighting,
 		signal,
 		shows: 'blend',
-		assumption: 'The subs count as one source at this tone, changed alike.',
+		assumption: 'subs-as-one',
 		sigmaDb: own.sigmaDb,
-		level: state => shown(own.levelDb + groupGain(state, lines)),
+		level: state =>
+			shown(own.levelDb + groupGain(intended, lines) + groupTurn(lines, intended, state, hertz).levelDb),
 	};
 }
 
@@ -126,16 +110,21 @@ export function blendPredictor(
 		passed(profile, readUnder, main, signal, 'low').levelDb;
 	const filterPhase = (state: BoxState) =>
 		passed(profile, state, main, signal, 'low').phase - passed(profile, state, main, signal, 'high').phase;
-	const subsIn = (state: BoxState) => lowPassIn(state) + subsOwn.levelDb + groupGain(state, subLines);
-	const phaseFrom = (line: Line, from: BoxState, to: BoxState, addedMs: number) => {
-		const movedMs = delayOf(to, line) - delayOf(from, line) + addedMs;
+	const subsIn = (state: BoxState) =>
+		lowPassIn(state) +
+		subsOwn.levelDb +
+		groupGain(intended, subLines) +
+		groupTurn(subLines, intended, state, signal.hertz).levelDb;
+	const phaseFrom = (line: Line, from: BoxState, to: BoxState) => {
+		const movedMs = delayOf(to, line) - delayOf(from, line);
 		const turn = isInverted(to, line) === isInverted(from, line) ? 0 : Math.PI;
 		return (-2 * Math.PI * signal.hertz * movedMs) / 1000 + turn;
 	};
 
 	const addedPhase = (state: BoxState, addedDelayMs: number) =>
-		phaseFrom(subLines[0]!, intended, state, addedDelayMs) -
-		phaseFrom(mainLine, intended, state, 0) +
+		groupTurn(subLines, intended, state, signal.hertz).phase -
+		(2 * Math.PI * signal.hertz * addedDelayMs) / 1000 -
+		phaseFrom(mainLine, intended, state) +
 		filterPhase(state) -
 		filterPhase(intended);
 	const weights = phaseWeights(
@@ -165,7 +154,8 @@ export function blendPredictor(
 		signal,
 		shows: 'blend',
 		floorDb: shown(apart - deepestDb),
-		...(subs.length > 1 && {assumption: 'The subs count as one source at this tone, changed alike.'}),
+		...(subs.length > 1 && {assumption: 'subs-as-one' as const}),
+		depthDb: apart - together(intended, 0).value,
 		sigmaDb: Math.hypot(
 			together(intended, 0).sigma,
 			mainOwn.sigmaDb / Math.SQRT2,

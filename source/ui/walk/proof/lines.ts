@@ -1,6 +1,8 @@
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
+import {slipHead} from '../../../report/proof/text.ts';
 import {sentenceOf} from '../../../report/said/said.ts';
+import type {Say} from '../../../report/said/say.ts';
 import {tableLines} from '../../../report/table.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Finding, ProofReading, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
@@ -8,7 +10,7 @@ import type {Line} from '../../parts/lines.tsx';
 import {sayFor} from '../sayFor.ts';
 import {planOf, proofOf} from './proofOf.ts';
 
-const order: Readonly<Record<ProofReading['verdict'], number>> = {missed: 0, unclear: 1, met: 2};
+const order: Readonly<Record<ProofReading['verdict'], number>> = {missed: 0, again: 1, met: 2};
 
 /** The page of the stop Proof: what it is for, or verdict, likely slips, and every reading against its prediction. */
 export function proofLines(profile: Profile, columns: number): Line[] {
@@ -37,11 +39,11 @@ export function proofLines(profile: Profile, columns: number): Line[] {
 	const result = proofOf(profile);
 	return [
 		...verdictLines(result, plan.length - open, plan.length, columns),
-		...result.findings.flatMap(finding => findingLines(finding, result, columns)),
+		...result.findings.flatMap(finding => findingLines(finding, result, sayFor(profile), columns)),
 		{text: ''},
 		...readingTable(result.readings, columns),
 		...result.remarks
-			.filter(({kind, code}) => kind !== 'note' && code !== 'reading-left-out')
+			.filter(({kind, code}) => kind !== 'note' && code !== 'proof-left-out')
 			.flatMap(remark => put(sentenceOf(remark, sayFor(profile)), 'doubt', '? ')),
 	];
 }
@@ -51,48 +53,63 @@ function paragraph(text: string, columns: number, style?: Line['style'], sign = 
 }
 
 function verdictLines(result: ProofResult, taken: number, count: number, columns: number): Line[] {
-	const {verdict, readings, toleranceDb, masterShiftDb} = result;
+	const {verdict, readings, unjudged, masterShiftDb} = result;
 	const missed = [...new Set(readings.filter(reading => reading.verdict === 'missed').map(({name}) => name))];
-	const tolerance = `${formatNumber(toleranceDb, 1)} dB`;
+	const again = readings.filter(reading => reading.verdict === 'again').length;
 	const words: Line[] =
 		verdict === 'missed'
 			? paragraph(`Missed: ${missed.join('; ')}`, columns, 'trouble', '! ')
-			: paragraph(
-					`Met: ${taken} of ${count} read, none off by more than ${tolerance} and its noise`,
-					columns,
-					'good',
-					'✓ ',
-				);
-	const shift = masterShiftDb
+			: verdict === 'open'
+				? paragraph(openText(count - taken, again, unjudged.length), columns, 'strong')
+				: paragraph(`Met: all ${count} read, each within its limit`, columns, 'good', '✓ ');
+	const shift = masterShiftDb?.isMoved
 		? paragraph(
-				`All read ${formatSigned(masterShiftDb.value, 1)} dB: the master volume stands elsewhere than in the first round. Taken out.`,
+				`The speakers read ${formatSigned(masterShiftDb.value, 1)} dB: the master volume stands elsewhere than in the first round. Taken out.`,
 				columns,
 			)
 		: [];
 	const next =
 		taken < count
 			? `Enter goes on: ${count - taken} to read.`
-			: 'Enter goes on to the last stop; e reads again.';
+			: again > 0
+				? 'Put the meter down anew; e reads again what is beyond its limit.'
+				: 'Enter goes on to the last stop; e reads again.';
 	return [...words, ...shift, ...paragraph(next, columns, 'quiet')];
 }
 
 /** What may have gone wrong, likeliest first, each with the check that settles it. */
-function findingLines({explanations, readings}: Finding, result: ProofResult, columns: number): Line[] {
+function findingLines(
+	{explanations, readings}: Finding,
+	result: ProofResult,
+	say: Say,
+	columns: number,
+): Line[] {
 	const concerned = result.readings.filter(({key}) => readings.includes(key)).map(({name}) => name);
 	const names = [...new Set(concerned)];
 	return [
 		{text: ''},
 		...paragraph(`${names.join('; ')}:`, columns, 'strong'),
-		...explanations.flatMap(({mistakes, likelihood, trust}) => [
-			...paragraph(
-				`${trust}, ${formatNumber(likelihood * 100, 0)} %: ${mistakes.map(({text}) => text).join(' And ')}`,
+		...explanations.flatMap(({mistakes, likelihood, trust}, index) =>
+			paragraph(
+				`${trust}, ${formatNumber(likelihood * 100, 0)} %: ${mistakes
+					.map(mistake => (index === 0 ? sentenceOf(mistake, say) : `${slipHead(mistake, say)}.`))
+					.join(' And ')}`,
 				columns,
 				trust === 'possible' ? undefined : 'doubt',
 				'▸ ',
 			),
-			...mistakes.flatMap(({check}) => paragraph(check, columns, 'quiet', '  ')),
-		]),
+		),
 	];
+}
+
+/** What keeps the proof open, in words. */
+function openText(unread: number, again: number, unjudged: number): string {
+	const parts = [
+		...(unread > 0 ? [`${unread} not read`] : []),
+		...(again > 0 ? [`${again} to look at again`] : []),
+		...(unjudged > 0 ? [`${unjudged} not judged`] : []),
+	];
+	return `Open: ${parts.join(', ')}; nothing is missed so far`;
 }
 
 function readingTable(readings: readonly ProofReading[], columns: number): Line[] {
@@ -105,7 +122,7 @@ function readingTable(readings: readonly ProofReading[], columns: number): Line[
 		formatNumber(predicted.value, 1),
 		formatNumber(read.value, 1),
 		formatSigned(residual, 1),
-		verdict,
+		verdict === 'again' ? 'read again' : verdict,
 	]);
 	const table = tableLines(
 		[

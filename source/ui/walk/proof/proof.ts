@@ -1,6 +1,7 @@
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
-import type {ProofPlanItem, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
+import type {ProofPlanItem} from '../../../study/calibration/proof/planItem.ts';
+import type {ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import {atomsOf, readingKey} from '../../../study/calibration/proof/rounds.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
@@ -30,7 +31,9 @@ function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
 		question: `${name} at ${seatName}`,
 		about: `${playText(item)} Predicted: ${formatNumber(predicted.value, 1)} dB ± ${formatNumber(predicted.sigma, 1)}.`,
 		explain: item.assumption
-			? `The prediction assumes something: ${item.assumption}`
+			? item.assumption === 'in-phase'
+				? 'Predicted as if the subs added up in phase: they were not read together as they are meant to stand.'
+				: 'Predicted with several subs as one source at this tone.'
 			: 'First-round level, plus what the settings change. A repeat makes the verdict surer.',
 		caution: noiseCaution,
 		row: source[0],
@@ -66,16 +69,14 @@ export function verdictText(key: string, {readings, masterShiftDb}: ProofResult)
 	const {rawResidual, residual, verdict, tolerance} = reading;
 	const off = (decibels: number) =>
 		`${formatNumber(Math.abs(decibels), 1)} dB ${decibels < 0 ? 'below' : 'above'} the prediction`;
-	if (masterShiftDb && verdict !== 'missed' && Math.abs(rawResidual) > tolerance) {
-		return readings.length < fewReadings
-			? `${off(rawResidual)}: the master volume, or this channel; the next readings tell.`
-			: `${off(rawResidual)}, as all are by ${formatSigned(masterShiftDb.value, 1)} dB: the master volume. Else met.`;
-	}
-
+	if (verdict === 'again' && readings.length < fewReadings)
+		return `${off(rawResidual)}: the master volume, or this channel; the next readings tell.`;
+	if (masterShiftDb?.isMoved && verdict !== 'missed' && Math.abs(rawResidual) > tolerance)
+		return `${off(rawResidual)}, as all are by ${formatSigned(masterShiftDb.value, 1)} dB: the master volume. Else met.`;
 	const words = {
 		met: 'met.',
-		unclear: 'unclear; a repeat decides.',
-		missed: `missed, more than ${formatNumber(tolerance, 1)} dB. Read it again, then see the page of this stop.`,
+		again: `beyond ${formatNumber(tolerance, 1)} dB. Put the meter down anew and read again; the second look decides.`,
+		missed: `missed twice, by more than ${formatNumber(tolerance, 1)} dB. See the page of this stop.`,
 	}[verdict];
 	return `${off(residual)}: ${words}`;
 }

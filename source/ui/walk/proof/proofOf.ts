@@ -1,7 +1,8 @@
 import {decidedSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {proofPlan} from '../../../study/calibration/proof/plan.ts';
-import type {ProofPlanItem, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
+import type {ProofPlanItem} from '../../../study/calibration/proof/planItem.ts';
+import type {ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import {prove} from '../../../study/calibration/proof/prove.ts';
 import {derived} from '../../derived.ts';
 import {measuredOf} from '../measured.ts';

@@ -1,10 +1,11 @@
 import {expect, test} from 'vitest';
-import type {Candidate} from '../../../../source/study/calibration/proof/candidates.ts';
+import {finding} from '../../../../source/profile/finding.ts';
+import type {SlipCandidate} from '../../../../source/study/calibration/proof/candidate.ts';
 import {findingsOf, type Judged} from '../../../../source/study/calibration/proof/findings.ts';
 import {scenarios} from '../../../../source/study/calibration/proof/scenarios.ts';
 
-const candidate = (id: string): Candidate => ({
-	mistake: {kind: 'sign', about: [id], text: id, check: id},
+const candidate = (id: string): SlipCandidate => ({
+	mistake: finding('doubt', 'slip-sign', [id], {control: {box: 'receiver', id}, standsDb: -1, shouldDb: 1}),
 	change: state => state,
 	logPrior: Math.log(0.9),
 });
@@ -35,12 +36,12 @@ test('`findingsOf` calls nothing certain below three sigma, here 2.1 dB, however
 });
 
 test('`findingsOf` names two explanations that fit alike with equal likelihood, neither certain', () => {
-	const [finding] = judge(6, [6, 6]);
-	expect(finding!.explanations.map(({likelihood}) => likelihood)).toEqual([
+	const [found] = judge(6, [6, 6]);
+	expect(found!.explanations.map(({likelihood}) => likelihood)).toEqual([
 		expect.closeTo(0.5, 2),
 		expect.closeTo(0.5, 2),
 	]);
-	expect(finding!.explanations.every(({trust}) => trust !== 'certain')).toBe(true);
+	expect(found!.explanations.every(({trust}) => trust !== 'certain')).toBe(true);
 });
 
 test('`scenarios` gives the share that Bayes’ rule gives for one mistake against none', () => {

@@ -73,7 +73,7 @@ test('a wrong sign is named, with the check that settles it', () => {
 test('a moved master volume is told and taken out', () => {
 	const names = planOf(typedIn).map(({name}) => name);
 	const text = draw(round(Object.fromEntries(names.map(name => [name, 3]))));
-	expect(text).toContain('All read +3.0 dB');
+	expect(text).toContain('The speakers read +3.0 dB');
 	expect(text).toContain('✓ Met');
 });
 
