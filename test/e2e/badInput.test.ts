@@ -1,8 +1,9 @@
-import {mkdirSync, readFileSync} from 'node:fs';
+import {execFileSync, spawnSync} from 'node:child_process';
+import {existsSync, mkdirSync, readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
-import {expect, test} from 'vitest';
+import {describe, expect, test} from 'vitest';
 import {demo, fileWith} from './harness/profiles.ts';
-import {runProgram, temporaryFolder} from './harness/program.ts';
+import {builtProgram, runProgram, temporaryFolder} from './harness/program.ts';
 
 type Broken = Parameters<NonNullable<Parameters<typeof demo>[0]>>[0];
 
@@ -107,4 +108,71 @@ test('an empty standard input is an empty file', async () => {
 	const {code, stdout, stderr} = await runProgram(['solve', '-'], {input: ''});
 	expect({code, stdout}).toEqual({code: 2, stdout: ''});
 	expect(stderr).toContain('standard input');
+});
+
+describe('what is no file, and where nothing can be written', () => {
+	test('a pipe or a device is no profile, and a folder with one is listed all the same', async () => {
+		const folder = temporaryFolder();
+		mkdirSync(join(folder, 'mine'));
+		execFileSync('mkfifo', [join(folder, 'mine/pipe.json')]);
+		const listed = await runProgram(['list', '--profiles', 'mine'], {folder, deadlineMs: 20_000});
+		expect(listed).toMatchObject({code: 0, signal: null});
+		expect(listed.stdout).toContain('not a file');
+		for (const path of ['/dev/zero', 'mine/pipe.json']) {
+			const ran = await runProgram(['check', path], {folder, deadlineMs: 20_000});
+			expect(ran).toMatchObject({code: 2, signal: null});
+			expect(ran.stderr).toContain('is a pipe or a device');
+		}
+	});
+
+	test('a name longer than files may have is a profile that is not there', async () => {
+		const {code, stderr} = await runProgram(['solve', 'a'.repeat(5000)]);
+		expect(code).toBe(2);
+		expect(stderr).toContain('There is no profile');
+		expect(stderr.length).toBeLessThan(1000);
+	});
+
+	test.runIf(existsSync('/dev/full'))('a full disk behind standard output is told in a sentence', () => {
+		const {status, stderr} = spawnSync(
+			'sh',
+			['-c', `"${process.execPath}" "${builtProgram}" schema > /dev/full`],
+			{
+				encoding: 'utf8',
+			},
+		);
+		expect(status).toBe(2);
+		expect(stderr.trim()).toBe(
+			'Standard output could not be written (the disk is full). What is there is not whole.',
+		);
+	});
+
+	test.runIf(existsSync('/proc/self'))(
+		'a folder that takes no folders is refused, not tried for ever',
+		async () => {
+			const ran = await runProgram(['signals', '/proc/signals'], {deadlineMs: 20_000});
+			expect(ran).toMatchObject({code: 2, signal: null});
+		},
+	);
+
+	test('an empty HOME keeps nothing in the folder one happens to be in', async () => {
+		const folder = temporaryFolder();
+		const env = {HOME: '', XDG_DATA_HOME: ''};
+		const {stdout} = await runProgram(['list', '--json'], {folder, env});
+		expect(JSON.parse(stdout).folder).not.toContain(folder);
+		expect(readdirSync(folder)).toEqual([]);
+	});
+});
+
+test('with --json trouble is JSON on standard output, once, and words on standard error', async () => {
+	for (const args of [
+		['solve', 'nosuch', '--json'],
+		['solve', '--json'],
+		['nosuch', '--json'],
+	]) {
+		const {code, stdout, stderr} = await runProgram(args);
+		expect(code).toBe(2);
+		const {error, problems} = JSON.parse(stdout);
+		expect(error).toBe('trouble');
+		expect(stderr).toContain(problems[0]);
+	}
 });
