@@ -4,7 +4,8 @@ import type {Profile} from '../profile/types.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
 import {blend} from '../study/calibration/blend/blend.ts';
-import {blendCurves} from '../study/calibration/blend/curves.ts';
+import {blendInputs} from '../study/calibration/blend/blendInputs.ts';
+import type {BlendWay} from '../study/calibration/blend/odds.ts';
 import {type CrossoverCurves, crossoverCurves} from '../study/calibration/crossover/curve.ts';
 import {bassManagement, subModel} from '../study/calibration/crossover/model.ts';
 import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
@@ -17,6 +18,12 @@ export const command: Command = {
 	summary: 'Make subs and speakers add up: delay, polarity, crossovers, headroom',
 	takes: 'PROFILE',
 	flags: {
+		way: {
+			type: 'string',
+			value: 'WAY',
+			choices: ['tones', 'search'],
+			help: 'Ask for tones at three delays, or search the loudest of ten settings',
+		},
 		crossover: {type: 'boolean', help: 'Rank the crossovers instead, with reasons and curves'},
 		headroom: {
 			type: 'boolean',
@@ -42,21 +49,16 @@ function codeOf(remarks: Parameters<typeof hasProblem>[0]): ExitCode {
 }
 
 async function printBlend({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
-	const result = blend(profile);
+	const way = flags.way as BlendWay | undefined;
+	const result = blend(blendInputs(profile), way);
 	if (flags.json) {
 		out(saidJson(result, sayIn(profile)));
 	} else {
 		const {blendText} = await import('../report/bass/blend.ts');
-		const curves = new Map(
-			result.pairs.flatMap(pair => {
-				const found = blendCurves(profile, pair);
-				return found ? [[pair.id, found] as const] : [];
-			}),
-		);
-		out(blendText(profile, result, {width: columns, curves}));
+		out(blendText(profile, result, columns));
 	}
 
-	return codeOf([...result.remarks, ...result.pairs.flatMap(({remarks}) => remarks)]);
+	return result.status === 'nothing' || result.status === 'reading' ? exitCode.no : exitCode.fine;
 }
 
 async function printCrossovers({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {

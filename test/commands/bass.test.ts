@@ -46,11 +46,15 @@ async function run(
 test('blend says no and lists the readings when no tone was read', async () => {
 	const {code, out} = await run(blend, ['-']);
 	expect(code).toBe(1);
-	expect(out).toMatch(/Next: 12 readings at Sofa/);
+	expect(out).toMatch(/Next: 18 readings at Sofa/);
 });
 
 test('blend prints each of its results whole as JSON', async () => {
-	expect(JSON.parse((await run(blend, ['-'], {json: true})).out)).toMatchObject({seat: 'sofa', pairs: []});
+	expect(JSON.parse((await run(blend, ['-'], {json: true})).out)).toMatchObject({
+		seat: 'sofa',
+		status: 'reading',
+		tones: [],
+	});
 	const crossover = JSON.parse((await run(blend, ['-'], {json: true, crossover: true})).out);
 	expect(Object.keys(crossover.channels)).toEqual(['FL', 'FR']);
 	expect(crossover.channels.FL.ranking.length).toBe(10);
@@ -73,11 +77,11 @@ test('signals cautions first, writes what it lists, and refuses to replace it un
 	expect(code).toBe(0);
 	expect(said).toMatch(/^Turn the master volume down before the first file/);
 	const names = fs.readdirSync(target);
-	expect(names.length).toBe(12);
+	expect(names.length).toBe(17);
 	for (const name of names) expect(out).toContain(name);
 	await expect(run(signals, [target], {profile: '-'})).rejects.toThrow(/exist already; nothing was written/);
 	expect((await run(signals, [target], {force: true})).code).toBe(0);
-	expect(fs.readdirSync(target).length).toBe(12);
+	expect(fs.readdirSync(target).length).toBe(17);
 });
 
 test('signals lists its files with level and correction as JSON', async () => {

@@ -90,6 +90,12 @@ export const meterReading = z.looseObject({
 		.describe(
 			'Channels and subs that played with their polarity turned on purpose, against the settings in force.',
 		),
+	blendPart: z
+		.enum(['search', 'verification'])
+		.optional()
+		.describe(
+			'What noise of speakers with their subs is read for: to search the loudest of several settings, or to verify one (where not given).',
+		),
 	note: z.string().max(500).optional().describe('Anything worth keeping, in words.'),
 	takenAt: z.string().max(40).optional().describe('When it was taken.'),
 	setAside: z.boolean().optional().describe('Kept, but not computed with.'),
@@ -121,4 +127,5 @@ export const walkState = z.looseObject({
 		.max(60)
 		.optional()
 		.describe('Id of the set that stands in the boxes while tones are read for the blend.'),
+	blendWay: z.enum(['tones', 'search']).optional().describe('Way of the blend that was chosen.'),
 });

@@ -1,21 +1,13 @@
 import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import type {BlendAction} from '../../study/calibration/blend/setting.ts';
+import type {BlendAction} from '../../study/calibration/blend/actions.ts';
 import {formatEntry} from '../entryText.ts';
 import {formatDelay} from '../settingText.ts';
 
 /** Names of several, with “and” before the last. */
 export function plainNames(profile: Profile, ids: readonly string[]): string {
 	return listed(ids.map(id => nameOf(profile, id)));
-}
-
-/** `Front centre with Sub left and Sub right`, from the two sides of a pair. */
-export function pairName(
-	profile: Profile,
-	{still, moved}: {readonly still: readonly string[]; readonly moved: readonly string[]},
-): string {
-	return `${plainNames(profile, still)} with ${plainNames(profile, moved)}`;
 }
 
 /** One change on one box in a sentence. */

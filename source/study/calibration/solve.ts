@@ -2,12 +2,14 @@ import {channelLatency, subLatency} from '../../profile/ask/latency.ts';
 import {mainChannels} from '../../profile/ask/lines.ts';
 import {observe} from '../../profile/ask/readings.ts';
 import {referenceSeat} from '../../profile/ask/seats.ts';
-import {standingSettings} from '../../profile/ask/settings.ts';
 import {processorOf, subsByFeed, subsOf} from '../../profile/ask/subs.ts';
 import {usualMainsBand, usualTargetDb} from '../../profile/practice.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import {speedOfSound} from '../../science/acoustics/air.ts';
-import {withBlend} from './blend/withBlend.ts';
+import {suggestedHertz} from './blend/blendInputs.ts';
+import {blendRemarks} from './blend/blendRemarks.ts';
+import {polarities} from './blend/polarities.ts';
+import {blendWish, withoutWish} from './blend/wish.ts';
 import {channelRemarks} from './channelRemarks.ts';
 import {crossoversOf} from './crossoverMemory.ts';
 import {generalRemarks} from './generalRemarks.ts';
@@ -30,11 +32,6 @@ boxes take it, with its uncertainty and its reasons in words. What was not measu
 map leaves every distance to its own readings.
 */
 export function solve(profile: Profile, adjusted: AdjustedDistances = adjustedDistances(profile)): Solution {
-	return withBlend(profile, solveApart(profile, adjusted));
-}
-
-/** Without the tones through the crossover. */
-function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 	const seat = referenceSeat(profile);
 	const observations = observe(profile);
 	const air = speedOfSound(profile.air);
@@ -52,7 +49,10 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 
 	for (const {id} of mains) measure(id, channelLatency(profile, id));
 	for (const sub of subs) measure(sub.id, subLatency(profile, sub));
-	const timed = timing(profile, arrivals, air.sigma / air.metresPerSecond);
+	const arrivalsMs = new Map([...arrivals].map(([id, {value}]) => [id, value]));
+	const wish = blendWish({profile, arrivalsMs, suggestedHertz: suggestedHertz(profile)});
+	const polarity = polarities(profile, wish);
+	const timed = timing(profile, withoutWish(arrivals, wish), air.sigma / air.metresPerSecond);
 
 	const context = levelContext(profile, observations);
 	const sources = [...mains, ...subs].map(({id}) => id);
@@ -70,11 +70,11 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 		context,
 		seats,
 		targetDb + (profile.target?.subOffsetDb ?? 0),
-		new Map([...arrivals].map(([id, {value}]) => [id, value])),
+		arrivalsMs,
+		wish?.subs,
 	);
 	const trimmed = trims(profile, levels, bass.needs, targetDb);
 	const crossovers = crossoversOf(profile);
-	const decided = standingSettings(profile);
 	const missing = missingReadings(profile, observations, distances);
 	const feeds = subsByFeed(profile);
 	const told = {profile, arrivals, timed, levels, trimmed, targetDb, air, crossovers};
@@ -90,7 +90,7 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 		levelSeats: seats.map(({id}) => id),
 		speedOfSound: {metresPerSecond: air.metresPerSecond, formula: air.formula, sigma: air.sigma},
 		channels: ids.map(id => {
-			const polarityInverted = decided?.channels[id]?.polarityInverted;
+			const polarityInverted = polarity.ofChannel(id);
 			const crossoverHertz = crossovers.channels.get(id)?.hertz;
 			return defined({
 				id,
@@ -134,7 +134,7 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 							subs: fed,
 							delayMs: timed.outputs.get(id),
 							gainDb: trimmed?.outputs.get(id),
-							polarityInverted: decided?.outputs?.[id]?.polarityInverted,
+							polarityInverted: polarity.ofOutput(id),
 							remarks: [],
 						}),
 			),
@@ -155,6 +155,7 @@ function solveApart(profile: Profile, adjusted?: AdjustedDistances): Solution {
 				hasLevels: trimmed !== undefined,
 			}),
 			...timed.remarks,
+			...blendRemarks(profile, wish, polarity.atSubs),
 			...bass.common,
 			...(trimmed?.remarks ?? []),
 			...crossovers.remarks.filter(({code}) => code !== 'crossover-below-limit'),

@@ -1,11 +1,14 @@
+import {standingSettings} from '../../profile/ask/settings.ts';
 import {subsOf} from '../../profile/ask/subs.ts';
 import {isLfe} from '../../profile/channels.ts';
-import type {Profile} from '../../profile/types.ts';
+import type {ChannelId, Profile} from '../../profile/types.ts';
 import {type TestSpectrum, weightingOfSpectrum} from '../../science/acoustics/band.ts';
 import {type ChannelOrder, channelOrder} from '../../science/signal/channelMask.ts';
 import {wholePeriodsHertz} from '../../science/signal/tone.ts';
-import {blendPaths} from '../calibration/blend/paths.ts';
-import {blendTones, plannedPairs} from '../calibration/blend/steps.ts';
+import {suggestedHertz} from '../calibration/blend/blendInputs.ts';
+import {centreOf, commonHertz, frontsOf, isBlended} from '../calibration/blend/inputs.ts';
+import {noiseOf} from '../calibration/blend/planned.ts';
+import {blendTones} from '../calibration/blend/tonesOf.ts';
 
 export const sampleRateHz = 48_000;
 /** One loop of noise, samples: 5.46 s. The meter's mean over one whole loop is the exact level. */
@@ -27,6 +30,8 @@ export type SignalFile = {
 	readonly spectrum?: TestSpectrum;
 	/** The channel that sounds in a file of the layout; absent in mono files. */
 	readonly channel?: string;
+	/** Several that sound at once, each with a noise of its own. */
+	readonly together?: readonly string[];
 	/** RMS, dBFS with a full-scale sine as 0 dBFS; of the noise within the bursts in the counting file. */
 	readonly levelDbfs: number;
 	/** What the file is for, one sentence. */
@@ -52,19 +57,42 @@ function reads(spectrum: TestSpectrum): {readonly A: number; readonly C: number}
 	return {A: weightingOfSpectrum('A', spectrum), C: weightingOfSpectrum('C', spectrum)};
 }
 
-/** Crossovers about which tones are wanted: those of the pairs to blend, or the usual one. */
+/** Front speakers into which tones are wanted, and the tones about their crossovers. */
 function toneGroups(
 	profile: Profile | undefined,
-): ReadonlyArray<{playInto: string; hertz: readonly number[]}> {
-	const pairs = profile ? plannedPairs(profile) : [];
-	if (!profile || pairs.length === 0) return [{playInto: 'FC', hertz: blendTones(80)}];
+): ReadonlyArray<{playInto: string; crossoverHertz: number; hertz: readonly number[]}> {
+	const usual = [{playInto: 'FC', crossoverHertz: 80, hertz: blendTones(80)}];
+	if (!profile || subsOf(profile).length === 0) return usual;
+	const decided = standingSettings(profile);
+	const suggested = suggestedHertz(profile);
 	// No room crosses over up there, but a profile may say so, and a file cannot hold it.
 	const canPlay = (hertz: number) => hertz < highestToneHertz;
-	return pairs.map(pair => ({
-		playInto:
-			pair.kind === 'mains' ? pair.still[0]! : subsOf(profile).find(({id}) => id === pair.moved[0])!.fedBy,
-		hertz: blendTones(blendPaths(profile, undefined, pair).crossoverHertz).filter(canPlay),
-	}));
+	const groups = frontsOf(profile).flatMap(id => {
+		const crossover = decided?.channels[id as ChannelId]?.crossoverHertz ?? suggested.get(id);
+		return typeof crossover === 'number'
+			? [{playInto: id, crossoverHertz: crossover, hertz: blendTones(crossover).filter(canPlay)}]
+			: [];
+	});
+	return groups.length > 0 ? groups : usual;
+}
+
+/** Noise about the crossover that verifies a blend: into the centre alone, and into all fronts at once. */
+function blendNoise(
+	profile: Profile,
+	groups: ReturnType<typeof toneGroups>,
+	order: ChannelOrder,
+	noise: (file: string, spectrum: TestSpectrum, use: string, channel?: string) => SignalFile,
+): SignalFile[] {
+	const fronts = groups.map(({playInto}) => playInto).filter(id => order.channels.includes(id));
+	const centre = centreOf(fronts);
+	if (subsOf(profile).length === 0 || centre === undefined) return [];
+	if (!groups.every(({crossoverHertz}) => isBlended(crossoverHertz))) return [];
+	const spectrum = noiseOf({crossoverHertz: commonHertz(groups.map(({crossoverHertz}) => crossoverHertz))});
+	const use = 'Blend: the same before and after, to verify a setting of the subs';
+	const one = noise(`layout-blend-noise-${centre}.wav`, spectrum, `${use}, ${centre} alone.`, centre);
+	if (fronts.length === 1) return [one];
+	const all = noise('layout-blend-noise-fronts.wav', spectrum, `${use}, ${fronts.join(', ')} at once.`);
+	return [one, {...all, together: fronts}];
 }
 
 const toneHertz = (hertz: number) => wholePeriodsHertz({hertz, sampleRateHz, length: toneLength});
@@ -100,9 +128,7 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 			subBand,
 			'Level of each sub, singly and together; an LFE input plays it 10 dB louder.',
 		),
-		...tones.map(hertz =>
-			toneFile(`tone-${hertz}-hz.wav`, hertz, 'Blend: one side alone, the other, then both.'),
-		),
+		...tones.map(hertz => toneFile(`tone-${hertz}-hz.wav`, hertz, 'Blend: the front speaker with all subs.')),
 	];
 	if (!profile) return {files: mono, cautions};
 	const order = channelOrder(profile.channels.map(({id}) => id));
@@ -136,6 +162,7 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 						id,
 					),
 				),
+			...blendNoise(profile, groups, order, noise),
 		],
 		order,
 		cautions,

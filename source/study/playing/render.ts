@@ -26,8 +26,8 @@ Samples for the files of a plan. Noise of one band is made once and shared by al
 */
 export function signalRenderer(plan: SignalPlan, random: () => number): (file: SignalFile) => WaveContent {
 	const made = new Map<string, Float64Array>();
-	const noiseOf = (fromHertz: number, toHertz: number, levelDbfs: number): Float64Array => {
-		const band = `${fromHertz} ${toHertz}`;
+	const noiseOf = (fromHertz: number, toHertz: number, levelDbfs: number, apart = ''): Float64Array => {
+		const band = `${fromHertz} ${toHertz} ${apart}`;
 		const key = `${band} ${levelDbfs}`;
 		let samples = made.get(key);
 		if (!samples) {
@@ -75,8 +75,16 @@ export function signalRenderer(plan: SignalPlan, random: () => number): (file: S
 		return {channels, sampleRateHz, mask: order.mask};
 	};
 
-	return ({what, spectrum, channel, levelDbfs}) => {
+	return ({what, spectrum, channel, together, levelDbfs}) => {
 		if (what === 'count' || !spectrum) return count(levelDbfs);
+		if (together && plan.order && spectrum.kind === 'pink') {
+			// Each a noise of its own: one noise in all of them would add up by their places in the room.
+			const channels = plan.order.channels.map(id =>
+				together.includes(id) ? noiseOf(spectrum.fromHertz, spectrum.toHertz, levelDbfs, id) : undefined,
+			);
+			return {channels, sampleRateHz, mask: plan.order.mask};
+		}
+
 		return places(
 			channel,
 			spectrum.kind === 'tone'

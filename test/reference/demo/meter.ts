@@ -1,4 +1,5 @@
 import type {ChannelId, MeterReading, SettingsSet} from '../../../source/profile/types.ts';
+import type {BlendStep} from '../../../source/study/calibration/blend/steps.ts';
 import {
 	bandSumDb,
 	bandWeightingDb,
@@ -17,10 +18,10 @@ import type {Truth} from './truth.ts';
 
 /** The receiver's own constant for turning distances into delays, m/s. */
 export const receiverSpeedOfSound = 343;
-/** The crossover that stands for the centre; the subs' low-pass follows it. */
-function centreCrossover({settings}: Round): number {
-	const hertz = settings.channels.FC?.crossoverHertz;
-	if (typeof hertz !== 'number') throw new Error('The centre has no crossover.');
+/** The crossover that stands for a front; the subs' low-pass follows it. */
+function crossoverOf({settings}: Round, id: ChannelId): number {
+	const hertz = settings.channels[id]?.crossoverHertz;
+	if (typeof hertz !== 'number') throw new Error(`${id} has no crossover.`);
 	return hertz;
 }
 const mainsWeightingDb = bandWeightingDb(500, 2000);
@@ -102,59 +103,103 @@ export function subPart(
 	};
 }
 
-/** The centre through its high-pass and its closed box. */
-function centreTonePart(round: Round, hertz: number, seat: string): Part {
+/** A front through its high-pass and its closed box. */
+function frontTonePart(round: Round, id: ChannelId, hertz: number, seat: string): Part {
 	const {truth, settings} = round;
-	const electric = highPass(hertz, centreCrossover(round));
-	const box = highPass(hertz, truth.speakers.FC!.lowLimitHertz);
+	const electric = highPass(hertz, crossoverOf(round, id));
+	const box = highPass(hertz, truth.speakers[id]!.lowLimitHertz);
 	return {
 		levelDb:
-			trueMainDb(truth, 'FC', seat) +
-			(settings.channels.FC?.trimDb?.stepped ?? 0) +
+			trueMainDb(truth, id, seat) +
+			(settings.channels[id]?.trimDb?.stepped ?? 0) +
 			electric.decibels +
 			box.decibels,
-		timeMs: trueArrivalMs(truth, 'FC', seat) + receiverDelayMs(settings, 'FC'),
+		timeMs: trueArrivalMs(truth, id, seat) + receiverDelayMs(settings, id),
 		phase: electric.phase + box.phase,
 	};
 }
 
-/** The subs through their low-pass, their vented boxes and their upper limit. */
-function subToneParts(round: Round, hertz: number, seat: string, addedDelayMs = 0): Part[] {
-	const electric = lowPass(hertz, centreCrossover(round));
+/** The subs through the low-pass of a front's crossover, their vented boxes and their upper limit. */
+function subToneParts(
+	round: Round,
+	front: ChannelId,
+	hertz: number,
+	seat: string,
+	addedDelayMs = 0,
+	isTurned = false,
+): Part[] {
+	const electric = lowPass(hertz, crossoverOf(round, front));
 	const box = subBox(hertz);
 	return Object.keys(round.truth.subs).map(sub => {
 		const part = subPart(round, sub, seat);
 		return {
 			levelDb: part.levelDb + electric.decibels + box.decibels,
 			timeMs: part.timeMs + addedDelayMs,
-			phase: (part.phase ?? 0) + electric.phase + box.phase,
+			phase: (part.phase ?? 0) + electric.phase + box.phase + (isTurned ? Math.PI : 0),
 		};
 	});
 }
 
-/** Tones through the crossover at the reference seat: centre alone, subs alone, both, and both with the subs moved. */
-export function blendRound(round: Round, seat: string, addedDelaysMs: readonly number[]): MeterReading[] {
+/** Tones through the crossover in the second round: centre alone, subs alone, both. */
+export function proofTones(round: Round, seat: string): MeterReading[] {
 	const subIds = Object.keys(round.truth.subs);
 	const alone = subIds.length === 1 ? subIds[0]! : subIds;
 	return [60, 80, 100].flatMap(hertz => {
 		const weighting = toneWeightingDb(hertz);
-		const centre = centreTonePart(round, hertz, seat);
+		const centre = frontTonePart(round, 'FC', hertz, seat);
+		const subs_ = subToneParts(round, 'FC', hertz, seat);
 		const tone = {kind: 'tone', hertz} as const;
 		return [
 			reading(round, 'FC', seat, centre.levelDb + weighting, tone),
-			reading(round, alone, seat, toneSumDb(hertz, subToneParts(round, hertz, seat)) + weighting, tone),
-			...addedDelaysMs.map(added =>
-				reading(
-					round,
-					['FC', ...subIds],
-					seat,
-					toneSumDb(hertz, [centre, ...subToneParts(round, hertz, seat, added)]) + weighting,
-					tone,
-					added,
-				),
-			),
+			reading(round, alone, seat, toneSumDb(hertz, subs_) + weighting, tone),
+			reading(round, ['FC', ...subIds], seat, toneSumDb(hertz, [centre, ...subs_]) + weighting, tone),
 		];
 	});
+}
+
+const bandSteps = 96;
+
+/** One reading of fronts with all subs behind them, as the blend asks for it. */
+export function blendReading(round: Round, step: BlendStep): MeterReading {
+	const {source, seat, signal, added, playInto} = step;
+	const fronts = playInto as readonly ChannelId[];
+	const levelAt = (front: ChannelId, hertz: number) =>
+		toneSumDb(hertz, [
+			frontTonePart(round, front, hertz, seat),
+			...subToneParts(round, front, hertz, seat, added.delayMs, added.isTurned),
+		]) + toneWeightingDb(hertz);
+	const noiseDb = (from: number, to: number) => {
+		const powers = fronts.flatMap(front =>
+			Array.from(
+				{length: bandSteps},
+				(_, index) =>
+					10 ** (levelAt(front, from * (to / from) ** ((index + 0.5) / bandSteps)) / 10) / bandSteps,
+			),
+		);
+		return 10 * Math.log10(powers.reduce((sum, power) => sum + power, 0));
+	};
+	const levelDb =
+		signal.kind === 'tone' ? levelAt(fronts[0]!, signal.hertz) : noiseDb(signal.fromHertz, signal.toHertz);
+	return {
+		...reading(
+			round,
+			[source].flat(),
+			seat,
+			levelDb,
+			signal,
+			added.delayMs === 0 ? undefined : added.delayMs,
+		),
+		...(added.isTurned && {invertedSources: Object.keys(round.truth.subs)}),
+		...(signal.kind === 'pink' && {blendPart: 'verification'}),
+	};
+}
+
+/** All subs together in their band, as read once their delays stand. */
+export function subsTogether(round: Round, seat: string, repeats: number): MeterReading[] {
+	const subIds = Object.keys(round.truth.subs);
+	if (subIds.length < 2) return [];
+	const level = bandSumDb(subIds.map(sub => subPart(round, sub, seat))) + subsWeightingDb;
+	return Array.from({length: repeats}, () => reading(round, subIds, seat, level, subs));
 }
 
 /**

@@ -1,9 +1,11 @@
 import {inputsHash} from '../../../source/profile/ask/digest.ts';
 import type {ChannelId, Profile, SettingsSet} from '../../../source/profile/types.ts';
+import {blend} from '../../../source/study/calibration/blend/blend.ts';
+import {blendInputs} from '../../../source/study/calibration/blend/blendInputs.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
 import {toSettingsSet} from '../../../source/study/calibration/toSettingsSet.ts';
 import {lfeTick, masterTick} from '../../../source/ui/walk/dialIn/standing.ts';
-import {blendRound, levelRound, type Round} from './meter.ts';
+import {blendReading, levelRound, proofTones, type Round, subsTogether} from './meter.ts';
 import {seededRandom} from './random.ts';
 import {tapeRound} from './tape.ts';
 import {type Truth, truth2025, truth2026} from './truth.ts';
@@ -117,10 +119,15 @@ function factorySettings(truth: Truth): SettingsSet {
 }
 
 /** What the program makes of the first round, dialled in and ticked; `decide.ts` is the pocket calculator that it is held against. */
-function dialledIn(profile: Profile, decidedAt: string): SettingsSet {
+function dialledIn(
+	profile: Profile,
+	decidedAt: string,
+	id = 'decided',
+	name = 'Dialled in after the round',
+): SettingsSet {
 	const set = toSettingsSet(solve(profile), {
-		id: 'decided',
-		name: 'Dialled in after the round',
+		id,
+		name,
 		decidedAt,
 		inputsHash: inputsHash(profile),
 	});
@@ -128,6 +135,17 @@ function dialledIn(profile: Profile, decidedAt: string): SettingsSet {
 		...set,
 		dialledIn: [...Object.keys(set.channels), ...Object.keys(set.outputs ?? {}), lfeTick, masterTick],
 	};
+}
+
+/** What the blend asks for, read under the set that stands, until it asks no more. */
+function blended(profile: Profile, round: Round): Profile {
+	const {blocks, status} = blend(blendInputs(profile), 'tones');
+	const open = blocks.flatMap(({steps}) => steps).filter(({isTaken}) => !isTaken);
+	if (open.length === 0 || ['kept', 'put back', 'stands'].includes(status)) return profile;
+	return blended(
+		{...profile, meter: [...profile.meter!, ...open.map(step => blendReading(round, step))]},
+		round,
+	);
 }
 
 function wholeRound(
@@ -140,14 +158,21 @@ function wholeRound(
 	const random = seededRandom(seed);
 	const tape = tapeRound(truth, random);
 	const first: Round = {truth, settings: found, random, round: 'first'};
-	const meter = [...levelRound(first, 'middle', 3, true), ...blendRound(first, 'middle', [0, 3])];
-	const decided = dialledIn({...base, tape, meter, settings: [found]}, decidedAt);
+	const levels = {...base, tape, meter: levelRound(first, 'middle', 3, true), settings: [found]};
+	const distances = dialledIn(levels, decidedAt, 'distances', 'Dialled in by distances and levels');
+	const standing: Round = {truth, settings: distances, random, round: 'first'};
+	const together = {
+		...levels,
+		meter: [...levels.meter, ...subsTogether(standing, 'middle', 3)],
+		settings: [found, distances],
+	};
+	const read = blended(together, standing);
+	const decided = dialledIn(read, decidedAt);
 	const proof: Round = {truth, settings: decided, random, round: 'proof'};
 	return {
-		...base,
-		tape,
-		meter: [...meter, ...levelRound(proof, 'middle', 2, false), ...blendRound(proof, 'middle', [0])],
-		settings: [found, decided],
+		...read,
+		meter: [...read.meter!, ...levelRound(proof, 'middle', 2, false), ...proofTones(proof, 'middle')],
+		settings: [found, distances, decided],
 	};
 }
 

@@ -1,57 +1,68 @@
 import {expect, test} from 'vitest';
+import type {Profile} from '../../../source/profile/types.ts';
 import {blendText} from '../../../source/report/bass/blend.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
 import {blend} from '../../../source/study/calibration/blend/blend.ts';
-import {blendCurves} from '../../../source/study/calibration/blend/curves.ts';
-import {roomProfile, type Truth, takeReading} from '../../study/calibration/blend/room.ts';
+import {blendInputs} from '../../../source/study/calibration/blend/blendInputs.ts';
+import {roomProfile, type Truth, walked} from '../../study/calibration/blend/room.ts';
 
+/** The sub is 4 ms later than the tape knows. */
 const truth: Truth = {
 	crossoverHertz: 80,
-	mainsLimitHertz: 80,
+	mainsLimitHertz: 60,
 	subLimitHertz: 25,
-	arrivalMs: {FC: 8, sub1: 12},
+	arrivalMs: {FL: 8, FC: 8, FR: 8, sub1: 12},
 	levelDb: () => 75,
 };
+const channels = Object.fromEntries(
+	['FL', 'FC', 'FR'].map(id => [id, {delayMs: {stepped: 5}, crossoverHertz: 80}]),
+);
 const set = {
 	id: 'now',
-	origin: 'entered' as const,
-	channels: {FC: {delayMs: {stepped: 5}, crossoverHertz: 80}, LFE1: {delayMs: {stepped: 5}}},
+	origin: 'solved' as const,
+	channels: {...channels, LFE1: {delayMs: {stepped: 5}}},
 };
-const empty = roomProfile(truth, {settings: [set]});
-const read = {
-	...empty,
-	meter: blend(empty).steps.map(step =>
-		takeReading(truth, {delayMs: {FC: 5, sub1: 5}}, step, ['sub1'], 0, 'now'),
-	),
-};
+const tape = ['FL', 'FC', 'FR', 'sub1'].map(from => ({from, to: 'sofa', metres: 2.746}));
+const empty = roomProfile(truth, {settings: [set], tape});
+const boxes = {delayMs: {FL: 5, FC: 5, FR: 5, sub1: 5}};
+const after = (most: number) => walked(truth, boxes, empty, {most, inForce: 'now'});
+const textOf = (profile: Profile, width = 80) => blendText(profile, blend(blendInputs(profile)), width);
 
-const textOf = (profile: typeof read, width: number) => {
-	const result = blend(profile);
-	const curves = new Map(
-		result.pairs.flatMap(pair => {
-			const found = blendCurves(profile, pair);
-			return found ? [[pair.id, found] as const] : [];
-		}),
+test('the ways, their minutes and their odds come before the first reading, and the cautions before the first tone', () => {
+	const text = textOf(empty);
+	expect(text).toMatch(
+		/Tones at three delays \(--way tones\): 35 readings, 3 changes at a box, about \d+\s+min/,
 	);
-	return blendText(profile, result, {width, curves});
-};
-
-test('blendText lists what to read next and the cautions before the first tone when nothing was read', () => {
-	const text = textOf({...empty, meter: []}, 80);
-	expect(text).toMatch(/Next: 12 readings at Sofa/);
-	expect(text.indexOf('master volume down')).toBeLessThan(text.indexOf(' 1. Only'));
-	expect(text).toMatch(/64 Hz, 80 Hz, 100 Hz/);
+	expect(text).toMatch(/louder\s+in\s+\d+ %,\s+softer\s+in\s+\d+ %/);
+	expect(text).toContain('The loudest of ten settings');
+	expect(text).toMatch(/Next: 27 readings at Sofa/);
+	expect(text.indexOf('louder')).toBeLessThan(text.indexOf('Next: 27'));
+	expect(text.indexOf('master volume down')).toBeLessThan(text.indexOf(' 1. As it stands'));
 });
 
-test('blendText tells the answer, the change to make, the gain and the confirming readings', () => {
-	const text = textOf(read, 80);
-	expect(text).toMatch(/Sub 1 4\.0 ms late \(± 0\.\d; 95 %: .*in the same polarity/s);
-	expect(text).toMatch(/Receiver, Low frequency effects 1: delay from 5\.0 ms to 1\.\d ms/);
-	expect(text).toMatch(/Both together at 80 Hz: \d+\.\d dB now, \d+\.\d dB then \(\+/);
-	expect(text).toMatch(/To confirm, read both with it set: 64 Hz/);
+test('with several answers left no setting is told, and the next reading is', () => {
+	const text = textOf(after(20));
+	expect(text).toContain('allow several answers');
+	expect(text).toMatch(/Next: 7 readings/);
+	expect(text).not.toContain('expected (±');
+});
+
+test('a setting to try is told with its gain, at these tones and this seat, and how it is verified', () => {
+	const text = textOf(after(27)).replaceAll(/\s+/g, ' ');
+	expect(text).toMatch(/To try, not yet verified: all subs together \d\.\d ms earlier.*\+\d\.\d dB expected/);
+	expect(text).toMatch(/> Receiver, Low frequency effects 1: delay from 5\.0 ms to \d\.\d ms/);
+	expect(text).toMatch(/Before: as it stands.*After: all subs/i);
+	expect(text).not.toMatch(/± 0\.\d;? 95 %/);
+});
+
+test('what was verified is told with what it gained', () => {
+	expect(textOf(after(35)).replaceAll(/\s+/g, ' ')).toMatch(
+		/Kept: all subs together \d\.\d ms earlier.*\(\+\d\.\d dB with all fronts, \+\d\.\d dB with one\)/,
+	);
 });
 
 test.each([60, 80, 120])('blendText keeps to %i columns', width => {
-	for (const line of textOf(read, width).split('\n').slice(1))
-		expect(cellWidth(line)).toBeLessThanOrEqual(width);
+	for (const count of [0, 20, 27, 35])
+		for (const line of textOf(after(count), width).split('\n'))
+			expect(cellWidth(line)).toBeLessThanOrEqual(width);
 });

@@ -26,16 +26,43 @@ test('planSignals without a profile plans mono files about 80 Hz', () => {
 	expect(cautions[0]).toMatch(/master volume down before the first/);
 });
 
-test('planSignals puts tones about the crossover that is set', () => {
-	const {files} = planSignals(profile, -30);
+const crossed = (hertz: number): Profile => ({
+	...profile,
+	settings: [
+		{
+			id: 'now',
+			origin: 'entered',
+			channels: {
+				FL: {crossoverHertz: hertz},
+				FC: {crossoverHertz: hertz},
+				FR: {crossoverHertz: hertz},
+			},
+		},
+	],
+});
+
+test('planSignals puts tones about the crossover that is set into each front speaker', () => {
+	const {files} = planSignals(crossed(100), -30);
 	expect(files.flatMap(({spectrum}) => (spectrum?.kind === 'tone' ? [spectrum.hertz] : []))).toEqual([
-		80, 100, 125, 80, 100, 125,
+		...[80, 100, 125],
+		...[80, 100, 125, 80, 100, 125, 80, 100, 125],
 	]);
 });
 
+test('planSignals plans noise an octave about the crossover, of the centre and of all fronts at once', () => {
+	const verifying = planSignals(crossed(100), -30).files.filter(({file}) => file.includes('blend-noise'));
+	expect(verifying.map(({file}) => file)).toEqual([
+		'layout-blend-noise-FC.wav',
+		'layout-blend-noise-fronts.wav',
+	]);
+	expect(verifying[1]).toMatchObject({
+		together: ['FL', 'FC', 'FR'],
+		spectrum: {fromHertz: 50, toHertz: 200},
+	});
+});
+
 test('planSignals plans no tone that a file cannot hold', () => {
-	const settings = [{id: 'now', origin: 'entered' as const, channels: {FC: {crossoverHertz: 100_000}}}];
-	const {files} = planSignals({...profile, settings}, -30);
+	const {files} = planSignals(crossed(100_000), -30);
 	expect(files.filter(({what}) => what === 'tone')).toEqual([]);
 });
 

@@ -1,198 +1,198 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
-import type {MeterReading, Profile} from '../../../profile/types.ts';
-import {weightingDb} from '../../../science/acoustics/weighting.ts';
-import type {Remark, Uncertain} from '../result.ts';
-import {collectPairs, meterSigmaDb} from './collect.ts';
-import {bothLevelDb} from './cosine.ts';
-import type {BlendMinimum} from './fit.ts';
-import {type BlendToneResult, type Fitted, fitPair} from './fitPair.ts';
-import {type Alignment, alignmentLoss, bestAlignment, type Loss} from './optimum.ts';
-import {procedureSteps} from './procedure.ts';
-import {fitRemarks, settingRemarks} from './remarks.ts';
-import {type SeparatingReading, separatingReading} from './separate.ts';
-import {addableDelays, type BlendSetting, planSetting} from './setting.ts';
-import {type BlendStep, blendCautions} from './steps.ts';
-import {type BlendTone, phaseBetween} from './tones.ts';
+import {decidedSettings} from '../../../profile/ask/settings.ts';
+import type {Profile} from '../../../profile/types.ts';
+import {planSetting} from './actions.ts';
+import type {FrontSums, Offset} from './bestState.ts';
+import {meterSigmaDb} from './blendReadings.ts';
+import type {BlendResult, BlendStatus, ToneResult, WantedSetting} from './blendResult.ts';
+import {type Collected, collect} from './collect.ts';
+import {type BlendInputs, frontsOf} from './inputs.ts';
+import type {BlendWay} from './odds.ts';
+import {isSameOffset, type SubsOffset} from './offset.ts';
+import {offsetSteps, toneSteps, verificationSteps} from './planned.ts';
+import {
+	bestOfTones,
+	gainAt,
+	isSoundingAlike,
+	loudestOf,
+	type Proposal,
+	searchLevels,
+	sumsOf,
+} from './proposal.ts';
+import {type Added, type BlendStep, blocksOf} from './steps.ts';
+import {isSameRelation, statesOf} from './subsState.ts';
+import {sumLevel} from './toneSum.ts';
+import {noiseStates, type Trial, trialsOf} from './verification.ts';
+import {offeredWays} from './ways.ts';
 
-/** A reading that confirms the setting, as the meter will show it. */
-export type ConfirmingReading = {
-	readonly source: MeterReading['source'];
-	readonly seat: string;
-	readonly hertz: number;
-	readonly weighting: MeterReading['weighting'];
-	readonly predictedDb: Uncertain;
-};
+/** Less is not worth eight readings, dB. */
+const worthTryingDb = 0.5;
+/** Beyond this noise no longer explains an impossible sum, standard deviations. */
+const mostBeyondSigmas = 3;
 
-export type BlendPairResult = {
-	readonly id: string;
-	readonly kind: 'subs' | 'mains';
-	readonly still: readonly string[];
-	readonly moved: readonly string[];
-	readonly crossoverHertz: number;
-	readonly tones: readonly BlendToneResult[];
-	/** Every answer that the readings allow, best first. */
-	readonly minima: ReadonlyArray<Omit<BlendMinimum, 'tones'>>;
-	/** The reading to take next where there is more than one answer. */
-	readonly next?: SeparatingReading;
-	/** Exact alignment wanted, on top of the settings that stand. */
-	readonly alignment?: Alignment;
-	readonly setting?: BlendSetting;
-	/** At the tone nearest to the crossover: level of both now and after the setting, dB without weighting. */
-	readonly expected?: {readonly hertz: number; readonly nowDb: number; readonly thenDb: number};
-	readonly confirm: readonly ConfirmingReading[];
-	readonly remarks: readonly Remark[];
-};
-
-export type BlendResult = {
-	readonly seat: string;
-	readonly pairs: readonly BlendPairResult[];
-	/** What to read next, in order; empty when nothing is left to read. */
-	readonly steps: readonly BlendStep[];
-	readonly cautions: readonly string[];
-	readonly remarks: readonly Remark[];
-};
-
-/** One alignment for all pairs with the same moved group: the smallest mean loss over their best answers. */
-function alignTogether(fits: readonly Fitted[]): Alignment | undefined {
-	const answered = fits.flatMap(({pair, fit}) => {
-		const [minimum] = fit.minima;
-		return minimum ? [{minimum, loss: alignmentLoss(pair.paths), hertz: pair.paths.crossoverHertz}] : [];
-	});
-	if (answered.length === 0) return undefined;
-	const loss: Loss = (addedMs, flip, enoughDb = Number.POSITIVE_INFINITY) => {
-		const most = enoughDb * answered.length;
-		let sum = 0;
-		for (const {minimum, loss: of} of answered) {
-			sum += of(minimum.arrivalMs + addedMs, minimum.inverted !== flip, most);
-			if (sum > most * (1 + 1e-9)) return Number.POSITIVE_INFINITY;
-		}
-
-		return sum / answered.length;
-	};
-
-	return bestAlignment(loss, answered[0]!.hertz, -answered[0]!.minimum.arrivalMs);
-}
-
-/** Level of both at a tone under one answer, with a delay added and perhaps the polarity turned. */
-function levelAt(
-	tone: BlendTone,
-	index: number,
-	minimum: BlendMinimum,
-	addedMs: number,
-	flip: boolean,
-): number {
-	const {stillDb, movedDb} = minimum.tones[index]!;
-	const phase = phaseBetween(tone, minimum.arrivalMs, addedMs, minimum.inverted !== flip);
-	return bothLevelDb(stillDb, movedDb, Math.cos(phase));
-}
-
-function confirming(
-	profile: Profile,
-	{pair, usable}: Fitted,
-	minimum: BlendMinimum,
-	addedMs: number,
-	flip: boolean,
-): ConfirmingReading[] {
-	const weighting = profile.kit?.meterWeighting ?? 'C';
-	const readingSigma = meterSigmaDb(profile);
-	return usable.map((tone, index) => {
-		const value = levelAt(tone, index, minimum, addedMs, flip);
-		const swing = [-1, 1].map(
-			side => levelAt(tone, index, minimum, addedMs + side * minimum.sigmaMs, flip) - value,
-		);
-		return {
-			source: [...pair.still, ...pair.moved],
-			seat: referenceSeat(profile).id,
-			hertz: tone.hertz,
-			weighting,
-			predictedDb: {
-				value: value + weightingDb(weighting, tone.hertz),
-				sigma: Math.hypot(readingSigma, Math.max(...swing.map(Math.abs))),
-			},
-		};
-	});
-}
-
-function finishPair(profile: Profile, fitted: Fitted, alignment: Alignment | undefined): BlendPairResult {
-	const {pair, usable, tones, fit} = fitted;
-	const [minimum] = fit.minima;
-	const crossoverHertz = pair.paths.crossoverHertz;
-	const next = separatingReading(
-		usable,
-		fit.minima,
-		addableDelays(profile, pair, crossoverHertz),
-		meterSigmaDb(profile),
+/** The way that readings were begun with; the one chosen at the stop else, and tones where none was. */
+export function blendWayOf({meter, walk}: Profile): BlendWay {
+	const read = (meter ?? []).findLast(
+		({blendPart, signal, source}) =>
+			blendPart === 'search' || (signal?.kind === 'tone' && Array.isArray(source)),
 	);
-	const setting = alignment && planSetting(profile, pair, alignment.addedMs, alignment.flip);
-	const addedMs = setting?.addedMs ?? 0;
-	const flip = alignment?.flip ?? false;
-	const distance = (tone: BlendTone) => Math.abs(Math.log(tone.hertz / crossoverHertz));
-	const nearest = usable.reduce(
-		(best, tone, index) => (distance(tone) < distance(usable[best]!) ? index : best),
-		0,
-	);
-	const expected =
-		minimum && setting
-			? {
-					hertz: usable[nearest]!.hertz,
-					nowDb: levelAt(usable[nearest]!, nearest, minimum, 0, false),
-					thenDb: levelAt(usable[nearest]!, nearest, minimum, addedMs, flip),
-				}
-			: undefined;
-	return {
-		id: pair.id,
-		kind: pair.kind,
-		still: pair.still,
-		moved: pair.moved,
-		crossoverHertz,
-		tones,
-		minima: fit.minima.map(({tones: _, ...rest}) => rest),
-		...(next && {next}),
-		...(alignment && {alignment}),
-		...(setting && {setting}),
-		...(expected && {expected}),
-		confirm: minimum && setting ? confirming(profile, fitted, minimum, addedMs, flip) : [],
-		remarks: [
-			...fitted.remarks,
-			...fitRemarks(pair, fit, next),
-			...settingRemarks(profile, pair, fit, alignment, setting),
-		],
-	};
+	return walk?.blendWay ?? (read?.blendPart === 'search' ? 'search' : 'tones');
 }
 
 /**
-Delay and polarity with which subs and mains add up, from levels of tones alone.
+Delay and polarity with which subs and front speakers add up, from levels of both together alone.
 
-Subs are first matched to each other, pair by pair, then all of them to the mains. Several groups of mains share one
-setting of the subs.
-
-@param profile - Read: channels, subs, receiver, bass processor, settings, meter, kit, seats.
+All subs keep their relation to each other and move together. What is found is a setting to try until noise before and
+after has verified it.
 */
-export function blend(profile: Profile): BlendResult {
-	const {pairs, remarks} = collectPairs(profile);
-	const fits = pairs.map(fitPair);
-	const results = fits.map(fitted => {
-		const {kind, moved} = fitted.pair;
-		const together =
-			kind === 'mains'
-				? fits.filter(({pair}) => pair.kind === 'mains' && pair.moved.join('+') === moved.join('+'))
-				: [fitted];
-		return finishPair(profile, fitted, alignTogether(together));
-	});
-	const nothing: Remark[] = results.some(({minima}) => minima.length > 0)
+export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.profile)): BlendResult {
+	const {profile} = inputs;
+	const collected = collect(inputs);
+	const {fronts, subs, stands, tolerances, periodMs} = collected;
+	const sums = sumsOf(collected);
+	const isTold = (front: string, hertz: number) => sums.get(front)?.some(sum => sum.hertz === hertz) ?? false;
+	const standsApart = !isSameRelation(stands.relation, collected.relation, tolerances.apartMs);
+	const asked = standsApart
 		? []
-		: [
-				{
-					kind: 'problem',
-					code: 'blend-nothing-read',
-					text: 'Blend: no tone was read with one side alone, the other alone, and both. Take the steps listed.',
-				},
-			];
+		: way === 'search'
+			? offsetSteps(profile, collected)
+			: toneSteps(profile, collected, isTold);
+	const isRead = asked.length > 0 && asked.every(({isTaken}) => isTaken);
+	const {trials, start} = trialsIn(collected);
+	const kept = trials.findLast(({verdict}) => verdict === 'kept');
+	const open = trials.findLast(({verdict}) => verdict === 'open');
+	const refused = trials.filter(({verdict}) => verdict === 'put back');
+	const current = kept?.to.offset ?? start;
+	const levels = way === 'search' ? searchLevels(profile, collected) : [];
+	const found = !isRead
+		? undefined
+		: way === 'search'
+			? loudestOf(levels, meterSigmaDb(profile))
+			: bestOfTones(profile, collected, sums, current);
+	const isNew =
+		found !== undefined &&
+		found.gainDb!.value >= worthTryingDb &&
+		!isSameOffset({...found, relation: current.relation}, current, tolerances) &&
+		!refused.some(({to}) => isSoundingAlike(to.offset, found, periodMs));
+	const last = open ?? (isNew ? undefined : trials.at(-1));
+	const proposal: Proposal | undefined = last
+		? {...last.to.offset, ...(found && way === 'tones' && {gainDb: gainAt(sums, start, last.to.offset)})}
+		: isNew
+			? found
+			: undefined;
+	const wanted = proposal && wantedOf(inputs, collected, proposal);
+	const status = statusOf();
+
+	function statusOf(): BlendStatus {
+		if (fronts.length === 0 || subs.length === 0) return 'nothing';
+		if (open || isNew) return 'to try';
+		if (kept) return 'kept';
+		if (refused.length > 0) return 'put back';
+		return found ? 'stands' : 'reading';
+	}
+
+	const verification = proposal ? verificationOf(profile, collected, current, last?.to.offset, wanted) : [];
 	return {
 		seat: referenceSeat(profile).id,
-		pairs: results,
-		steps: procedureSteps(profile, fits).filter(({taken}) => taken === 0),
-		cautions: blendCautions,
-		remarks: [...remarks, ...nothing],
+		way,
+		status,
+		fronts: fronts.map(({id}) => id),
+		subs,
+		crossoverHertz: collected.crossoverHertz,
+		stands: {laterMs: stands.laterMs, inverted: stands.inverted},
+		tones: tonesOf(collected, sums, stands, proposal),
+		search: levels.map(({levelDb}) => (levelDb === undefined ? {} : {levelDb})),
+		...(wanted && {wanted}),
+		...(last && {trial: gainsOf(last)}),
+		blocks: blocksOf([...asked, ...verification]),
+		ways: subs.length === 0 ? [] : offeredWays(fronts.length),
+		standsApart: standsApart && subs.length > 0,
+		otherRelation: collected.otherRelation,
+		otherSettings: collected.otherSettings,
+		drowned: collected.drowned,
 	};
+}
+
+function gainsOf({frontsGainDb, centreGainDb, verdict}: Trial) {
+	return {
+		...(frontsGainDb !== undefined && {frontsGainDb}),
+		...(centreGainDb !== undefined && {centreGainDb}),
+		verdict,
+	};
+}
+
+/** The settings that noise was read under, against each other, and the one that was there first. */
+export function trialsIn({noise, tolerances, stands, fronts}: Collected): {
+	readonly trials: readonly Trial[];
+	readonly start: SubsOffset;
+} {
+	const states = noiseStates(
+		noise.filter(({isSearch}) => !isSearch),
+		tolerances,
+	);
+	return {trials: trialsOf(states, fronts.length === 1), start: states[0]?.offset ?? stands};
+}
+
+function wantedOf(inputs: BlendInputs, collected: Collected, proposal: Proposal): WantedSetting {
+	const {profile} = inputs;
+	const {set, subs, stands, tolerances} = collected;
+	const addedMs = proposal.laterMs - stands.laterMs;
+	const setting = planSetting(profile, set, subs, addedMs, proposal.inverted !== stands.inverted);
+	const decided = decidedSettings(profile);
+	const state = decided && statesOf(inputs, frontsOf(profile))(decided);
+	const offset = {laterMs: proposal.laterMs, inverted: proposal.inverted};
+	return {
+		...offset,
+		...(proposal.gainDb && {gainDb: proposal.gainDb}),
+		...(setting && {setting}),
+		isDecided:
+			state !== undefined &&
+			isSameOffset(
+				{...offset, relation: collected.relation},
+				{laterMs: state.meanLaterMs, inverted: state.inverted, relation: state.relation},
+				tolerances,
+			),
+	};
+}
+
+function verificationOf(
+	profile: Profile,
+	collected: Collected,
+	current: SubsOffset,
+	tried: SubsOffset | undefined,
+	wanted: WantedSetting | undefined,
+): BlendStep[] {
+	const {stands} = collected;
+	const made = (offset: Offset): Added => ({
+		delayMs: Number((offset.laterMs - stands.laterMs).toFixed(4)),
+		isTurned: offset.inverted !== stands.inverted,
+	});
+	// What the boxes make of it is what will be read.
+	const laterMs = stands.laterMs + (wanted?.setting?.addedMs ?? 0);
+	const goal = tried ?? {...current, laterMs, inverted: wanted?.inverted ?? stands.inverted};
+	return [
+		...verificationSteps(profile, collected, 'before', made(current), current),
+		...verificationSteps(profile, collected, 'after', made(goal), goal),
+	];
+}
+
+function tonesOf(
+	{fronts, sums: readings}: Collected,
+	sums: FrontSums,
+	stands: Offset,
+	wanted: Offset | undefined,
+): ToneResult[] {
+	return fronts.flatMap(({id}) =>
+		[...(readings.get(id) ?? [])].map(([hertz, own]): ToneResult => {
+			const sum = sums.get(id)?.find(each => each.hertz === hertz);
+			return {
+				front: id,
+				hertz,
+				readings: own,
+				...(sum && {standsDb: sumLevel(sum, stands.laterMs, stands.inverted)}),
+				...(sum && wanted && {wantedDb: sumLevel(sum, wanted.laterMs, wanted.inverted)}),
+				...(sum && sum.beyondSigmas > mostBeyondSigmas && {impossibleIndex: sum.likeliestIndex}),
+			};
+		}),
+	);
 }

@@ -1,199 +1,181 @@
-import {referenceSeat} from '../../../profile/ask/seats.ts';
-import {listed, nameOf} from '../../../profile/names.ts';
-import {usualMeterSigmaDb} from '../../../profile/practice.ts';
+import {receiverOf, timingControl} from '../../../profile/ask/boxes.ts';
+import {type SetInForce, standingSettings} from '../../../profile/ask/settings.ts';
+import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {energyMean} from '../../../science/acoustics/decibels.ts';
-import type {Remark} from '../result.ts';
-import {remark} from '../words.ts';
-import {type BlendGroups, groupKey, groupsOfBoth, pairId, type Sounding} from './groups.ts';
-import {type BlendPaths, blendPaths, knownPhase, membersAssumed} from './paths.ts';
-import {type GroupStanding, groupStanding, type StandingSet} from './standing.ts';
-import {type ToneReading, toneReadings} from './toneReadings.ts';
-import type {BlendTone} from './tones.ts';
+import {type BlendReading, blendReadings} from './blendReadings.ts';
+import {type BlendInputs, centreOf, commonHertz, frontsOf, isBlended} from './inputs.ts';
+import type {OffsetTolerances, SubsOffset} from './offset.ts';
+import {isPlaced, isSameRelation, type Relation, type SubsState, statesOf, subLines} from './subsState.ts';
+import type {SumReading} from './toneSum.ts';
+import {tonesToRead} from './tonesOf.ts';
 
-/** No meter repeats itself better than this at a seat, dB. */
-const leastMeterSigmaDb = 0.02;
+/** A front speaker with a crossover, and its tones. */
+export type Front = {readonly id: string; readonly crossoverHertz: number; readonly tones: readonly number[]};
 
-/** Standard deviation of one reading of the meter, dB. */
-export function meterSigmaDb(profile: Profile): number {
-	return Math.max(leastMeterSigmaDb, profile.kit?.meterSigmaDb ?? usualMeterSigmaDb);
-}
-
-export type CollectedPair = BlendGroups & {
-	readonly id: string;
-	readonly paths: BlendPaths;
-	/** Settings that the delays of the result are on top of: those in force at the latest reading. */
-	readonly standing?: StandingSet;
-	readonly tones: readonly BlendTone[];
-	readonly remarks: readonly Remark[];
+/** Noise of all fronts at once, or of the centre alone, each with all subs. */
+export type NoiseReading = {
+	readonly what: 'fronts' | 'centre';
+	readonly offset: SubsOffset;
+	readonly levelDb: number;
+	readonly sigmaDb: number;
+	readonly isSearch: boolean;
+	readonly index: number;
 };
 
-const isSame = (one: readonly string[], other: readonly string[]) => groupKey(one) === groupKey(other);
+export type Collected = {
+	readonly fronts: readonly Front[];
+	readonly centre: string | undefined;
+	readonly subs: readonly string[];
+	/** Of the fronts together, hertz. */
+	readonly crossoverHertz: number;
+	readonly periodMs: number;
+	/** The set that stands in the boxes, and what it makes of the subs. */
+	readonly set: SetInForce | undefined;
+	readonly state: SubsState;
+	readonly stands: SubsOffset;
+	/** Whether distances tell how the subs should stand to each other; else the set does. */
+	readonly isPlaced: boolean;
+	/** How the subs should stand to each other. */
+	readonly relation: Relation;
+	readonly tolerances: OffsetTolerances;
+	/** By front, then by tone in hertz. */
+	readonly sums: ReadonlyMap<string, ReadonlyMap<number, readonly SumReading[]>>;
+	readonly noise: readonly NoiseReading[];
+	/** Places of tones that do not count: subs stood otherwise to each other; other crossover or balance; in the background. */
+	readonly otherRelation: readonly number[];
+	readonly otherSettings: readonly number[];
+	readonly drowned: readonly number[];
+};
 
-/** Level of a group alone at each reading of it, brought to the standing settings; undefined where all were taken with another balance. */
-function aloneLevel(
-	readings: readonly ToneReading[],
-	profile: Profile,
-	ids: readonly string[],
-	at: GroupStanding | undefined,
-	master: number | undefined,
-	sigmaDb: number,
-): {readonly decibels: number; readonly sigmaDb: number} | undefined {
-	const levels = readings.flatMap(({set, decibels, sigmaFactor}) => {
-		if (!set || !at) return [{decibels, sigmaFactor}];
-		const here = groupStanding(profile, set, ids);
-		if (here.balance !== at.balance) return [];
-		return [{decibels: decibels - (here.gainDb - at.gainDb) - masterOffset(set, master), sigmaFactor}];
-	});
-	if (levels.length === 0) return undefined;
-	const worst = levels.reduce((high, {sigmaFactor}) => Math.max(high, sigmaFactor), 1);
+/** Change of one sub's line on top of what distances give. */
+export type PairChange = {readonly sub: string; readonly addedMs: number; readonly isTurned: boolean};
+
+/** What a sub's level may differ from the one that stands: it moves the sum by half, and its phase not at all, dB. */
+const mostBalanceDb = 1.5;
+/** 0.3 ms turn 100 Hz by 11 degrees, which costs 0.04 dB of two equal sounds in phase. */
+const usualToleranceMs = 0.3;
+
+function stepsOf(profile: Profile): {readonly receiverMs: number; readonly processorMs: number} {
 	return {
-		decibels: energyMean(levels.map(({decibels}) => decibels)),
-		sigmaDb: (sigmaDb * worst) / Math.sqrt(levels.length),
+		receiverMs: timingControl(receiverOf(profile).receiver).delay.step,
+		processorMs: profile.bassProcessor?.delay.stepMs ?? 0,
 	};
 }
 
-function masterOffset(set: StandingSet, master: number | undefined): number {
-	return set.masterVolumeDb === undefined || master === undefined ? 0 : set.masterVolumeDb - master;
+/** Relation that makes all subs arrive at once, but for a change of one. */
+export function wantedRelation(inputs: BlendInputs, change: PairChange | undefined): Relation {
+	const lines = subLines(inputs.profile, inputs.arrivalsMs);
+	const isChanged = (index: number) => change !== undefined && lines[index]!.subs.includes(change.sub);
+	const added = lines.map((_, index) => (isChanged(index) ? change!.addedMs : 0));
+	const turned = lines.map((_, index) => isChanged(index) && change!.isTurned);
+	return lines.map((_, index) => ({
+		apartMs: added[index]! - added[0]!,
+		isTurned: turned[index] !== turned[0],
+	}));
 }
 
-function collectPair(
-	profile: Profile,
-	groups: BlendGroups,
-	readings: readonly ToneReading[],
-	sigmaDb: number,
-): CollectedPair {
-	const {still, moved, kind} = groups;
-	const remarks: Remark[] = [];
-	const id = pairId(groups);
-	const stillOf = ({mains, subs}: Sounding) => (kind === 'mains' ? mains : subs);
-	const isStillAlone = ({sounding: s}: ToneReading) =>
-		isSame(stillOf(s), still) && (kind === 'subs' ? s.mains.length === 0 : s.subs.length === 0);
-	const isMovedAlone = ({sounding: s}: ToneReading) => s.mains.length === 0 && isSame(s.subs, moved);
-	const isBoth = ({sounding: s}: ToneReading) => {
-		const both = groupsOfBoth(s);
-		return both !== undefined && pairId(both) === id;
+/** The set that stands: the one told at the stop, else that of the latest reading, else the one decided. */
+function standingSet(profile: Profile, readings: readonly BlendReading[]): SetInForce | undefined {
+	const told = profile.settings?.find(({id}) => id === profile.walk?.toneSet);
+	return told ?? readings.findLast(({set}) => set)?.set ?? standingSettings(profile);
+}
+
+/** Gathers everything that the blend is computed from. */
+export function collect(inputs: BlendInputs, change?: PairChange): Collected {
+	const {profile, suggestedHertz} = inputs;
+	const {readings, drowned} = blendReadings(profile);
+	const set = standingSet(profile, readings);
+	const ids = frontsOf(profile);
+	const stateOf = statesOf(inputs, ids);
+	const state = stateOf(set);
+	const placed = isPlaced(inputs, ids);
+	const relation = placed ? wantedRelation(inputs, change) : state.relation;
+	const {receiverMs, processorMs} = stepsOf(profile);
+	const tolerances = {
+		togetherMs: usualToleranceMs + Math.max(receiverMs, processorMs) / 2,
+		apartMs: usualToleranceMs + receiverMs / 2 + processorMs / 2,
 	};
-
-	const mine = readings.filter(r => isStillAlone(r) || isMovedAlone(r) || isBoth(r));
-	const standing = mine.findLast(({set}) => set)?.set;
-	const master = standing?.masterVolumeDb;
-	const stillAt = standing && groupStanding(profile, standing, still);
-	const movedAt = standing && groupStanding(profile, standing, moved);
-	const paths = blendPaths(profile, standing, groups);
-	if (standing && mine.some(({set}) => !set)) {
-		remarks.push(
-			remark(
-				'doubt',
-				'settings-unknown',
-				'Some tone readings do not say which settings stood. They are taken as read under the latest ones.',
-				id,
-			),
+	const subs = subsOf(profile).map(({id}) => id);
+	const isBoth = ({sounding}: BlendReading) => sounding.subs.length === subs.length;
+	const crossoverOf = (id: string) =>
+		state.crossovers.get(id) ??
+		standingSettings(profile)?.channels[id as 'FC']?.crossoverHertz ??
+		suggestedHertz.get(id);
+	const fronts = ids.flatMap((id): Front[] => {
+		const crossoverHertz = crossoverOf(id);
+		if (!isBlended(crossoverHertz)) return [];
+		const read = readings.flatMap(reading =>
+			reading.signal.kind === 'tone' && isBoth(reading) && isOnly(reading, id) ? [reading.signal.hertz] : [],
 		);
-	}
+		return [{id, crossoverHertz, tones: tonesToRead(crossoverHertz, read)}];
+	});
+	const crossoverHertz = commonHertz(fronts.map(front => front.crossoverHertz));
+	const louderDb = (of: SubsState) =>
+		of.masterDb === undefined || state.masterDb === undefined ? 0 : of.masterDb - state.masterDb;
 
-	const assumed = membersAssumed(profile, groups);
-	// Boxes that are assumed alike turn the phase alike; between two subs of which both are assumed nothing is left.
-	if (assumed.length > 0 && (kind === 'mains' || assumed.length < still.length + moved.length)) {
-		remarks.push(
-			remark(
-				'doubt',
-				'boxes-assumed',
-				`Low limit of ${listed(assumed.map(member => nameOf(profile, member)))} not given: the phase of a usual one is taken, which may be off by some tenths of a period. Enter it under Kit.`,
-				id,
-			),
-		);
-	}
-
-	let otherBalance = 0;
-	const tones = [...new Set(mine.map(({hertz}) => hertz))]
-		.sort((a, b) => a - b)
-		.flatMap((hertz): BlendTone[] => {
-			const here = mine.filter(reading => reading.hertz === hertz);
-			const stillAlone = aloneLevel(here.filter(isStillAlone), profile, still, stillAt, master, sigmaDb);
-			const movedAlone = aloneLevel(here.filter(isMovedAlone), profile, moved, movedAt, master, sigmaDb);
-			if (!stillAlone || !movedAlone) return [];
-			const both = here.filter(isBoth).flatMap(({set, index, decibels, sigmaFactor, addedMs}) => {
-				const plain = {
-					decibels,
-					sigmaDb: sigmaDb * sigmaFactor,
-					delayMs: addedMs,
-					inverted: false,
-					stillOffsetDb: 0,
-					movedOffsetDb: 0,
-					index,
-				};
-				if (!set || !stillAt || !movedAt) return [plain];
-				const stillHere = groupStanding(profile, set, still);
-				const movedHere = groupStanding(profile, set, moved);
-				if (stillHere.balance !== stillAt.balance || movedHere.balance !== movedAt.balance) {
-					otherBalance += 1;
-					return [];
-				}
-
-				const between = (one: GroupStanding, other: GroupStanding) =>
-					one.delayMs === undefined || other.delayMs === undefined ? 0 : one.delayMs - other.delayMs;
-				const louder = masterOffset(set, master);
-				return [
-					{
-						...plain,
-						delayMs: addedMs + between(movedHere, stillHere) - between(movedAt, stillAt),
-						inverted: (movedHere.inverted !== stillHere.inverted) !== (movedAt.inverted !== stillAt.inverted),
-						stillOffsetDb: stillHere.gainDb - stillAt.gainDb + louder,
-						movedOffsetDb: movedHere.gainDb - movedAt.gainDb + louder,
-					},
-				];
-			});
-			return [
-				{
-					hertz,
-					stillDb: stillAlone.decibels,
-					stillSigmaDb: stillAlone.sigmaDb,
-					movedDb: movedAlone.decibels,
-					movedSigmaDb: movedAlone.sigmaDb,
-					knownPhase: knownPhase(paths, hertz),
-					both,
-				},
-			];
-		});
-	if (otherBalance > 0) {
-		remarks.push(
-			remark(
-				'note',
-				'other-settings',
-				`${otherBalance} tone readings of both were taken with another crossover, or with the speakers of one side set differently to each other. They are left out.`,
-				id,
-			),
-		);
-	}
-
-	return {...groups, id, paths, ...(standing && {standing}), tones, remarks};
-}
-
-/**
-Gathers the tone readings at the reference seat into pairs of groups: subs against each other first, then subs
-against mains.
-
-@param profile - Read: meter, settings, channels, subs, kit, receiver.
-*/
-export function collectPairs(profile: Profile): {
-	readonly pairs: readonly CollectedPair[];
-	readonly remarks: readonly Remark[];
-} {
-	const remarks: Remark[] = [];
-	const readings = toneReadings(profile, referenceSeat(profile).id, remarks);
-	const sigmaDb = meterSigmaDb(profile);
-	const groups = new Map<string, BlendGroups>();
+	const sums = new Map<string, Map<number, SumReading[]>>();
+	const otherRelation: number[] = [];
+	const otherSettings: number[] = [];
+	const noise: NoiseReading[] = [];
 	for (const reading of readings) {
-		const both = groupsOfBoth(reading.sounding);
-		if (both) groups.set(pairId(both), both);
+		if (!isBoth(reading)) continue;
+		const {signal, sounding, index, sigmaDb, isTurned, addedMs, isSearch} = reading;
+		const at = reading.set ? stateOf(reading.set) : state;
+		const levelDb = reading.levelDb - louderDb(at);
+		const inverted = at.inverted !== isTurned;
+		if (signal.kind === 'tone') {
+			const front = fronts.find(({id}) => isOnly(reading, id));
+			if (!front) continue;
+			if (!isSameRelation(at.relation, relation, tolerances.apartMs)) otherRelation.push(index);
+			else if (!isAlike(at, state, front.id, crossoverOf(front.id))) otherSettings.push(index);
+			else {
+				const tones = sums.get(front.id) ?? new Map<number, SumReading[]>();
+				sums.set(front.id, tones);
+				const laterMs = at.laterMs.get(front.id)! + addedMs;
+				const sum = {laterMs, inverted, levelDb, sigmaDb, index};
+				tones.set(signal.hertz, [...(tones.get(signal.hertz) ?? []), sum]);
+			}
+		} else {
+			const what = whatSounds(sounding.mains, fronts);
+			if (!what) continue;
+			const offset = {laterMs: at.meanLaterMs + addedMs, inverted, relation: at.relation};
+			noise.push({what, offset, levelDb, sigmaDb, isSearch, index});
+		}
 	}
 
-	// Several subs sounding together are one side of a pair with mains; they are a pair of their own only where each
-	// side was read alone too.
-	const pairs = [...groups.values()]
-		.map(group => collectPair(profile, group, readings, sigmaDb))
-		.filter(({kind, tones}) => kind === 'mains' || tones.length > 0)
-		.sort((one, other) => Number(one.kind === 'mains') - Number(other.kind === 'mains'));
-	return {pairs, remarks};
+	return {
+		fronts,
+		centre: centreOf(fronts.map(({id}) => id)),
+		subs,
+		crossoverHertz,
+		periodMs: 1000 / crossoverHertz,
+		set,
+		state,
+		stands: {laterMs: state.meanLaterMs, inverted: state.inverted, relation: state.relation},
+		isPlaced: placed,
+		relation,
+		tolerances,
+		sums,
+		noise,
+		otherRelation,
+		otherSettings,
+		drowned,
+	};
+}
+
+function isOnly({sounding: {mains}}: BlendReading, id: string): boolean {
+	return mains.length === 1 && mains[0] === id;
+}
+
+function isAlike(one: SubsState, other: SubsState, front: string, crossover: number | 'full' | undefined) {
+	const balance = Math.abs(one.balanceDb.get(front)! - other.balanceDb.get(front)!);
+	return (one.crossovers.get(front) ?? crossover) === crossover && balance <= mostBalanceDb;
+}
+
+/** Where there is one front only, its noise is both. */
+function whatSounds(mains: readonly string[], fronts: readonly Front[]): NoiseReading['what'] | undefined {
+	const centre = centreOf(fronts.map(({id}) => id));
+	if (mains.length === fronts.length && fronts.every(({id}) => mains.includes(id)))
+		return fronts.length === 1 ? 'centre' : 'fronts';
+	return mains.length === 1 && mains[0] === centre ? 'centre' : undefined;
 }

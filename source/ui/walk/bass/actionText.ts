@@ -3,7 +3,7 @@ import type {Profile} from '../../../profile/types.ts';
 import {formatLength} from '../../../profile/units/length.ts';
 import {formatEntry} from '../../../report/entryText.ts';
 import {formatDelay} from '../../../report/settingText.ts';
-import type {BlendAction} from '../../../study/calibration/blend/setting.ts';
+import type {BlendAction} from '../../../study/calibration/blend/actions.ts';
 import {lengthUnitOf} from '../tape/units.ts';
 
 /** One change on one box, as it is done: `receiver, Front centre: distance 2.71 m to 2.95 m`. */
@@ -17,6 +17,20 @@ export function actionText(profile: Profile, action: BlendAction): string {
 	const size =
 		what === 'delay' ? formatDelay(rounded(Math.abs(change))) : distanceText(profile, Math.abs(change));
 	return `${name}: ${what} ${size} ${change < 0 ? 'less' : 'more'} than what stands`;
+}
+
+/** What stood before a change, to be typed in again: the box's line and its value. */
+export function oldEntry(
+	profile: Profile,
+	{box, about, what, from}: BlendAction,
+): {readonly name: string; readonly value: string} {
+	const name = box === 'processor' ? `bass processor, output ${about}` : `${box}, ${nameOf(profile, about)}`;
+	if (what === 'polarity') return {name: `${name}: polarity`, value: 'as before'};
+	if (from === undefined) return {name: `${name}: ${what}`, value: 'as before'};
+	return {
+		name: `${name}: ${what}`,
+		value: what === 'delay' ? formatDelay(rounded(from)) : distanceText(profile, from),
+	};
 }
 
 /** Steps of 0.01 ms and more: binary dust beyond is not shown. */

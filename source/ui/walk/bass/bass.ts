@@ -1,90 +1,113 @@
-import {nameOf} from '../../../profile/names.ts';
-import type {Profile} from '../../../profile/types.ts';
-import {sentenceOf} from '../../../report/said/said.ts';
-import {collectPairs} from '../../../study/calibration/blend/collect.ts';
-import {planSetting} from '../../../study/calibration/blend/setting.ts';
-import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
+import type {MeterReading, Profile} from '../../../profile/types.ts';
+import {
+	addedText,
+	blockSentence,
+	howToRead,
+	readingSentences,
+	stepSentence,
+} from '../../../report/said/blend.ts';
+import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
+import type {BlendBlock, BlendStep} from '../../../study/calibration/blend/steps.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {keyOf} from '../meter/meterPrompt.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
-import {sayFor} from '../sayFor.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
 import {toneSetOf, toneSetPrompt} from './toneSet.ts';
+import {wayPrompt} from './wayPrompt.ts';
 
 const toneCaution =
 	'Master down before the tone, then up slowly to about 75 dB. Stop when a cone buzzes or clacks; half a minute at most.';
 const stand: readonly string[] = [
 	'      ┬   meter on a stand at ear height, C slow;',
-	'      │   tone on for 5 s, then take the',
+	'      │   sound on for 5 s, then take the',
 	'     [ ]  mean of the next 5 s',
 ];
 
-/** The stop Bass: its page, which settings stand, and each tone of the procedure. Without subs only the page. */
+/** What is verified, or promises nothing, asks no more; what was read stays to look at. */
+const isClosed = ({status}: BlendResult) => status === 'kept' || status === 'put back' || status === 'stands';
+
+/** The stop Bass: its page, which settings stand, which way, and each reading of it. Without subs only the page. */
 export function bassPrompts(profile: Profile): Prompt<Profile>[] {
 	const page = pagePrompt<Profile>(
 		'bass',
 		'Do subs and speakers add up?',
-		'Tones around the crossover, each side alone and both together, tell delay and polarity of the subs.',
+		'Levels through the crossover at a few delays of all subs together tell which one is loudest; noise before and after verifies it.',
 	);
-	const {steps} = blendOf(profile);
-	return steps.length === 0
-		? [page]
-		: [page, toneSetPrompt(profile), ...steps.map(step => tonePrompt(profile, step))];
+	const result = blendOf(profile);
+	if (result.status === 'nothing') return [page];
+	const steps = result.blocks.flatMap(block =>
+		block.steps
+			.filter(({isTaken}) => isTaken || !isClosed(result))
+			.map(step => readingPrompt(profile, block, step)),
+	);
+	return [page, toneSetPrompt(profile), wayPrompt(profile, result.ways), ...steps];
 }
 
-function tonePrompt(profile: Profile, step: BlendStep): Prompt<Profile> {
-	const {source, seat, hertz, addedDelayMs} = step;
-	const names = [source].flat().map(id => nameOf(profile, id));
+function readingPrompt(profile: Profile, block: BlendBlock, step: BlendStep): Prompt<Profile> {
+	const {source, seat, signal, added, part} = step;
+	const isOwn = (reading: MeterReading) =>
+		reading.round === 'first' &&
+		reading.seat === seat &&
+		keyOf(reading.source) === keyOf(source) &&
+		isSameSignal(reading.signal, signal) &&
+		Math.abs((reading.addedDelayMs ?? 0) - added.delayMs) < 0.01 &&
+		(reading.invertedSources ?? []).length > 0 === added.isTurned &&
+		(reading.blendPart === 'search') === (part === 'search');
 	const prompt = levelPrompt(profile, {
 		id: `bass:${step.id}`,
 		stop: 'bass',
-		question: `${hertz} Hz tone: ${names.join(' + ')}`,
-		about: [step.prepare, delayText(profile, step), intoText(profile, step)].filter(Boolean).join(' '),
-		explain: `${step.why} ${step.how}`,
+		question: `${capital(stepSentence(profile, step))}`,
+		about: [`${addedText(block)}.`, actionsText(profile, block), repeatText(step)].filter(Boolean).join(' '),
+		explain: `${blockSentence(block)} ${howToRead}`,
 		drawing: stand,
 		caution: toneCaution,
-		row: step.playInto,
-		isOwn: reading =>
-			reading.signal?.kind === 'tone' &&
-			reading.signal.hertz === hertz &&
-			reading.round === 'first' &&
-			reading.seat === seat &&
-			keyOf(reading.source) === keyOf(source) &&
-			Math.abs((reading.addedDelayMs ?? 0) - addedDelayMs) < 0.01,
+		row: step.playInto[0],
+		isOwn,
 		made: subject => ({
 			source,
 			seat,
-			signal: {kind: 'tone', hertz},
+			signal,
 			round: 'first',
 			...(toneSetOf(subject) ? {inForce: toneSetOf(subject)!.id} : {}),
-			...(addedDelayMs === 0 ? {} : {addedDelayMs}),
+			...(added.delayMs === 0 ? {} : {addedDelayMs: added.delayMs}),
+			...(added.isTurned ? {invertedSources: blendOf(subject).subs.slice()} : {}),
+			...(signal.kind === 'tone' ? {} : {blendPart: part === 'search' ? 'search' : 'verification'}),
 		}),
-		hint: after => (step.part === 'still' || step.part === 'moved' ? undefined : troubleOf(after, step)),
+		hint: after => troubleOf(after, step),
 	});
 	// Readings taken with other settings are shown, but the procedure asks again.
-	return {...prompt, isAnswered: step.taken > 0};
+	return {...prompt, isAnswered: step.isTaken};
 }
 
-/** Where the tone goes in; the words on what to unplug tell it themselves where it is another channel than one expects. */
-function intoText(profile: Profile, {part, playInto}: BlendStep): string {
-	return part === 'moved' ? '' : `Tone into ${nameOf(profile, playInto)}.`;
+function isSameSignal(one: MeterReading['signal'], other: BlendStep['signal']): boolean {
+	if (one?.kind === 'tone') return other.kind === 'tone' && one.hertz === other.hertz;
+	return one?.kind === 'pink' && other.kind === 'pink';
 }
 
-/** What is wrong with the readings of a pair at a tone, such as a level that no delay explains. */
-function troubleOf(profile: Profile, {pair, hertz}: BlendStep): string | undefined {
-	const remarks = blendOf(profile).result.pairs.find(({id}) => id === pair)?.remarks ?? [];
-	const serious = remarks.filter(({kind}) => kind === 'problem' || kind === 'doubt');
-	const texts = serious.map(remark => sentenceOf(remark, sayFor(profile)));
-	return texts.find(text => text.includes(`${hertz} Hz`));
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Which box does it, with the value that it shows then; what stands is said where it is gone back to. */
+function actionsText(profile: Profile, {actions}: BlendBlock): string {
+	return actions.length === 0 ? '' : `${actions.map(action => actionText(profile, action)).join('; ')}.`;
 }
 
-/** How the added delay is made with what the receiver takes; empty where none is added. */
-function delayText(profile: Profile, step: BlendStep): string {
-	if (step.addedDelayMs === 0) return '';
-	const pair = collectPairs(profile).pairs.find(({id}) => id === step.pair);
-	const setting = pair && planSetting(profile, pair, step.addedDelayMs, false);
-	const actions = setting?.actions.map(action => actionText(profile, action)) ?? [];
-	return actions.length > 0 ? `For it: ${actions.join('; ')}. Undo it afterwards.` : '';
+function repeatText({nth, signal}: BlendStep): string {
+	return signal.kind === 'tone' || nth === 1 ? '' : `Reading ${nth} of it.`;
+}
+
+/** What is wrong with the readings of a front at a tone: levels that no two sounds make. */
+function troubleOf(profile: Profile, {signal, playInto}: BlendStep): string | undefined {
+	const {tones, ...rest} = blendOf(profile);
+	const own = tones.filter(
+		({front, hertz}) => front === playInto[0] && signal.kind === 'tone' && hertz === signal.hertz,
+	);
+	return readingSentences(profile, {
+		...rest,
+		tones: own,
+		otherRelation: [],
+		otherSettings: [],
+		drowned: [],
+	})[0];
 }

@@ -1,42 +1,33 @@
 import type {MeterReading, Profile} from '../../../profile/types.ts';
-import {type BlendResult, blend} from '../../../study/calibration/blend/blend.ts';
-import {blendProcedure} from '../../../study/calibration/blend/procedure.ts';
-import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
+import {blend} from '../../../study/calibration/blend/blend.ts';
+import {blendInputs} from '../../../study/calibration/blend/blendInputs.ts';
+import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
+import {derived} from '../../derived.ts';
 
-/** Everything of the blend that the stop shows. */
-export type Blended = {readonly result: BlendResult; readonly steps: readonly BlendStep[]};
-
-type Known = {readonly profile: Profile; readonly read: readonly MeterReading[]; readonly blended: Blended};
-
-/** What the blend looks at besides tones and background. */
-const parts = [
-	'channels',
-	'subs',
-	'receiver',
-	'bassProcessor',
-	'kit',
-	'settings',
-	'seats',
-	'room',
-	'target',
-] as const;
-/** The profile on screen and the one before it. */
-const mostRemembered = 2;
-let known: readonly Known[] = [];
+/** Noise of one speaker or sub alone enters no blend. */
+function isForBlend({signal, source}: MeterReading): boolean {
+	return signal?.kind === 'tone' || source === 'background' || Array.isArray(source);
+}
 
 /** The blend of a profile and the readings it wants; computed anew only when something that it looks at changes. */
-export function blendOf(profile: Profile): Blended {
-	const read = (profile.meter ?? []).filter(
-		({signal, source}) => signal?.kind === 'tone' || source === 'background',
-	);
-	const found = known.find(
-		entry =>
-			parts.every(part => entry.profile[part] === profile[part]) &&
-			entry.read.length === read.length &&
-			entry.read.every((reading, index) => reading === read[index]),
-	);
-	if (found) return found.blended;
-	const blended = {result: blend(profile), steps: blendProcedure(profile).steps};
-	known = [{profile, read, blended}, ...known].slice(0, mostRemembered);
-	return blended;
-}
+export const blendOf: (profile: Profile) => BlendResult = derived(
+	{
+		format: ({format}: Profile) => format,
+		name: ({name}: Profile) => name,
+		date: ({date}: Profile) => date,
+		room: ({room}: Profile) => room,
+		air: ({air}: Profile) => air,
+		seats: ({seats}: Profile) => seats,
+		channels: ({channels}: Profile) => channels,
+		subs: ({subs}: Profile) => subs,
+		receiver: ({receiver}: Profile) => receiver,
+		bassProcessor: ({bassProcessor}: Profile) => bassProcessor,
+		kit: ({kit}: Profile) => kit,
+		tape: ({tape}: Profile) => tape,
+		settings: ({settings}: Profile) => settings,
+		meter: ({meter}: Profile) => (meter ?? []).filter(isForBlend),
+		toneSet: ({walk}: Profile) => walk?.toneSet,
+		blendWay: ({walk}: Profile) => walk?.blendWay,
+	},
+	({toneSet, blendWay, ...parts}) => blend(blendInputs({...parts, walk: {toneSet, blendWay}})),
+);

@@ -1,5 +1,5 @@
 import type {ChannelId, Profile, SettingsSet} from '../../../profile/types.ts';
-import {blendCautions} from '../../../study/calibration/blend/steps.ts';
+import {blendCautions} from '../../../report/said/blend.ts';
 import {foundSet} from '../meter/meterPrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, type OfferedChoice} from '../prompt/single.ts';

@@ -23,7 +23,10 @@ export type LevelQuestion = Pick<
 	/** A reading as this question takes it; level, weighting and time are added. */
 	readonly made: (
 		profile: Profile,
-	) => Pick<MeterReading, 'source' | 'seat' | 'signal' | 'round' | 'inForce' | 'addedDelayMs'>;
+	) => Pick<
+		MeterReading,
+		'source' | 'seat' | 'signal' | 'round' | 'inForce' | 'addedDelayMs' | 'invertedSources' | 'blendPart'
+	>;
 	/** Words on the answer, from the profile that holds it. */
 	readonly hint?: (after: Profile) => string | undefined;
 };

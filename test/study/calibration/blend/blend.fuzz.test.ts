@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import {expect, test} from 'vitest';
 import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
+import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import {suggestCrossovers} from '../../../../source/study/calibration/crossover/suggest.ts';
 import {headroom} from '../../../../source/study/calibration/headroom/headroom.ts';
+import {solve} from '../../../../source/study/calibration/solve.ts';
 import {planSignals} from '../../../../source/study/playing/plan.ts';
 
 // Everything that the schema lets through, extremes included, however little sense it makes.
@@ -35,10 +37,15 @@ const reading = fc.record({
 		fc.double({min: -300, max: 300, noNaN: true}),
 	),
 	weighting: fc.constantFrom('A' as const, 'C' as const, 'Z' as const),
-	signal: fc.record({
-		kind: fc.constant('tone' as const),
-		hertz: fc.oneof(fc.constantFrom(64, 80, 100), hertz),
-	}),
+	signal: fc.oneof(
+		fc.record({
+			kind: fc.constant('tone' as const),
+			hertz: fc.oneof(fc.constantFrom(64, 80, 100), hertz),
+		}),
+		fc.record({kind: fc.constant('pink' as const), fromHertz: fc.constant(40), toHertz: fc.constant(160)}),
+	),
+	invertedSources: fc.subarray(['sub1', 'sub2', 'FC']),
+	blendPart: fc.constantFrom('search' as const, 'verification' as const),
 	round: fc.constant('first' as const),
 	addedDelayMs: fc.oneof(fc.constantFrom(0, 3), fc.double({min: -10_000, max: 10_000, noNaN: true})),
 	inForce: fc.constantFrom('now', 'gone'),
@@ -97,17 +104,18 @@ test('blend, suggestCrossovers, headroom and planSignals never fail on what the 
 		fc.property(profiles, profile => {
 			expect(suggestCrossovers(profile).channels.size).toBe(1);
 			expect(headroom(profile).sources.length).toBe(2);
-			for (const {minima, confirm} of blend(profile).pairs) {
-				for (const {arrivalMs, fromMs, toMs} of minima) {
-					expect(fromMs).toBeLessThanOrEqual(arrivalMs + 1e-6);
-					expect(toMs).toBeGreaterThanOrEqual(arrivalMs - 1e-6);
-				}
-
-				for (const {predictedDb} of confirm) expect(Number.isFinite(predictedDb.value)).toBe(true);
+			for (const way of ['tones', 'search'] as const) {
+				const {tones, wanted, blocks} = blend(blendInputs(profile), way);
+				for (const {standsDb, wantedDb} of tones)
+					for (const level of [standsDb, wantedDb]) expect(Number.isFinite(level?.value ?? 0)).toBe(true);
+				expect(Number.isFinite(wanted?.laterMs ?? 0)).toBe(true);
+				const ids = blocks.flatMap(({steps}) => steps.map(({id}) => id));
+				expect(new Set(ids).size).toBe(ids.length);
 			}
 
+			solve(profile);
 			planSignals(profile, -30);
 		}),
-		{numRuns: 300, seed: 20_260_418},
+		{numRuns: 80, seed: 20_260_418},
 	);
 });

@@ -1,4 +1,7 @@
 import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
+import {blend} from '../../../../source/study/calibration/blend/blend.ts';
+import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
+import type {BlendWay} from '../../../../source/study/calibration/blend/odds.ts';
 import type {BlendStep} from '../../../../source/study/calibration/blend/steps.ts';
 
 /** Evenly spread numbers between 0 and 1 from a seed. @see Park & Miller, Comm. ACM 31 (1988) 1192: 16807 modulo 2^31 − 1. */
@@ -66,28 +69,86 @@ export function trueLevel(truth: Truth, boxes: Boxes, ids: readonly string[], he
 	return 20 * Math.log10(Math.hypot(sum[0], sum[1]));
 }
 
-/** One reading, as a step of the procedure asks for it. */
+/** Level of noise of its own into each front at once, with the subs behind them, dB re its level in one channel. */
+export function trueNoiseLevel(
+	truth: Truth,
+	boxes: Boxes,
+	mains: readonly string[],
+	subs: readonly string[],
+	fromHertz: number,
+	toHertz: number,
+): number {
+	const points = 200;
+	let power = 0;
+	for (const main of mains) {
+		for (let index = 0; index < points; index++) {
+			const hertz = fromHertz * (toHertz / fromHertz) ** ((index + 0.5) / points);
+			power += 10 ** (trueLevel(truth, boxes, [main, ...subs], hertz) / 10) / points;
+		}
+	}
+
+	return 10 * Math.log10(power);
+}
+
+/** One reading, as a step of the blend asks for it. */
 export function takeReading(
 	truth: Truth,
 	boxes: Boxes,
-	step: Pick<BlendStep, 'source' | 'hertz' | 'addedDelayMs' | 'seat'>,
-	moved: readonly string[],
+	{source, signal, added, seat, part}: BlendStep,
 	noiseDb: number,
 	inForce?: MeterReading['inForce'],
 ): MeterReading {
-	const ids = [step.source].flat();
+	const ids = [source].flat();
+	const subs = ids.filter(id => id.startsWith('sub'));
+	const mains = ids.filter(id => !subs.includes(id));
 	const delayMs = {...boxes.delayMs};
-	for (const id of moved) delayMs[id] = (delayMs[id] ?? 0) + step.addedDelayMs;
+	for (const id of subs) delayMs[id] = (delayMs[id] ?? 0) + added.delayMs;
+	const stand = boxes.inverted ?? [];
+	const inverted = added.isTurned
+		? [...stand.filter(id => !subs.includes(id)), ...subs.filter(id => !stand.includes(id))]
+		: stand;
+	const state = {delayMs, inverted};
 	return {
-		source: step.source,
-		seat: step.seat,
-		decibels: trueLevel(truth, {...boxes, delayMs}, ids, step.hertz) + noiseDb,
+		source,
+		seat,
+		decibels:
+			(signal.kind === 'tone'
+				? trueLevel(truth, state, ids, signal.hertz)
+				: trueNoiseLevel(truth, state, mains, subs, signal.fromHertz, signal.toHertz)) + noiseDb,
 		weighting: 'Z',
-		signal: {kind: 'tone', hertz: step.hertz},
+		signal,
 		round: 'first',
-		addedDelayMs: step.addedDelayMs,
+		...(added.delayMs !== 0 && {addedDelayMs: added.delayMs}),
+		...(added.isTurned && {invertedSources: subs}),
+		...(signal.kind === 'pink' && {blendPart: part === 'search' ? 'search' : 'verification'}),
 		...(inForce !== undefined && {inForce}),
 	};
+}
+
+/** Takes what the blend asks for until it asks no more, or `most` readings. */
+export function walked(
+	truth: Truth,
+	boxes: Boxes,
+	start: Profile,
+	{
+		way = 'tones',
+		most = 100,
+		noise = () => 0,
+		inForce,
+	}: {way?: BlendWay; most?: number; noise?: () => number; inForce?: string} = {},
+): Profile {
+	let profile = start;
+	for (let count = 0; count < most; count++) {
+		const {blocks, status} = blend(blendInputs(profile), way);
+		const steps = blocks.flatMap(block => block.steps).filter(({isTaken}) => !isTaken);
+		if (steps.length === 0 || ['kept', 'put back', 'stands'].includes(status)) break;
+		const left = most - (profile.meter?.length ?? 0) + (start.meter?.length ?? 0);
+		const readings = steps.slice(0, left).map(step => takeReading(truth, boxes, step, noise(), inForce));
+		if (readings.length === 0) break;
+		profile = {...profile, meter: [...(profile.meter ?? []), ...readings]};
+	}
+
+	return profile;
 }
 
 /** The invented room's profile with one or two subs, before any reading. */
@@ -98,7 +159,15 @@ export function roomProfile(truth: Truth, change: Partial<Profile> = {}): Profil
 		date: '2026-04-18',
 		room: {name: 'Invented room'},
 		seats: [{id: 'sofa', name: 'Sofa', reference: true}],
-		channels: [{id: 'FC', speaker: {lowLimitHertz: truth.mainsLimitHertz, box: 'closed'}}, {id: 'LFE1'}],
+		channels: [
+			...Object.keys(truth.arrivalMs)
+				.filter(id => !id.startsWith('sub'))
+				.map(id => ({
+					id: id as 'FC',
+					speaker: {lowLimitHertz: truth.mainsLimitHertz, box: 'closed' as const},
+				})),
+			{id: 'LFE1'},
+		],
 		subs: Object.keys(truth.arrivalMs)
 			.filter(id => id.startsWith('sub'))
 			.map(id => ({

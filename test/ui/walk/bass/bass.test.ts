@@ -1,8 +1,11 @@
 import {expect, test} from 'vitest';
 import {parseProfile} from '../../../../source/profile/file/parse.ts';
+import {blend} from '../../../../source/study/calibration/blend/blend.ts';
+import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import {bassPrompts} from '../../../../source/ui/walk/bass/bass.ts';
 import {solutionOf} from '../../../../source/ui/walk/solution.ts';
-import {answered, bassProfile, bothWith, standing} from './exampleRoom.ts';
+import {trueLevel} from '../../../study/calibration/blend/room.ts';
+import {answered, bassProfile, standing, truth} from './exampleRoom.ts';
 
 const ids = (profile: Parameters<typeof bassPrompts>[0]) => bassPrompts(profile).map(({id}) => id);
 
@@ -10,26 +13,37 @@ test('bassPrompts has only a page when there is no sub', () => {
 	expect(ids(bassProfile({channels: [{id: 'FC'}], subs: []}))).toEqual(['bass']);
 });
 
-test('bassPrompts asks for the settings first, then each side alone, then both', () => {
+test('bassPrompts asks for the settings and the way first, then each tone at three delays', () => {
 	const prompts = bassPrompts(bassProfile());
 	expect(prompts[0]).toMatchObject({id: 'bass', kind: 'page'});
 	expect(prompts[1]).toMatchObject({id: 'bass:set', kind: 'choice'});
-	const parts = prompts.slice(2).map(({id}) => /still|moved|both later|both/.exec(id)![0]);
-	expect([...new Set(parts)]).toEqual(['still', 'moved', 'both', 'both later']);
+	expect(prompts[2]).toMatchObject({id: 'bass:way', kind: 'choice'});
+	expect(prompts[2]!.choices![0]!.hint).toMatch(/\d+ readings, \d+ changes at a box, about \d+ min/);
+	// One front, three tones, three delays.
+	expect(prompts).toHaveLength(3 + 9);
 	expect(prompts.every(({isRequired}) => !isRequired)).toBe(true);
 });
 
-test('the caution stands at the first tone and at every other', () => {
-	const prompts = bassPrompts(bassProfile()).slice(1);
-	expect(prompts[0]!.caution).toMatch(/Turn the master volume down before the first one/);
-	for (const {caution} of prompts.slice(1)) expect(caution).toContain('Master down');
+test('the other way asks for ten settings, upright and turned', () => {
+	const some = answered(bassProfile(), 1);
+	const way = bassPrompts(some)[2]!.take(some, '2', {takenAt: '2026-04-18T10:00:00Z'});
+	if (way.kind !== 'taken') throw new Error('not taken');
+	const search = bassPrompts(way.next).slice(3);
+	expect(search).toHaveLength(10);
+	expect(search.filter(({about}) => about!.includes('turned'))).toHaveLength(5);
 });
 
-test('a tone reading keeps what sounded, the tone, the added delay and the settings that stood', () => {
+test('the caution stands at the first tone and at every other', () => {
+	const [, set, , ...tones] = bassPrompts(bassProfile());
+	expect(set!.caution).toMatch(/Turn the master volume down before the first one/);
+	for (const {caution} of tones) expect(caution).toContain('Master down');
+});
+
+test('a reading keeps what sounded, the signal, what was added and the settings that stood', () => {
 	const profile = answered(bassProfile());
 	const [first] = profile.meter!;
 	expect(first).toMatchObject({
-		source: 'FC',
+		source: ['FC', 'sub1'],
 		seat: 'sofa',
 		weighting: 'Z',
 		signal: {kind: 'tone', hertz: 64},
@@ -38,40 +52,50 @@ test('a tone reading keeps what sounded, the tone, the added delay and the setti
 	});
 	expect(first).not.toHaveProperty('addedDelayMs');
 	const later = profile.meter!.filter(({addedDelayMs}) => addedDelayMs !== undefined);
-	expect(later.length).toBeGreaterThanOrEqual(3);
-	expect(later[0]!.source).toEqual(['FC', 'sub1']);
+	expect(later.length).toBeGreaterThanOrEqual(6);
+	expect(profile.meter!.filter(({blendPart}) => blendPart === 'verification')).toHaveLength(4);
 	expect(parseProfile(JSON.stringify(profile), 'test')).toMatchObject({ok: true});
 });
 
 test('a question tells which box makes the added delay, in its own terms', () => {
-	const some = answered(bassProfile(), 10);
-	const later = bassPrompts(some).find(({id}) => id.includes('both later'));
-	expect(later!.about).toMatch(/For it: receiver, .*: delay 8\.0 ms to \d+\.\d ms\. Undo it afterwards\./);
+	const later = bassPrompts(bassProfile()).find(({about}) => about?.includes('later'));
+	expect(later!.about).toMatch(/all subs \d\.\d ms later.*receiver, .*: delay 8\.0 ms to \d+\.\d ms\./);
 });
 
-test('a level that no delay explains is told at once', () => {
-	const some = answered(bassProfile(), 7);
-	const both = bassPrompts(some).find(({id}) => id.endsWith('both 64'))!;
-	const taken = both.take(some, '95', {takenAt: '2026-04-18T10:00:00Z'});
-	expect(taken).toMatchObject({kind: 'taken', hint: expect.stringContaining('64 Hz')});
-	expect(taken).toMatchObject({hint: expect.stringContaining('beyond')});
+test('a level that no two sounds make is told at once', () => {
+	const some = answered(bassProfile(), 2 + 8);
+	const last = bassPrompts(some).find(({isAnswered}) => !isAnswered)!;
+	const taken = last.take(some, '110', {takenAt: '2026-04-18T10:00:00Z'});
+	expect(taken).toMatchObject({kind: 'taken', hint: expect.stringContaining('no two sounds make')});
 });
 
-test('the settings follow from the answers, and both then add up in the room', () => {
-	const profile = answered(
-		bassProfile({
-			tape: [
-				{from: 'FC', to: 'sofa', metres: 2.7},
-				{from: 'sub1', to: 'sofa', metres: 3.2},
-			],
-		}),
-	);
-	const [centre, lfe] = ['FC', 'LFE1'].map(
-		id => solutionOf(profile).channels.find(channel => channel.id === id)!,
-	);
-	const then = bothWith({FC: centre!.timing!.stepped, sub1: lfe!.timing!.stepped}, 80);
-	expect(then).toBeGreaterThan(bothWith({FC: 10, sub1: 8}, 80) + 1);
-	expect([centre!, lfe!].flatMap(({remarks}) => remarks)).toContainEqual(
-		expect.objectContaining({code: 'blended'}),
-	);
+test('two readings each are asked for, before and after', () => {
+	const verifying = bassPrompts(answered(bassProfile(), 2 + 9)).slice(3 + 9);
+	expect(verifying.map(({about}) => /Before|After/.exec(about!)![0])).toEqual([
+		'Before',
+		'Before',
+		'After',
+		'After',
+	]);
+	expect(verifying[1]!.about).toContain('Reading 2');
+});
+
+test('what was kept is in the settings, and both then add up in the room', () => {
+	const profile = answered(bassProfile());
+	expect(blend(blendInputs(profile)).status).toBe('kept');
+	const {channels, remarks} = solutionOf(profile);
+	const [centre, lfe] = ['FC', 'LFE1'].map(id => channels.find(channel => channel.id === id)!);
+	const inverted = lfe!.polarityInverted ? ['sub1'] : [];
+	const both = (FC: number, sub1: number, turned: string[]) =>
+		trueLevel(truth, {delayMs: {FC, sub1}, inverted: turned}, ['FC', 'sub1'], 80);
+	const then = both(centre!.timing!.stepped, lfe!.timing!.stepped, inverted);
+	expect(then).toBeGreaterThan(both(10, 8, []) + 1);
+	expect(remarks).toContainEqual(expect.objectContaining({code: 'blended'}));
+});
+
+test('what was put back asks no more, and is in no setting', () => {
+	const profile = answered(bassProfile(), 60, 20);
+	expect(blend(blendInputs(profile)).status).toBe('put back');
+	expect(bassPrompts(profile).every(({isAnswered}) => isAnswered)).toBe(true);
+	expect(solutionOf(profile).remarks.map(({code}) => code)).toContain('tones-not-used');
 });

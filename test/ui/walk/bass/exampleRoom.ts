@@ -1,40 +1,45 @@
 import type {Profile} from '../../../../source/profile/types.ts';
+import {blend} from '../../../../source/study/calibration/blend/blend.ts';
+import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import {bassPrompts} from '../../../../source/ui/walk/bass/bass.ts';
-import {
-	type Boxes,
-	roomProfile,
-	type Truth,
-	takeReading,
-	trueLevel,
-} from '../../../study/calibration/blend/room.ts';
+import {type Boxes, roomProfile, type Truth, takeReading} from '../../../study/calibration/blend/room.ts';
 
-/** An invented room whose sub arrives 4.3 ms late with the settings that stand. */
+/** An invented room with one front speaker, whose sub arrives 4.3 ms late with the settings that stand. */
 export const truth: Truth = {
 	crossoverHertz: 80,
-	mainsLimitHertz: 80,
+	mainsLimitHertz: 60,
 	subLimitHertz: 25,
 	arrivalMs: {FC: 8, sub1: 14.3},
-	levelDb: (id, hertz) => (id === 'FC' ? 75 : 76 + hertz / 100),
+	levelDb: () => 75,
 };
 export const standing = {
 	id: 'now',
 	name: 'Now',
-	origin: 'entered' as const,
+	origin: 'solved' as const,
 	channels: {FC: {delayMs: {stepped: 10}, crossoverHertz: 80}, LFE1: {delayMs: {stepped: 8}}},
 };
 export const boxes: Boxes = {delayMs: {FC: 10, sub1: 8}};
 
 export function bassProfile(changes: Partial<Profile> = {}): Profile {
-	return roomProfile(truth, {settings: [standing], kit: {meterWeighting: 'Z'}, ...changes});
+	return roomProfile(truth, {
+		settings: [standing],
+		kit: {meterWeighting: 'Z'},
+		// The tape knows of 2 ms between them and not of the rest.
+		tape: [
+			{from: 'FC', to: 'sofa', metres: 2.746},
+			{from: 'sub1', to: 'sofa', metres: 3.432},
+		],
+		...changes,
+	});
 }
 
 /** Answers questions of the stop as a meter in that room would, until none is open or `most` were answered. */
-export function answered(profile: Profile, most = Number.POSITIVE_INFINITY): Profile {
+export function answered(profile: Profile, most = Number.POSITIVE_INFINITY, softerDb = 0): Profile {
 	let now = profile;
 	for (let count = 0; count < Math.min(most, 60); count++) {
 		const prompt = bassPrompts(now).find(({isAnswered}) => !isAnswered);
 		if (!prompt) break;
-		const text = prompt.kind === 'choice' ? '1' : levelFor(now, prompt.id).toFixed(2);
+		const text = prompt.kind === 'choice' ? '1' : levelFor(now, prompt.id, softerDb).toFixed(2);
 		const taken = prompt.take(now, text, {takenAt: '2026-04-18T10:00:00Z'});
 		if (taken.kind !== 'taken')
 			throw new Error(`${prompt.id} did not take ${text}: ${JSON.stringify(taken)}`);
@@ -44,15 +49,9 @@ export function answered(profile: Profile, most = Number.POSITIVE_INFINITY): Pro
 	return now;
 }
 
-/** Id of a prompt: `bass:FC|sub1 both later 80 3.1`, the pair, the part, the tone, the added delay. */
-function levelFor(profile: Profile, id: string): number {
-	const [, still, moved, part, hertz, added] = /^bass:(.*)\|(\S+) (\D+) (\d+)(?: (\S+))?$/.exec(id)!;
-	const source = part === 'still' ? [still!] : part === 'moved' ? [moved!] : [still!, moved!];
-	const step = {source, hertz: Number(hertz), addedDelayMs: Number(added ?? 0), seat: 'sofa'};
-	return takeReading(truth, boxes, step, ['sub1'], 0, profile.settings![0]!.id).decibels;
-}
-
-/** Level of both at a tone with other delays, dB. */
-export function bothWith(delayMs: Boxes['delayMs'], hertz: number): number {
-	return trueLevel(truth, {delayMs}, ['FC', 'sub1'], hertz);
+/** @param softerDb - Taken off what is read after a change, as if it had harmed. */
+function levelFor(profile: Profile, id: string, softerDb: number): number {
+	const steps = blend(blendInputs(profile)).blocks.flatMap(block => block.steps);
+	const step = steps.find(each => `bass:${each.id}` === id)!;
+	return takeReading(truth, boxes, step, step.part === 'after' ? -softerDb : 0).decibels;
 }

@@ -1,0 +1,80 @@
+import type {BlendSetting} from './actions.ts';
+import type {Offset} from './bestState.ts';
+import type {BlendWay} from './odds.ts';
+import type {BlendBlock} from './steps.ts';
+import type {SumReading} from './toneSum.ts';
+import type {Trial} from './verification.ts';
+import type {OfferedWay} from './ways.ts';
+
+/** A front speaker with all subs at one tone. */
+export type ToneResult = {
+	readonly front: string;
+	readonly hertz: number;
+	readonly readings: readonly SumReading[];
+	/** As it stands, and with the setting; absent while the readings do not tell the tone at every delay, dB. */
+	readonly standsDb?: Estimate;
+	readonly wantedDb?: Estimate;
+	/** Place of the reading that is likeliest wrong, where no two sounds make these levels. */
+	readonly impossibleIndex?: number;
+};
+
+export type Estimate = {readonly value: number; readonly sigma: number};
+
+/**
+How far the blend is.
+
+- `nothing`: no subs, or no front speaker with a crossover.
+- `reading`: the readings so far allow several answers.
+- `stands`: nothing that promises to be louder was found.
+- `to try`: a setting to try, or on trial.
+- `kept`, `put back`: verified.
+*/
+export type BlendStatus = 'nothing' | 'reading' | 'stands' | 'to try' | 'kept' | 'put back';
+
+/** A setting of all subs that is to be tried, or was. */
+export type WantedSetting = Offset & {
+	/** Mean gain over tones and fronts, or of the loudest of the search, dB; absent where neither was read. */
+	readonly gainDb?: Estimate;
+	/** Against the set that stood; absent where no box delays the subs apart from the rest. */
+	readonly setting?: BlendSetting;
+	/** Whether the settings decided since hold it. */
+	readonly isDecided: boolean;
+};
+
+export type BlendResult = {
+	readonly seat: string;
+	readonly way: BlendWay;
+	readonly status: BlendStatus;
+	readonly fronts: readonly string[];
+	readonly subs: readonly string[];
+	/** Of the fronts together, hertz. */
+	readonly crossoverHertz: number;
+	/** Arrival of the subs after the fronts with the set that stands, ms, and polarity. */
+	readonly stands: Offset;
+	readonly tones: readonly ToneResult[];
+	/** Levels of the search, in the order of its steps; absent where not read. */
+	readonly search: ReadonlyArray<{readonly levelDb?: number}>;
+	readonly wanted?: WantedSetting;
+	readonly trial?: Pick<Trial, 'frontsGainDb' | 'centreGainDb' | 'verdict'>;
+	/** Every reading that this way asks for, in order, taken or not. */
+	readonly blocks: readonly BlendBlock[];
+	/** What each way takes and promises. */
+	readonly ways: readonly OfferedWay[];
+	/** The set that stands sets the subs otherwise to each other than they should: nothing is worth reading before it is dialled in. */
+	readonly standsApart: boolean;
+	/** Places of tones that do not count: the subs stood otherwise to each other; other crossover or levels; in the background. */
+	readonly otherRelation: readonly number[];
+	readonly otherSettings: readonly number[];
+	readonly drowned: readonly number[];
+};
+
+/** The verified setting of the subs, on top of what distances give. */
+export type BlendWish = {
+	/** Arrival of all subs after the fronts, their mean, ms: 0 is what distances give. */
+	readonly offsetMs: number;
+	readonly inverted: boolean;
+	/** The same by sub, where one was verified with another delay or polarity than the rest. */
+	readonly subs: ReadonlyMap<string, {readonly laterMs: number; readonly isInverted: boolean}>;
+	readonly frontsGainDb?: number;
+	readonly centreGainDb?: number;
+};
