@@ -1,5 +1,6 @@
 import {Box, Text, useIsScreenReaderEnabled} from 'ink';
 import {memo} from 'react';
+import {visibleText} from '../../profile/visibleText.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 
 /** One line of a screen. Every meaning of a style is also in the words or signs of the text. */
@@ -41,8 +42,9 @@ const OneLine = memo(function OneLine({text, style, after = '', columns}: Line &
 	// A reader of screens has no width.
 	const cells = useIsScreenReaderEnabled() ? Number.POSITIVE_INFINITY : columns;
 	const isStrong = style === 'strong' || style === 'value';
-	const start = cut(text, cells);
-	const end = cut(after, cells - cellWidth(start));
+	// Names of files and words of errors come from outside: what would steer the terminal is written out.
+	const start = cut(visibleText(text), cells);
+	const end = cut(visibleText(after), cells - cellWidth(start));
 	return (
 		<Text bold={isStrong} dimColor={style === 'quiet'} color={style && colours[style]}>
 			{start === '' && end === '' ? ' ' : start}
