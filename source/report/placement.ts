@@ -35,11 +35,12 @@ function section(title: string, lines: readonly string[]): string[] {
 
 function positionLines({points}: NetworkResult, unit: LengthUnit, width: number): string[] {
 	const known = points.filter(({status}) => status === 'determined' || status === 'weak');
-	const rows = known.map(({label, at, worstSigmaMetres}) => [
+	const rows = known.map(({label, at, worstSigmaMetres, isChecked}) => [
 		label,
 		...at.map(value => formatLength(value, unit)),
 		// An uncertainty is shown to two digits at most, and never as nought.
 		`±${formatLength(Math.max(worstSigmaMetres, 0.001), unit, {stepMetres: unit.startsWith('ft') ? 0.0254 / 8 : 0.001})}`,
+		isChecked ? '' : 'not checked yet',
 	]);
 	return tableLines(
 		[
@@ -48,6 +49,7 @@ function positionLines({points}: NetworkResult, unit: LengthUnit, width: number)
 			{title: 'from front wall', align: 'right', importance: 4},
 			{title: 'height', align: 'right', importance: 3},
 			{title: 'worst', align: 'right', importance: 1},
+			{title: 'check', importance: 2},
 		],
 		rows,
 		width,

@@ -8,6 +8,7 @@ import type {DiffFacts} from '../../study/comparison/diff/facts.ts';
 import type {HearingFacts} from '../../study/hearing/facts.ts';
 import type {PlacementFacts} from '../../study/placement/facts.ts';
 import type {RoomFacts} from '../../study/room/facts.ts';
+import type {SurveyFacts} from '../../study/survey/facts.ts';
 import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {arrangementSentences} from './arrangement.ts';
 import {crossoverSentences} from './crossover.ts';
@@ -20,6 +21,7 @@ import {proofSentences} from './proof.ts';
 import {roomSentences} from './room.ts';
 import type {Say} from './say.ts';
 import {asSentence, type Sentences, type Words} from './sentences.ts';
+import {surveySentences} from './survey.ts';
 import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
@@ -32,6 +34,7 @@ export interface AllFacts
 		PlacementFacts,
 		ProofFacts,
 		RoomFacts,
+		SurveyFacts,
 		WiringFacts {}
 
 /** What can be said: a finding of any topic, or a remark that still brings its text along. */
@@ -46,6 +49,7 @@ const sentences: Sentences<AllFacts> = {
 	...placementSentences,
 	...proofSentences,
 	...roomSentences,
+	...surveySentences,
 	...wiringSentences,
 };
 

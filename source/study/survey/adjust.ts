@@ -5,9 +5,9 @@ import {likelyCauses} from './causes.ts';
 import {heldOf, worstHiddenMetres} from './checked.ts';
 import {expectationOf} from './expectation.ts';
 import {fewestWrong} from './fewest.ts';
+import {surveyFindings} from './findings.ts';
 import type {Fit} from './fit.ts';
 import {missingReadings} from './missing.ts';
-import {networkRemarks} from './networkRemarks.ts';
 import {isUsable, type Observation, observationOf, type Unusable} from './observations.ts';
 import {otherEnds} from './otherEnds.ts';
 import {stateCovariance} from './placed.ts';
@@ -45,7 +45,7 @@ function suspectsOf(network: Network, {solved, loose}: Settled, out: readonly Re
 		const sigma = Math.hypot(sigmaMetres, expected.sigmaMetres);
 		const causes = () =>
 			likelyCauses(
-				network.profile,
+				network.profile.kit,
 				network.profile.tape![index]!,
 				expected.metres,
 				sigma,
@@ -101,7 +101,7 @@ export function adjustNetwork(profile: SurveyInput): NetworkResult {
 	const beyond = new Set(observations.filter(one => beyondRoom(profile, one)));
 	const plausibility: Plausibility = (o, expected, sigma, settled) => {
 		const others = settled ? otherEnds(network, o, settled.solved, settled.loose) : [];
-		const causes = likelyCauses(profile, tape[o.reading]!, expected, sigma, others);
+		const causes = likelyCauses(profile.kit, tape[o.reading]!, expected, sigma, others);
 		return causes.length > 0 ? Math.exp(-(causes[0]!.misfit ** 2) / 2) : 0;
 	};
 	const explanation = fewestWrong(
@@ -151,5 +151,5 @@ export function adjustNetwork(profile: SurveyInput): NetworkResult {
 		...globalTestOf(fit),
 		covariance,
 	};
-	return {...result, remarks: networkRemarks(profile, result, unusable, explanation)};
+	return {...result, remarks: surveyFindings(profile, result, unusable, explanation)};
 }

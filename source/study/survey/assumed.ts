@@ -1,6 +1,6 @@
 import {unknownSigmaMetres} from './equations.ts';
 import type {StateCovariance} from './expectation.ts';
-import type {AssumedBy} from './result.ts';
+import type {AssumedBy} from './facts.ts';
 import type {Settled} from './settle.ts';
 import type {Network, SolvedNetwork} from './solveNetwork.ts';
 import {subtract, type Vector} from './vectors.ts';

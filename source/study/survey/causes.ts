@@ -1,13 +1,13 @@
-import {nameOf} from '../../profile/names.ts';
-import type {Profile, TapeReading} from '../../profile/types.ts';
+import type {Kit, TapeReading} from '../../profile/types.ts';
 import {metresPerFoot, metresPerInch} from '../../profile/units/length.ts';
-import {lengthText} from './names.ts';
-import type {Cause} from './result.ts';
+import type {SlipCause} from './facts.ts';
 import {swappedDigits, tapeShownIn} from './swappedDigits.ts';
 
 /** Something else that the tape may have been held to, and how far the network says that is. */
 export type OtherEnd = {
-	readonly what: string;
+	readonly end: 'from' | 'to';
+	/** Id of it; for a corner the plane that the tape slipped along to. */
+	readonly instead: string;
 	readonly code: 'left-for-right' | 'corner' | 'other-thing';
 	readonly metres: number;
 	readonly sigmaMetres: number;
@@ -15,18 +15,18 @@ export type OtherEnd = {
 
 /** Slips of a fixed size; the number is how usual they are, from the trade's talk: common practice, no source. */
 const offsets = [
-	{code: 'one-foot', metres: metresPerFoot, name: 'one foot', usualness: 1},
-	{code: 'ten-centimetres', metres: 0.1, name: 'ten centimetres', usualness: 1},
-	{code: 'one-inch', metres: metresPerInch, name: 'one inch', usualness: 0.6},
-	{code: 'one-metre', metres: 1, name: 'one metre', usualness: 0.8},
-	{code: 'half-metre', metres: 0.5, name: 'half a metre', usualness: 0.2},
-	{code: 'six-inches', metres: 6 * metresPerInch, name: 'six inches', usualness: 0.2},
+	{code: 'one-foot', metres: metresPerFoot, usualness: 1},
+	{code: 'ten-centimetres', metres: 0.1, usualness: 1},
+	{code: 'one-inch', metres: metresPerInch, usualness: 0.6},
+	{code: 'one-metre', metres: 1, usualness: 0.8},
+	{code: 'half-metre', metres: 0.5, usualness: 0.2},
+	{code: 'six-inches', metres: 6 * metresPerInch, usualness: 0.2},
 ] as const;
 
 /** Length of a tape's case, which a reading between two walls must include, metres: common practice, no source. */
 const tapeCase = {shortest: 0.06, longest: 0.1} as const;
 
-type Candidate = Cause & {readonly weight: number};
+type Candidate = SlipCause & {readonly weight: number};
 
 /**
 Likely causes of a wrong reading, likeliest first.
@@ -40,60 +40,55 @@ nothing to say and the list is empty.
 @param others - What else the tape may have been held to.
 */
 export function likelyCauses(
-	profile: Profile,
+	kit: Kit | undefined,
 	reading: TapeReading,
 	expectedMetres: number,
 	sigmaMetres: number,
 	others: readonly OtherEnd[] = [],
-): Cause[] {
+): SlipCause[] {
 	const found: Candidate[] = [];
 	const {metres} = reading;
 	const offer = (
 		code: string,
-		what: string,
 		value: number,
 		usualness: number,
 		target = expectedMetres,
 		sigma = sigmaMetres,
 		from = value,
+		more: Pick<SlipCause, 'isLong' | 'end' | 'instead'> = {},
 	) => {
 		const misfit = Math.abs(from - target) / sigma;
 		if (value < 0 || misfit > 3) return;
-		found.push({code, what, metres: value, misfit, weight: usualness * Math.exp(-(misfit ** 2) / 2)});
+		found.push({code, metres: value, ...more, misfit, weight: usualness * Math.exp(-(misfit ** 2) / 2)});
 	};
 
-	for (const {code, metres: size, name, usualness} of offsets) {
+	for (const {code, metres: size, usualness} of offsets) {
 		// A slip no larger than twice the doubt itself cannot be told from the doubt.
 		if (size < 2 * sigmaMetres) continue;
-		offer(code, `${name} too long`, metres - size, usualness);
-		offer(code, `${name} too short`, metres + size, usualness);
+		offer(code, metres - size, usualness, expectedMetres, sigmaMetres, metres - size, {isLong: true});
+		offer(code, metres + size, usualness, expectedMetres, sigmaMetres, metres + size, {isLong: false});
 	}
 
-	offer('feet-as-metres', 'read in feet and entered as metres', metres * metresPerFoot, 1);
-	offer('metres-as-feet', 'read in metres and entered as feet', metres / metresPerFoot, 1);
-	for (const swapped of swappedDigits(metres, tapeShownIn(profile.kit))) {
-		offer('swapped-digits', `two digits swapped: ${swapped.text}`, swapped.metres, 0.7);
+	offer('feet-as-metres', metres * metresPerFoot, 1);
+	offer('metres-as-feet', metres / metresPerFoot, 1);
+	for (const swapped of swappedDigits(metres, tapeShownIn(kit))) {
+		offer('swapped-digits', swapped.metres, 0.7);
 	}
 
 	for (const other of others) {
 		// The reading is right for another thing: what it should have been is what the network expects of the named one.
 		if (Math.abs(other.metres - expectedMetres) < 2 * sigmaMetres) continue;
 		const sigma = Math.hypot(sigmaMetres, other.sigmaMetres);
-		offer(
-			other.code,
-			other.what,
-			expectedMetres,
-			other.code === 'other-thing' ? 0.3 : 0.9,
-			other.metres,
-			sigma,
-			metres,
-		);
+		offer(other.code, expectedMetres, other.code === 'other-thing' ? 0.3 : 0.9, other.metres, sigma, metres, {
+			end: other.end,
+			instead: other.instead,
+		});
 	}
 
 	const short = expectedMetres - metres;
 	const isBetweenWalls = reading.from.startsWith('wall:') && reading.to.startsWith('wall:');
 	if (short > tapeCase.shortest && short < tapeCase.longest) {
-		offer('tape-case', 'the length of the tape’s case left out', expectedMetres, isBetweenWalls ? 0.9 : 0.15);
+		offer('tape-case', expectedMetres, isBetweenWalls ? 0.9 : 0.15);
 	}
 
 	const best = new Map<string, Candidate>();
@@ -104,14 +99,6 @@ export function likelyCauses(
 	const ranked = [...best.values()];
 	const top = ranked[0]?.weight ?? 0;
 	return ranked.filter(({weight}) => weight >= top / 10).map(({weight: _, ...cause}) => cause);
-}
-
-/** The likeliest causes in words, such as "one foot too long, then it is 2.87 m"; empty where there is none. */
-export function causesText(profile: Profile, causes: readonly Cause[]): string {
-	return causes
-		.slice(0, 2)
-		.map(({what, metres}) => `${what} (then ${lengthText(profile, metres)})`)
-		.join(', or ');
 }
 
 /** "Front right" for "Front left", and the left wall for the right one; undefined for what has no other side. */
@@ -134,6 +121,3 @@ export function oppositeEnd(end: string): string | undefined {
 	const match = /^((?:Tp|Bt)?(?:F|B|Si))([LR])([cw]?)$/.exec(end);
 	return match ? `${match[1]}${match[2] === 'L' ? 'R' : 'L'}${match[3]}` : undefined;
 }
-
-/** Words for having measured to the opposite thing. */
-export const oppositeText = (profile: Profile, end: string) => `taken to ${nameOf(profile, end)} instead`;

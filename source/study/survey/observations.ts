@@ -29,7 +29,13 @@ export type Observation = {
 	| {readonly kind: 'planes'; readonly dimension: number}
 );
 
-export type Unusable = {readonly reading: number; readonly code: string; readonly why: string};
+/** Why a reading cannot be an equation. */
+export type Unfit =
+	| {readonly code: 'tape-same-ends' | 'tape-planes-meet' | 'tape-slope-height'}
+	| {readonly code: 'tape-unknown-end'; readonly end: string; readonly isLfe: boolean}
+	| {readonly code: 'tape-zero'; readonly arePlanes: boolean};
+
+export type Unusable = {readonly reading: number; readonly why: Unfit};
 
 const planes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
 	'wall:left': {axis: 0, isFar: false},
@@ -79,44 +85,41 @@ Turns a tape reading into an equation, or says why it cannot be one.
 @param index - Place of the reading in the profile's list.
 */
 export function observationOf(ends: TapeEnds, tape: TapeReading, index: number): Observation | Unusable {
-	const no = (code: string, why: string): Unusable => ({reading: index, code, why});
+	const no = (why: Unfit): Unusable => ({reading: index, why});
 	const {from, to} = tape;
 	// Written out below: thousands of these are made while a reading is typed, and spreading is slow.
 	const {metres} = tape;
 	const reading = index;
 	const sigmaMetres = tapeSigmaMetres(tape, ends.holding);
 	const dimensions = ends.places.size * 3;
-	if (from === to) return no('tape-same-ends', 'both ends are the same thing. Name the other end');
+	if (from === to) return no({code: 'tape-same-ends'});
 	const end = (name: string) => ({name, plane: planeOf(name), point: pointIndex(ends, name)});
 	const one = end(from);
 	const other = end(to);
 	for (const {name, plane, point} of [one, other]) {
 		if (!plane && point < 0) {
-			return isLfe(name)
-				? no('tape-unknown-end', `${name} feeds several subs or none. Name the sub`)
-				: no('tape-unknown-end', `${name} is neither a point nor a plane of this room`);
+			return no({code: 'tape-unknown-end', end: name, isLfe: isLfe(name)});
 		}
 	}
 
 	const {slope} = ends;
 	if (one.plane && other.plane) {
 		if (one.plane.axis !== other.plane.axis) {
-			return no('tape-planes-meet', `${from} and ${to} meet in a corner and have no distance between them`);
+			return no({code: 'tape-planes-meet'});
 		}
 
 		if (one.plane.axis === 2 && slope) {
-			return no('tape-slope-height', 'the ceiling slopes. State its height at the two walls instead');
+			return no({code: 'tape-slope-height'});
 		}
 
-		if (metres === 0) return no('tape-zero', 'two walls, or floor and ceiling, cannot be in the same place');
+		if (metres === 0) return no({code: 'tape-zero', arePlanes: true});
 		return {reading, metres, sigmaMetres, kind: 'planes', dimension: dimensions + one.plane.axis};
 	}
 
 	const plane = one.plane ?? other.plane;
 	if (!plane) {
-		if (tape.metres === 0) return no('tape-zero', 'two things cannot stand in the same place');
-		if (one.point === other.point)
-			return no('tape-same-ends', 'both ends are the same thing. Name the other end');
+		if (tape.metres === 0) return no({code: 'tape-zero', arePlanes: false});
+		if (one.point === other.point) return no({code: 'tape-same-ends'});
 		return {reading, metres, sigmaMetres, kind: 'points', from: one.point * 3, to: other.point * 3};
 	}
 

@@ -1,6 +1,5 @@
-import {nameOf} from '../../profile/names.ts';
 import type {OtherEnd} from './causes.ts';
-import {oppositeEnd, oppositeText} from './causes.ts';
+import {oppositeEnd} from './causes.ts';
 import {type Observation, planeOf, pointIndex} from './observations.ts';
 import type {Network, SolvedNetwork} from './solveNetwork.ts';
 import {distance, type Vector} from './vectors.ts';
@@ -45,7 +44,8 @@ export function otherEnds(
 				const metres = toPlane(place(state, other), kept);
 				if (metres === undefined) continue;
 				found.push({
-					what: `taken from ${point.label} instead`,
+					end: kept === to ? 'from' : 'to',
+					instead: point.id,
 					code: point.id === oppositeEnd(end) ? 'left-for-right' : 'other-thing',
 					metres,
 					sigmaMetres: looseMetres[other]!,
@@ -65,7 +65,8 @@ export function otherEnds(
 			const across = opposite === undefined ? undefined : toPlane(at, opposite);
 			if (opposite !== undefined && across !== undefined) {
 				found.push({
-					what: oppositeText(profile, opposite),
+					end: kept === from ? 'to' : 'from',
+					instead: opposite,
 					code: 'left-for-right',
 					metres: across,
 					sigmaMetres: sigma,
@@ -81,7 +82,8 @@ export function otherEnds(
 				const aside = toPlane(at, second);
 				if (aside === undefined) continue;
 				found.push({
-					what: `taken to the corner with the ${nameOf(profile, second)} instead of square to the ${nameOf(profile, end)}`,
+					end: kept === from ? 'to' : 'from',
+					instead: second,
 					code: 'corner',
 					metres: Math.hypot(straight, aside),
 					sigmaMetres: sigma,
@@ -94,7 +96,8 @@ export function otherEnds(
 		for (const [other, point] of points.entries()) {
 			if (other === index || point.id === end || looseMetres[other]! > 0.3) continue;
 			found.push({
-				what: oppositeText(profile, point.id),
+				end: kept === from ? 'to' : 'from',
+				instead: point.id,
 				code: point.id === opposite ? 'left-for-right' : 'other-thing',
 				metres: distance(at, place(state, other)),
 				sigmaMetres: Math.hypot(sigma, looseMetres[other]!),

@@ -12,7 +12,7 @@ export type NetworkPoint = {
 };
 
 /** What a survey is made from. */
-export type SurveyInput = Profile;
+export type SurveyInput = Pick<Profile, 'room' | 'seats' | 'channels' | 'subs' | 'kit' | 'tape'>;
 
 /** Every point of a profile, the reference seat first. LFE channels have no speaker and so no point. */
 export function pointsOf(profile: Pick<Profile, 'seats' | 'channels' | 'subs'>): NetworkPoint[] {

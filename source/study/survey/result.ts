@@ -1,4 +1,4 @@
-import type {Remark} from '../calibration/result.ts';
+import type {AssumedBy, SlipCause, SurveyFinding} from './facts.ts';
 import type {PointKind} from './points.ts';
 import type {RoomSize} from './roomSize.ts';
 import type {Vector} from './vectors.ts';
@@ -10,12 +10,6 @@ import type {Vector} from './vectors.ts';
 - `unmeasured`: no reading touches it.
 */
 export type PointStatus = 'determined' | 'weak' | 'undetermined' | 'unmeasured';
-
-/**
-What stands in for a reading that is missing: the usual side, where two places fit the readings alike, or a usual
-direction. Such a point is never determined, and nothing is judged from it.
-*/
-export type AssumedBy = 'side' | 'direction';
 
 /** Standard error ellipse on the floor plan: half axes in metres, angle of the longer one from x towards y. */
 export type Ellipse = {
@@ -63,16 +57,6 @@ export type AdjustedReading = {
 	readonly detectableMetres?: number;
 };
 
-/** One way in which a wrong reading may have come about, and the value it would then be. */
-export type Cause = {
-	readonly code: string;
-	/** Such as "one foot too long"; lower case, no full stop. */
-	readonly what: string;
-	readonly metres: number;
-	/** Distance of that value from what the network expects, in sigmas. */
-	readonly misfit: number;
-};
-
 export type Suspect = {
 	readonly index: number;
 	/** What the other readings expect, metres, and its standard uncertainty. */
@@ -82,7 +66,7 @@ export type Suspect = {
 	readonly errorMetres: number;
 	readonly standardisedResidual: number;
 	/** Likeliest first; empty where nothing usual explains it. */
-	readonly causes: readonly Cause[];
+	readonly causes: readonly SlipCause[];
 	/** Other readings that could be the wrong one instead (test statistics correlated above 0.9). */
 	readonly alternatives: readonly number[];
 };
@@ -113,5 +97,5 @@ export type NetworkResult = {
 	};
 	/** Covariance of the coordinates, square metres: x, y, z of each point of `points`, then width, length, height. */
 	readonly covariance: {readonly size: number; readonly values: Float64Array};
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly SurveyFinding[];
 };

@@ -10,12 +10,6 @@ const inputs = ['tape', 'seats', 'channels', 'subs', 'room', 'kit'] as const;
 const remembered: Array<{readonly profile: Profile; readonly distances: AdjustedDistances}> = [];
 const mostRemembered = 4;
 /**
-With so many tape readings every distance has been read dozens of times: the mean of its repeats is as sure as any
-network, which would take seconds. `check` still adjusts them all and names the wrong ones.
-*/
-const manyReadings = 5000;
-
-/**
 Distances from every speaker and sub to the reference seat as all tape readings together give them.
 
 The adjustment of a whole room takes far longer than the rest of a solution, so that it is made once for as long as the
@@ -25,7 +19,6 @@ tape readings and what they are taken to stay the same objects.
 blunder is marked so and is not used.
 */
 export function adjustedDistances(profile: Profile): AdjustedDistances {
-	if ((profile.tape?.length ?? 0) > manyReadings) return new Map();
 	const known = remembered.find(one => inputs.every(key => one.profile[key] === profile[key]));
 	if (known) return known.distances;
 	const distances = distancesOf(profile);
