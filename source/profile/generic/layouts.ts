@@ -29,3 +29,18 @@ export const layouts = {
 
 export type LayoutName = keyof typeof layouts;
 export const layoutNames = Object.keys(layouts) as LayoutName[];
+
+/** Most subs that a layout's name may tell. */
+const mostSubs = 4;
+
+/**
+Reads a layout whose middle figure is the number of subs: `5.2.4` is 5.1.4 with two subs on its one low-frequency channel.
+
+@returns `undefined` for any other text, and for layouts with one sub or none, which have their own name.
+*/
+export function readLayout(text: string): {readonly layout: LayoutName; readonly subs: number} | undefined {
+	const [, ear, middle, top = ''] = /^\s*(\d+)\.(\d)(\.\d+)?\s*$/.exec(text) ?? [];
+	const subs = Number(middle);
+	const layout = layoutNames.find(name => name === `${ear}.1${top}`);
+	return layout && subs > 1 && subs <= mostSubs ? {layout, subs} : undefined;
+}

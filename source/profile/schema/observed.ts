@@ -122,6 +122,10 @@ export const target = z.looseObject({
 export const walkState = z.looseObject({
 	prompt: z.string().max(200).optional().describe('The question that the walk stands at.'),
 	skipped: z.array(z.string().max(200)).optional().describe('Questions that were skipped.'),
+	answered: z
+		.array(z.string().max(200))
+		.optional()
+		.describe('Questions whose answer leaves no other trace, with the answer: tape:walls:no.'),
 	toneSet: z
 		.string()
 		.max(60)

@@ -6,8 +6,8 @@ import {tableLines} from '../../report/table.ts';
 import {wrap} from '../../report/wrap.ts';
 import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
 import type {Line} from '../parts/lines.tsx';
+import {lengthUnitOf} from '../walk/lengthUnits.ts';
 import {rowsOf, solutionOf} from '../walk/solution.ts';
-import {lengthUnitOf} from '../walk/tape/units.ts';
 import {compareRows} from './compareRows.ts';
 
 export type CompareOptions = {

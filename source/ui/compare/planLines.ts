@@ -8,8 +8,8 @@ import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
 import {comparePlans} from '../../study/placement/comparePlans.ts';
 import {derived} from '../derived.ts';
 import type {Line} from '../parts/lines.tsx';
+import {lengthUnitOf} from '../walk/lengthUnits.ts';
 import {solutionOf} from '../walk/solution.ts';
-import {lengthUnitOf} from '../walk/tape/units.ts';
 
 export type PlanLinesOptions = {
 	readonly columns: number;

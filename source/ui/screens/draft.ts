@@ -1,4 +1,4 @@
-import {type LayoutName, layoutNames, layouts} from '../../profile/generic/layouts.ts';
+import {type LayoutName, layoutNames, readLayout} from '../../profile/generic/layouts.ts';
 import {newProfile} from '../../profile/generic/newProfile.ts';
 import {
 	type GenericReceiver,
@@ -43,45 +43,34 @@ function draftPrompts(draft: Draft): Prompt<Draft>[] {
 		put: (subject, text) => ({...subject, name: text}),
 	});
 	if (draft.from) return [name];
-	const chosen = draft.layout ? layoutNames.indexOf(draft.layout) : -1;
-	const hasSubs = draft.layout && layouts[draft.layout].some(id => id === 'LFE1');
-	return [
-		name,
-		choicePrompt<Draft>({
-			id: 'new:layout',
-			stop: 'new',
-			question: 'Which speakers?',
-			about: 'At ear height, then the sub channel, then overhead.',
-			explain:
-				'The layout names the channels. One surround pair is LS RS; with two they are sides and backs.',
-			isRequired: true,
-			chosen: chosen < 0 ? undefined : chosen,
-			offers: layoutNames.map(layout => ({
-				label: layout,
-				put: subject => ({...subject, layout}),
-			})),
-		}),
-		...(hasSubs ? [subsPrompt(draft)] : []),
-		unitPrompt(draft),
-		receiverPrompt(draft),
-	];
+	return [name, layoutPrompt(draft), unitPrompt(draft), receiverPrompt(draft)];
 }
 
-function subsPrompt(draft: Draft): Prompt<Draft> {
-	return choicePrompt<Draft>({
-		id: 'new:subs',
+/** The layout by its number in the list, or typed as it reads; then its middle figure is the number of subs. */
+function layoutPrompt({layout, subs = 1}: Draft): Prompt<Draft> {
+	const chosen = layout ? layoutNames.indexOf(layout) : -1;
+	const prompt = choicePrompt<Draft>({
+		id: 'new:layout',
 		stop: 'new',
-		question: 'How many subwoofers?',
-		about: 'Boxes in the room, whatever feeds them.',
-		explain: 'Each sub is taped and metered by itself.',
+		question: 'Which speakers?',
+		about: 'At ear height, subs, overhead. The middle figure is the number of subs: 5.2.4 has two.',
+		explain: 'The layout names the channels. One surround pair is LS RS; with two they are sides and backs.',
 		isRequired: true,
-		chosen: draft.subs === undefined ? undefined : draft.subs - 1,
-		usual: 0,
-		offers: ['One', 'Two', 'Three', 'Four'].map((label, index) => ({
-			label,
-			put: subject => ({...subject, subs: index + 1}),
+		chosen: chosen < 0 || subs > 1 ? undefined : chosen,
+		...(layout && subs > 1 && {other: layout.replace('.1', `.${subs}`)}),
+		offers: layoutNames.map(name => ({
+			label: name,
+			put: subject => ({...subject, layout: name, subs: undefined}),
 		})),
 	});
+	return {
+		...prompt,
+		take(subject, text, taking) {
+			const typed = readLayout(text);
+			if (!typed) return prompt.take(subject, text, taking);
+			return {kind: 'taken', next: {...subject, ...typed}, readAs: text.trim()};
+		},
+	};
 }
 
 function unitPrompt(draft: Draft): Prompt<Draft> {

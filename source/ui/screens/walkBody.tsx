@@ -5,6 +5,7 @@ import {type Line, Lines} from '../parts/lines.tsx';
 import {LiveTable} from '../parts/liveTable.tsx';
 import type {WalkLayout} from '../walk/layout.ts';
 import {rowIdOf, rowsOf} from '../walk/solution.ts';
+import {WalkPlan} from './walkPlan.tsx';
 
 type Props = {
 	readonly profile: Profile;
@@ -17,6 +18,8 @@ type Props = {
 	readonly lines: readonly Line[];
 	readonly columns: number;
 	readonly height: number;
+	/** What stands with the question: the settings, or the floor plan. */
+	readonly beside: 'settings' | 'plan';
 	/** Whether the table is left out, stands with the question, or takes its place. */
 	readonly table: 'none' | 'with' | 'alone';
 };
@@ -30,15 +33,18 @@ export function WalkBody(props: Props) {
 	const rows = useMemo(() => rowsOf(profile, previous), [profile, previous]);
 	const rowId = useMemo(() => props.cursor ?? rowIdOf(profile, row), [profile, row, props.cursor]);
 	const lines = props.lines.slice(0, height);
-	const table = (tableColumns: number, tableHeight: number) => (
-		<LiveTable
-			rows={rows}
-			timingTitle={profile.receiver?.timing.kind === 'distance' ? 'to enter' : 'delay'}
-			currentId={rowId}
-			columns={tableColumns}
-			height={tableHeight}
-		/>
-	);
+	const table = (tableColumns: number, tableHeight: number) =>
+		props.beside === 'plan' && props.table !== 'alone' ? (
+			<WalkPlan profile={profile} columns={tableColumns} rows={tableHeight} />
+		) : (
+			<LiveTable
+				rows={rows}
+				timingTitle={profile.receiver?.timing.kind === 'distance' ? 'to enter' : 'delay'}
+				currentId={rowId}
+				columns={tableColumns}
+				height={tableHeight}
+			/>
+		);
 	if (props.table === 'alone') return table(columns, height);
 	if (props.table === 'none') return <Lines lines={lines} columns={columns} />;
 	if (layout.kind === 'wide') {

@@ -2,8 +2,8 @@ import type {Profile} from '../../profile/types.ts';
 import {wrap} from '../../report/wrap.ts';
 import {Lines} from '../parts/lines.tsx';
 import {Plan} from '../parts/plan.tsx';
+import {lengthUnitOf} from '../walk/lengthUnits.ts';
 import {sceneOf} from '../walk/sceneOf.ts';
-import {lengthUnitOf} from '../walk/tape/units.ts';
 
 type Props = {readonly profile: Profile; readonly columns: number; readonly rows: number};
 

@@ -32,7 +32,8 @@ export function WalkView({screen, size}: Props) {
 	const {columns, rows} = size;
 	const {state} = screen;
 	const prompt = currentPrompt(walkRound, state);
-	const layout = useMemo(() => walkLayout(columns, rows), [columns, rows]);
+	const {beside = 'settings'} = prompt;
+	const layout = useMemo(() => walkLayout(columns, rows, beside), [columns, rows, beside]);
 	const isTiny = layout.kind === 'tiny';
 	const head =
 		layout.height < 3 ? [] : walkHead(screen, columns, isSpoken ? 'spoken' : isTiny ? 'title' : 'full');
@@ -71,6 +72,7 @@ export function WalkView({screen, size}: Props) {
 						previous={screen.previous}
 						row={prompt.row}
 						cursor={state.table?.row}
+						beside={beside}
 						layout={layout}
 						lines={bodyLines(screen, layout, isSpoken, keys)}
 						columns={columns}

@@ -20,7 +20,12 @@ const leastRows = 16;
 const wideColumns = 126;
 const tallRows = 22;
 
-export function walkLayout(columns: number, rows: number): WalkLayout {
+/** @param beside - What stands with the question: a plan needs the lines that large figures take. */
+export function walkLayout(
+	columns: number,
+	rows: number,
+	beside: 'settings' | 'plan' = 'settings',
+): WalkLayout {
 	const height = Math.max(1, rows - 1);
 	if (columns < leastColumns || rows < leastRows) {
 		return {
@@ -35,14 +40,15 @@ export function walkLayout(columns: number, rows: number): WalkLayout {
 	}
 
 	const isWide = columns >= wideColumns;
+	const isTall = rows >= tallRows && (isWide || beside === 'settings');
 	const questionColumns = isWide ? Math.min(64, Math.floor(columns * 0.45)) : columns;
 	return {
 		kind: isWide ? 'wide' : 'narrow',
 		height,
 		questionColumns,
 		tableColumns: isWide ? columns - questionColumns - 3 : columns,
-		isTall: rows >= tallRows,
-		usualLines: rows >= tallRows ? 9 : 6,
+		isTall,
+		usualLines: isTall ? 9 : 6,
 		hidden: '',
 	};
 }

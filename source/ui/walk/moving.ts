@@ -74,15 +74,23 @@ export function toggleDrawer<Subject>(
 ): RoundState<Subject> {
 	if (prompt.stop === drawer) return closeDrawer(round, state);
 	const own = round.prompts(state.subject).filter(({stop}) => stop === drawer);
-	const target = entryOf(own);
+	const target = entryOf(own, round.skipped(state.subject));
 	if (!target) return state;
 	const cameFrom = round.isDrawer(prompt.stop) ? state.cameFrom : prompt.id;
 	return {...calm(state), promptId: target.id, cameFrom};
 }
 
-/** Where one enters a place: its page, its first needed open question, its first open one, its first. */
-export function entryOf<Subject>(own: readonly Prompt<Subject>[]): Prompt<Subject> | undefined {
+/**
+Where one enters a place: what is offered before its page, its page, its first needed open question, its first open
+one, its first.
+*/
+export function entryOf<Subject>(
+	own: readonly Prompt<Subject>[],
+	skipped: readonly string[],
+): Prompt<Subject> | undefined {
+	const page = own.findIndex(({kind}) => kind === 'page');
 	return (
+		own.slice(0, Math.max(0, page)).find(one => isOpen(one) && comes(one, skipped)) ??
 		own.find(({kind}) => kind === 'page') ??
 		own.find(one => isOpen(one) && one.isRequired) ??
 		own.find(isOpen) ??
@@ -130,7 +138,8 @@ export function stepStop<Subject>(
 	const prompts = round.prompts(state.subject).filter(({stop}) => !round.isDrawer(stop));
 	const places = [...new Set(prompts.map(({stop}) => stop))];
 	const place = places[places.indexOf(prompt.stop) + by];
-	const target = entryOf(prompts.filter(({stop}) => stop === place));
+	const own = prompts.filter(({stop}) => stop === place);
+	const target = entryOf(own, round.skipped(state.subject));
 	return target ? {...calm(state), promptId: target.id} : state;
 }
 
@@ -142,7 +151,7 @@ export function skip<Subject>(
 ): RoundState<Subject> {
 	if (prompt.isAnswered || prompt.kind === 'page') return goOn(round, calm(state), prompt);
 	const wasPutOff = round.skipped(state.subject).includes(prompt.id);
-	const skipped = [...new Set([...round.skipped(state.subject), prompt.id])];
+	const skipped = [...new Set([...round.skipped(state.subject), prompt.id, ...(prompt.passesAlso ?? [])])];
 	const after = {...calm(state), subject: round.withSkipped(state.subject, skipped)};
 	if (!prompt.isRequired) return goOn(round, after, prompt);
 	const own = round.prompts(after.subject).filter(({stop}) => stop === prompt.stop);

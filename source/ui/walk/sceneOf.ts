@@ -9,7 +9,7 @@ import {derived} from '../derived.ts';
 const tapedParts = ['tape', 'room', 'screen', 'seats', 'channels', 'subs', 'kit', 'lengthUnit'] as const;
 
 /** Where everything stands with what is certain of it; computed anew only when a tape reading or a thing changes. */
-export const networkOf: (profile: Profile) => NetworkResult = derived(
+export const tapedNetworkOf: (profile: Profile) => NetworkResult = derived(
 	{parts: (profile: Profile) => tapedParts.map(part => profile[part])},
 	({parts}) =>
 		adjustNetwork(Object.fromEntries(tapedParts.map((part, index) => [part, parts[index]])) as Profile),
@@ -17,6 +17,6 @@ export const networkOf: (profile: Profile) => NetworkResult = derived(
 
 /** The floor plan as far as the tape tells where things stand. */
 export const sceneOf: (profile: Profile) => PlanScene = derived(
-	{network: networkOf, screen: (profile: Profile) => profile.screen},
+	{network: tapedNetworkOf, screen: (profile: Profile) => profile.screen},
 	({network, screen}) => planPoints(network, screen),
 );

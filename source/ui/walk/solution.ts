@@ -6,9 +6,9 @@ import {type SolutionRow, solutionRows} from '../../report/solutionRows.ts';
 import type {Solution} from '../../study/calibration/result.ts';
 import {solve} from '../../study/calibration/solve.ts';
 import {derived} from '../derived.ts';
+import {lengthUnitOf} from './lengthUnits.ts';
 import {measuredOf} from './measured.ts';
 import {sayFor} from './sayFor.ts';
-import {lengthUnitOf} from './tape/units.ts';
 
 /** The solution of a profile. Keys that only move or type cost nothing here. */
 export const solutionOf: (profile: Profile) => Solution = derived({measured: measuredOf}, ({measured}) =>

@@ -66,7 +66,7 @@ function after(profile: Profile, place: WalkPlace): string | undefined {
 	const own = prompts.filter(({stop}) => stop === follows.id);
 	const isPage = own.some(({kind}) => kind === 'page');
 	const hasOpen = own.some(({isAnswered, isRequired}) => isRequired && !isAnswered);
-	return isPage || hasOpen ? entryOf(own)?.id : after(profile, follows.id);
+	return isPage || hasOpen ? entryOf(own, profile.walk?.skipped ?? [])?.id : after(profile, follows.id);
 }
 
 /** The walk as a round of questions about a profile. */

@@ -4,7 +4,7 @@ import {blend} from '../../../source/study/calibration/blend/blend.ts';
 import {blendInputs} from '../../../source/study/calibration/blend/blendInputs.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
 import {toSettingsSet} from '../../../source/study/calibration/toSettingsSet.ts';
-import {lfeTick, masterTick} from '../../../source/ui/walk/dialIn/standing.ts';
+import {lfeTick, masterTick} from '../../../source/ui/walk/dialIn/inForceBefore.ts';
 import {blendReading, levelRound, proofTones, type Round, subsTogether} from './meter.ts';
 import {seededRandom} from './random.ts';
 import {tapeRound} from './tape.ts';

@@ -39,22 +39,27 @@ function walk(): WalkScreen {
 
 const onDisk = () => files.kept.get('den')!;
 const tapeValues = ['9-4', '9-2', '9-5', '6', '6-1', '7', '7-1', '11-2'];
+/** Nothing late in a line, no walls. */
+const noOffers = ['', ''];
 const levels = ['74.2', '73.1', '74.9', '75.3', '74.8', '72.2', '71.9', '78.3'];
 
 describe('the quick round of a 5.1.2', () => {
 	test('takes eight distances, one Enter and eight levels, and ends at the settings', () => {
 		expect(walk().state.promptId).toBe('tape:FL:seat1');
-		type(...tapeValues);
+		type(...tapeValues, ...noOffers);
 		expect(walk().state.promptId).toBe('meter:start');
 		type('');
 		type(...levels);
+		// How low the speakers go moves the crossovers; one Enter passes it for all.
+		expect(walk().state.promptId).toBe('dialIn:lowLimit:FL');
+		type('');
 		expect(walk().state.promptId).toBe('dialIn');
 		expect(onDisk().tape).toHaveLength(8);
 		expect(onDisk().meter).toHaveLength(8);
 	});
 
 	test('keeps metres, the time and the settings in force with each reading', () => {
-		type(...tapeValues, '', '74.2');
+		type(...tapeValues, ...noOffers, '', '74.2');
 		// 9 ft 4 in by the international foot of 0.3048 m.
 		expect(onDisk().tape![0]).toMatchObject({from: 'FL', to: 'seat1', takenAt: now.toISOString()});
 		expect(onDisk().tape![0]!.metres).toBeCloseTo(2.8448, 10);
@@ -82,7 +87,7 @@ describe('the quick round of a 5.1.2', () => {
 	});
 
 	test('writes files that can be read again, with the place of the walk', () => {
-		type(...tapeValues, '', ...levels);
+		type(...tapeValues, ...noOffers, '', ...levels, '');
 		press(enter);
 		const parsed = parseProfile(JSON.stringify(onDisk()), 'den');
 		expect(parsed).toMatchObject({ok: true, profile: {walk: {prompt: 'dialIn'}}});
@@ -135,7 +140,7 @@ describe('wrong things typed', () => {
 	});
 
 	test('7.42 dB is asked about, and the number of the answer takes it', () => {
-		type(...tapeValues, '', '7.42');
+		type(...tapeValues, ...noOffers, '', '7.42');
 		expect(walk().state.asked?.question).toContain('74.2');
 		type('1');
 		expect(onDisk().meter![0]!.decibels).toBe(74.2);
@@ -346,7 +351,7 @@ describe('saves that are refused', () => {
 });
 
 test('a value that a reading moved is known by the profile before it', () => {
-	type(...tapeValues, '', '74.2');
+	type(...tapeValues, ...noOffers, '', '74.2');
 	expect(walk().previous?.meter).toEqual([]);
 	expect(walk().state.subject.meter).toHaveLength(1);
 	press({key: 'up'});

@@ -4,7 +4,7 @@ import {formatLength} from '../../../profile/units/length.ts';
 import {formatEntry} from '../../../report/entryText.ts';
 import {formatDelay} from '../../../report/settingText.ts';
 import type {BlendAction} from '../../../study/calibration/blend/actions.ts';
-import {lengthUnitOf} from '../tape/units.ts';
+import {lengthUnitOf} from '../lengthUnits.ts';
 
 /** One change on one box, as it is done: `receiver, Front centre: distance 2.71 m to 2.95 m`. */
 export function actionText(profile: Profile, action: BlendAction): string {

@@ -1,8 +1,7 @@
 import {solvedSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {freshSet} from './freshSet.ts';
-import {dialItems} from './items.ts';
-import {valuesText} from './situation.ts';
+import {type DialItem, dialItems} from './items.ts';
 
 /**
 The profile with the settings that its readings give, as a set of their own.
@@ -21,22 +20,59 @@ export function withDecided(profile: Profile, decidedAt: string): Profile {
 	return {...profile, settings: [...kept, {...decided, dialledIn: keptTicks(profile, latest, decided)}]};
 }
 
+/** The profile with items or single values of a set ticked, or their ticks taken off. A whole item is ticked by its id. */
+export function withTicks(
+	profile: Profile,
+	set: SettingsSet,
+	ticks: readonly string[],
+	isDone: boolean,
+): Profile {
+	const items = dialItems(profile, {...set, dialledIn: []}, 1);
+	const before = expanded(items, set.dialledIn ?? []);
+	const changed = expanded(items, ticks);
+	const now = isDone ? [...before, ...changed] : before.filter(tick => !changed.includes(tick));
+	const dialledIn = joined(items, now);
+	return {
+		...profile,
+		settings: profile.settings?.map(other => (other.id === set.id ? {...other, dialledIn} : other)),
+	};
+}
+
 /** The profile with one item of a set ticked, or its tick taken off. */
 export function withTick(profile: Profile, setId: string, itemId: string, isDone: boolean): Profile {
-	const ticked = (set: SettingsSet): SettingsSet => {
-		const others = (set.dialledIn ?? []).filter(id => id !== itemId);
-		return {...set, dialledIn: isDone ? [...others, itemId] : others};
-	};
+	const set = profile.settings?.find(({id}) => id === setId);
+	return set ? withTicks(profile, set, [itemId], isDone) : profile;
+}
 
-	return {...profile, settings: profile.settings?.map(set => (set.id === setId ? ticked(set) : set))};
+/** Ticks of whole items as ticks of their values. */
+function expanded(items: readonly DialItem[], ticks: readonly string[]): string[] {
+	return ticks.flatMap(tick => items.find(({id}) => id === tick)?.values.map(value => value.tick) ?? [tick]);
+}
+
+/** Ticks of values as ticks of whole items, where all of one are ticked. */
+function joined(items: readonly DialItem[], ticks: readonly string[]): string[] {
+	const whole = items.filter(({values}) => values.every(({tick}) => ticks.includes(tick)));
+	const covered = whole.flatMap(({values}) => values.map(({tick}) => tick));
+	const order = (id: string) => ticks.findIndex(tick => tick.startsWith(`${id}.`));
+	return [
+		...whole.map(({id}) => id).toSorted((a, b) => order(a) - order(b)),
+		...new Set(ticks.filter(tick => !covered.includes(tick))),
+	];
 }
 
 function keptTicks(profile: Profile, latest: SettingsSet | undefined, decided: SettingsSet): string[] {
 	if (!latest) return [];
-	const before = new Map(dialItems(profile, latest).map(item => [item.id, item]));
-	return dialItems(profile, decided)
-		.filter(item => before.get(item.id)?.isDone && valuesText(before.get(item.id)) === valuesText(item))
-		.map(({id}) => id);
+	const before = new Map(
+		dialItems(profile, latest).flatMap(({values}) => values.map(one => [one.tick, one])),
+	);
+	const items = dialItems(profile, decided);
+	const kept = items.flatMap(({values}) =>
+		values.filter(({tick, value}) => before.get(tick)?.isDone && before.get(tick)?.value === value),
+	);
+	return joined(
+		items,
+		kept.map(({tick}) => tick),
+	);
 }
 
 function nextName(settings: readonly SettingsSet[]): Pick<SettingsSet, 'id' | 'name'> {

@@ -8,6 +8,7 @@ import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import type {Stop} from '../stop.ts';
 import {dialInKeymap} from './keymap.ts';
+import {limitPrompts} from './limits.ts';
 import {dialInLines} from './lines.ts';
 import {type DialInState, dialInMode, dialInStart, pressDialIn} from './press.ts';
 import {dialledIn} from './progress.ts';
@@ -36,12 +37,13 @@ export const dialInPage: Page<DialInState> = {
 	view: props => <DialIn {...props} />,
 };
 
-function dialInPrompts(): Prompt<Profile>[] {
+function dialInPrompts(profile: Profile): Prompt<Profile>[] {
 	return [
+		...limitPrompts(profile),
 		pagePrompt(
 			'dialIn',
 			'Type the settings in',
-			'One channel at a time. Enter ticks it off when it is typed in, Space takes a tick back, l lists all.',
+			'As the boxes show it: Enter ticks a page that is typed in, Space a row. w tells why, l shows one channel at a time.',
 		),
 	];
 }

@@ -4,8 +4,8 @@ import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts'
 import {formatLength} from '../../../profile/units/length.ts';
 import {formatEntry} from '../../../report/entryText.ts';
 import {formatDelay, formatTrim} from '../../../report/settingText.ts';
-import {lengthUnitOf} from '../tape/units.ts';
-import {lfeTick, masterTick, standingBefore} from './standing.ts';
+import {lengthUnitOf} from '../lengthUnits.ts';
+import {inForceBefore, lfeTick, masterTick} from './inForceBefore.ts';
 
 /** One setting of an item, as the box shows it. */
 export type DialValue = {
@@ -15,6 +15,9 @@ export type DialValue = {
 	/** What stands in the box before, where that is known and another value. */
 	readonly was?: string;
 	readonly isChanged: boolean;
+	/** As it is written in the list of ticks where it is ticked without the rest of its item. */
+	readonly tick: string;
+	readonly isDone: boolean;
 };
 
 /** What is typed in together: one channel, one output of the bass processor, or a setting of the whole receiver. */
@@ -42,7 +45,7 @@ outputs of the bass processor the same way, the LFE low-pass, and the master vol
 @param masterChangeDb - How far to turn the master volume, where the set does not know its place on the scale.
 */
 export function dialItems(profile: Profile, set: SettingsSet, masterChangeDb = 0): DialItem[] {
-	const standing = standingBefore(profile, set);
+	const before = inForceBefore(profile, set);
 	const done = set.dialledIn ?? [];
 	const item = (
 		id: string,
@@ -50,14 +53,14 @@ export function dialItems(profile: Profile, set: SettingsSet, masterChangeDb = 0
 		texts: Texts,
 	): DialItem => {
 		const values = texts.flatMap(([label, now, before]) =>
-			now === undefined ? [] : [dialValue(label, now, before)],
+			now === undefined ? [] : [dialValue(label, now, before, id, done)],
 		);
 		return {
 			id,
 			...rest,
 			values,
 			isChanged: values.some(({isChanged}) => isChanged),
-			isDone: done.includes(id),
+			isDone: done.includes(id) || (values.length > 0 && values.every(({isDone}) => isDone)),
 		};
 	};
 
@@ -68,7 +71,7 @@ export function dialItems(profile: Profile, set: SettingsSet, masterChangeDb = 0
 			item(
 				id,
 				{title: channelNames[id], box: 'receiver'},
-				channelTexts(profile, setting, standing.channel(id)),
+				channelTexts(profile, setting, before.channel(id)),
 			),
 		];
 	});
@@ -79,7 +82,7 @@ export function dialItems(profile: Profile, set: SettingsSet, masterChangeDb = 0
 			item(
 				id,
 				{title: `Output ${id}`, box: 'bass processor', about: fedText(profile, id)},
-				outputTexts(setting, standing.output(id)),
+				outputTexts(setting, before.output(id)),
 			),
 		];
 	});
@@ -90,11 +93,11 @@ export function dialItems(profile: Profile, set: SettingsSet, masterChangeDb = 0
 			? []
 			: [
 					item(lfeTick, {title: 'Low-pass of the LFE channel', box: 'receiver'}, [
-						['Frequency', hertzText(set.lfeLowPassHertz), hertzText(standing.lfeLowPassHertz)],
+						['Frequency', hertzText(set.lfeLowPassHertz), hertzText(before.lfeLowPassHertz)],
 					]),
 				]),
 		item(masterTick, masterWords(set), [
-			['Volume', masterText(set.masterVolumeDb), masterText(standing.masterVolumeDb)],
+			['Volume', masterText(set.masterVolumeDb), masterText(before.masterVolumeDb)],
 			['Turn it by', set.masterVolumeDb === undefined ? turnText(masterChangeDb) : undefined, undefined],
 		]),
 	].filter(({values}) => values.length > 0);
@@ -115,9 +118,23 @@ function turnText(changeDb: number): string | undefined {
 	return text === '0.0' ? undefined : `${text} dB`;
 }
 
-function dialValue(label: string, value: string, before: string | undefined): DialValue {
+function dialValue(
+	label: string,
+	value: string,
+	before: string | undefined,
+	itemId: string,
+	done: readonly string[],
+): DialValue {
 	const isChanged = before !== value;
-	return {label, value, isChanged, ...(isChanged && before !== undefined ? {was: before} : {})};
+	const tick = `${itemId}.${label.toLowerCase().replaceAll(' ', '-')}`;
+	return {
+		label,
+		value,
+		isChanged,
+		...(isChanged && before !== undefined ? {was: before} : {}),
+		tick,
+		isDone: done.includes(itemId) || done.includes(tick),
+	};
 }
 
 function changedFirst(items: readonly DialItem[]): DialItem[] {

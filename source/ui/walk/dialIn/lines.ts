@@ -3,10 +3,12 @@ import {cellWidth, fitCells} from '../../../report/fitCells.ts';
 import {largeLines} from '../../../report/largeLines.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Line} from '../../parts/lines.tsx';
+import {boxPageLines} from './boxPageLines.ts';
 import type {DialItem, DialValue} from './items.ts';
 import {listLines} from './listLines.ts';
 import {type DialInState, dialInMode, itemIndex} from './press.ts';
 import {type Situation, situationOf} from './situation.ts';
+import {whyLines} from './why.ts';
 
 export type DialInView = {
 	readonly columns: number;
@@ -46,18 +48,23 @@ function pageLines(profile: Profile, state: DialInState, view: DialInView): Line
 	}
 
 	const {items} = situation;
-	const at = itemIndex(items, state.itemId);
 	const head = situation.kind === 'stale' ? put('? Old values: newer readings give others.', 'doubt') : [];
-	if (mode === 'list') {
-		const title = headLine('All settings', items, columns);
-		return [...head, title, ...listLines(items, at, columns, height - head.length - 1)];
-	}
-
+	if (!state.isSingle)
+		return [...head, ...boxPageLines(profile, items, state, {...view, height: height - head.length})];
+	const at = itemIndex(items, state.tick);
 	const item = items[at]!;
 	const below = belowLines(item, items, at, columns);
+	const row = {...item.values[0]!, title: item.title, itemId: item.id};
+	const why = state.isWhyShown ? whyLines(profile, row, columns) : [];
 	const above = [...head, headLine(item.title, items, columns), ...put(boxText(item), 'quiet')];
 	const free = height - above.length - below.length - 2;
-	return [...above, {text: ''}, ...valueLines(item.values, {...view, height: free}), {text: ''}, ...below];
+	return [
+		...above,
+		{text: ''},
+		...valueLines(item.values, {...view, height: free}),
+		{text: ''},
+		...(why.length > 0 ? why : below),
+	];
 }
 
 function readyLines(situation: Situation, columns: number): Line[] {

@@ -6,8 +6,8 @@ import {derived} from '../../derived.ts';
 import {measuredOf} from '../measured.ts';
 import {solutionOf} from '../solution.ts';
 import {freshSet} from './freshSet.ts';
+import {masterTick} from './inForceBefore.ts';
 import {type DialItem, dialItems} from './items.ts';
-import {masterTick} from './standing.ts';
 
 /**
 - `nothing`: nothing was measured that a box could take.

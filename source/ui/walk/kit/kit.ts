@@ -1,10 +1,10 @@
 import type {Kit, Profile, Weighting} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
 import {readNumber} from '../../../profile/units/number.ts';
+import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, valuePrompt} from '../prompt/single.ts';
 import type {Stop} from '../stop.ts';
-import {lengthUnitOf, unitWords} from '../tape/units.ts';
 import {processorPrompts} from './processor.ts';
 import {receiverPrompts} from './receiver.ts';
 import {speakerPrompts} from './speakers.ts';

@@ -5,6 +5,7 @@ import {
 } from '../../../profile/generic/bassProcessors.ts';
 import type {BassProcessor, Profile} from '../../../profile/types.ts';
 import {formatTime, readTime} from '../../../profile/units/time.ts';
+import {walkAnswer, withAnswer} from '../answered.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, valuePrompt} from '../prompt/single.ts';
 import {levelPrompts} from './levelSteps.ts';
@@ -15,6 +16,7 @@ export function processorPrompts(profile: Profile): Prompt<Profile>[] {
 	if (subs.length === 0) return [];
 	const kinds = genericBassProcessorNames;
 	const chosen = kinds.findIndex(kind => genericBassProcessors[kind].name === bassProcessor?.name);
+	const isNone = walkAnswer(profile, 'kit:processor') === 'none';
 	const kind = choicePrompt<Profile>({
 		id: 'kit:processor',
 		stop: 'kit',
@@ -22,11 +24,11 @@ export function processorPrompts(profile: Profile): Prompt<Profile>[] {
 		about: 'A box with its own delay and gain for each sub.',
 		explain: 'Its latency makes the subs late; what must be typed into it is computed too.',
 		drawing: ['  receiver ──▸ bass processor ──▸ sub 1', '                              └─▸ sub 2'],
-		chosen: bassProcessor ? (chosen < 0 ? undefined : chosen + 1) : undefined,
+		chosen: bassProcessor ? (chosen < 0 ? undefined : chosen + 1) : isNone ? 0 : undefined,
 		other: bassProcessor && (bassProcessor.name ?? 'described by hand'),
 		usual: 0,
 		offers: [
-			{label: 'None', put: withoutProcessor},
+			{label: 'None', put: subject => withAnswer(withoutProcessor(subject), 'kit:processor', 'none')},
 			...kinds.map(name => ({
 				label: genericBassProcessors[name].name,
 				put: (subject: Profile) => withProcessorOf(subject, name),

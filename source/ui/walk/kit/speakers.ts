@@ -46,12 +46,12 @@ const numbers: ReadonlyArray<{
 export function speakerPrompts(profile: Profile): Prompt<Profile>[] {
 	const pairs = speakerPairs(profile);
 	return [
-		...pairs.flatMap(pair => [lowLimitPrompt(profile, pair), pairBoxPrompt(profile, pair)]),
+		...pairs.flatMap(pair => [pairLimitPrompt(profile, pair), pairBoxPrompt(profile, pair)]),
 		...pairs.flatMap(pair => [
 			sensitivityPrompt(profile, pair),
 			...numbers.map(number => numberPrompt(profile, pair, number)),
 		]),
-		...pairs.map(pair => latencyPrompt(profile, pair)),
+		...pairs.map(pair => pairLatencyPrompt(profile, pair)),
 	];
 }
 
@@ -70,7 +70,7 @@ function withData(profile: Profile, pair: readonly ChannelId[], change: Partial<
 	return {...profile, channels};
 }
 
-function lowLimitPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
+export function pairLimitPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
 	const {lowLimitHertz, lowLimitDropDb} = dataOf(profile, pair);
 	return valuePrompt<Profile, LimitReading>({
 		id: `kit:lowLimit:${pair[0]}`,
@@ -126,7 +126,7 @@ function numberPrompt(
 	});
 }
 
-function latencyPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
+export function pairLatencyPrompt(profile: Profile, pair: readonly ChannelId[]): Prompt<Profile> {
 	const latencyMs = profile.channels.find(({id}) => id === pair[0])?.latencyMs;
 	return valuePrompt<Profile, {milliseconds: number; readAs: string}>({
 		id: `kit:latency:${pair[0]}`,

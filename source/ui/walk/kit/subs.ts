@@ -16,7 +16,7 @@ export function subPrompts(profile: Profile): Prompt<Profile>[] {
 		boxPrompt({id: `kit:box:${sub.id}`, name: sub.name, now: sub}, (subject, box) =>
 			withSub(subject, sub.id, box),
 		),
-		latencyPrompt(sub),
+		subLatencyPrompt(sub),
 	]);
 }
 
@@ -85,7 +85,7 @@ function upperLimitPrompt({id, name, upperLimitHertz}: Sub): Prompt<Profile> {
 	});
 }
 
-function latencyPrompt(sub: Sub): Prompt<Profile> {
+export function subLatencyPrompt(sub: Sub): Prompt<Profile> {
 	return valuePrompt<Profile, {milliseconds: number; readAs: string}>({
 		id: `kit:latency:${sub.id}`,
 		stop: 'kit',

@@ -1,8 +1,10 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
+import {walkAnswer, withAnswer} from '../answered.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
+import {choicePrompt} from '../prompt/single.ts';
 import type {Stop} from '../stop.ts';
 import {briefNoise, foundPrompts, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
@@ -74,10 +76,36 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 				'What the room itself gives is taken off the readings. More than 15 dB below them it does not matter.',
 			drawing: held,
 		}),
-		...profile.seats
-			.filter(seat => seat !== reference)
-			.flatMap(seat => sources.map(source => at(source, seat.id, false))),
+		...seatLevelPrompts(profile, seat => sources.map(source => at(source, seat, false))),
 	];
+}
+
+/** Levels at the other seats: an offer, and once it is taken up the questions. */
+function seatLevelPrompts(
+	profile: Profile,
+	at: (seat: string) => readonly Prompt<Profile>[],
+): Prompt<Profile>[] {
+	const others = profile.seats.filter(seat => seat !== referenceSeat(profile));
+	if (others.length === 0) return [];
+	const id = 'meter:seats';
+	const answer = walkAnswer(profile, id);
+	const levels = others.flatMap(seat => at(seat.id));
+	const isBegun = levels.some(({isAnswered}) => isAnswered);
+	const offer = choicePrompt<Profile>({
+		id,
+		stop: 'meter',
+		question: 'Levels at the other seats too?',
+		about: `${levels.length} more readings. They let the trims be a mean over the seats.`,
+		explain:
+			'Delays are made for the reference seat alone. A few seats read show how far the others are off.',
+		chosen: answer === 'no' ? 0 : answer === 'yes' || isBegun ? 1 : undefined,
+		usual: 0,
+		offers: [
+			{label: 'Not now', put: subject => withAnswer(subject, id, 'no')},
+			{label: 'Yes', put: subject => withAnswer(subject, id, 'yes')},
+		],
+	});
+	return [{...offer, isOffered: true}, ...levels.map(level => ({...level, isOffered: answer === 'yes'}))];
 }
 
 /** Levels of the first round. */

@@ -64,6 +64,10 @@ export type Prompt<Subject> = {
 	readonly isRequired: boolean;
 	/** Optional, but it comes by itself once where it helps, and Enter passes it. */
 	readonly isOffered?: boolean;
+	/** Questions that passing this one passes too. */
+	readonly passesAlso?: readonly string[];
+	/** What stands with the question: the settings where not told. */
+	readonly beside?: 'plan';
 	/** Values so far, as shown; a value that was set aside is told in words. */
 	readonly values: readonly string[];
 	/** Index of the value that a new one would replace: the last that counts. Absent where an answer always replaces. */

@@ -1,9 +1,10 @@
 import {ceilingEnds} from '../../../profile/ask/ceiling.ts';
 import type {Profile, Room} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
+import {walkAnswer, withAnswer} from '../answered.ts';
+import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, valuePrompt} from '../prompt/single.ts';
-import {lengthUnitOf, unitWords} from '../tape/units.ts';
 
 type Ceiling = NonNullable<Room['ceiling']>;
 type Shape = 'flat' | 'wall:left-wall:right' | 'wall:front-wall:back';
@@ -36,7 +37,7 @@ export function ceilingPrompts(profile: Profile): Prompt<Profile>[] {
 				withHeights(subject, [metres, heightsOf(subject.room.ceiling)?.[1] ?? metres]),
 		}),
 	];
-	if (heights) prompts.push(shapePrompt(ceiling!));
+	if (heights) prompts.push(shapePrompt(profile, ceiling!));
 	if (heights && slope) {
 		prompts.push(
 			heightPrompt(profile, {
@@ -82,7 +83,7 @@ function heightPrompt(
 	});
 }
 
-function shapePrompt(ceiling: Ceiling): Prompt<Profile> {
+function shapePrompt(profile: Profile, ceiling: Ceiling): Prompt<Profile> {
 	const shapes: ReadonlyArray<readonly [Shape, string]> = [
 		['flat', 'Flat, the same everywhere'],
 		['wall:left-wall:right', 'Sloped, left wall to right wall'],
@@ -95,10 +96,15 @@ function shapePrompt(ceiling: Ceiling): Prompt<Profile> {
 		question: 'Shape of the ceiling',
 		explain: 'A sloped ceiling is taken as a plane between its heights at two opposite walls.',
 		drawing: section,
-		chosen: shapes.findIndex(([shape]) => shape === now),
+		// A height alone is kept as that of a flat ceiling, which is no answer yet.
+		chosen:
+			now === 'flat' && walkAnswer(profile, 'room:slope') === undefined
+				? undefined
+				: shapes.findIndex(([shape]) => shape === now),
+		usual: 0,
 		offers: shapes.map(([shape, label]) => ({
 			label,
-			put: subject => withShape(subject, shape),
+			put: subject => withAnswer(withShape(subject, shape), 'room:slope', shape),
 		})),
 	});
 }

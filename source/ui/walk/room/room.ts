@@ -1,6 +1,8 @@
 import type {Profile} from '../../../profile/types.ts';
+import {formatNumber} from '../../../profile/units/decimalText.ts';
 import {readNumber} from '../../../profile/units/number.ts';
 import {readTemperature} from '../../../profile/units/temperature.ts';
+import {lengthUnitOf} from '../lengthUnits.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {valuePrompt} from '../prompt/single.ts';
 import type {Stop} from '../stop.ts';
@@ -49,17 +51,20 @@ export function roomPrompts(profile: Profile): Prompt<Profile>[] {
 /** Air in the room: the speed of sound hangs on its temperature. */
 function airPrompts(profile: Profile): Prompt<Profile>[] {
 	const {temperatureCelsius, humidityPercent} = profile.air ?? {};
+	const isFahrenheit = ['ft', 'ft-in'].includes(lengthUnitOf(profile));
 	return [
 		valuePrompt<Profile, {celsius: number; readAs: string}>({
 			id: 'room:temperature',
 			stop: 'room',
 			question: 'Temperature in the room',
 			about: 'Where you sit, while measuring.',
-			explain:
-				'Sound runs 0.6 m/s faster for each degree. 20 °C is taken where nothing is typed; 68F works too.',
-			unit: '°C',
-			shown: temperatureCelsius === undefined ? undefined : `${temperatureCelsius} °C`,
-			read: text => readTemperature(text),
+			explain: isFahrenheit
+				? 'Sound runs 1.1 ft/s faster for each degree. 68 °F is taken where nothing is typed; 20C works too.'
+				: 'Sound runs 0.6 m/s faster for each degree. 20 °C is taken where nothing is typed; 68F works too.',
+			unit: isFahrenheit ? '°F' : '°C',
+			shown:
+				temperatureCelsius === undefined ? undefined : shownTemperature(temperatureCelsius, isFahrenheit),
+			read: text => readTemperature(text, isFahrenheit ? 'F' : 'C'),
 			put: (subject, {celsius}) => ({...subject, air: {...subject.air, temperatureCelsius: celsius}}),
 		}),
 		valuePrompt<Profile, {value: number; readAs: string}>({
@@ -74,6 +79,11 @@ function airPrompts(profile: Profile): Prompt<Profile>[] {
 			put: (subject, {value}) => ({...subject, air: {...subject.air, humidityPercent: value}}),
 		}),
 	];
+}
+
+/** Degrees as the thermometer of the same country as the tape shows them. */
+function shownTemperature(celsius: number, isFahrenheit: boolean): string {
+	return isFahrenheit ? `${formatNumber(celsius * 1.8 + 32, 0)} °F` : `${celsius} °C`;
 }
 
 /** The room, its air and its seats. */

@@ -1,6 +1,7 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {Profile, Seat} from '../../../profile/types.ts';
 import {readNumber} from '../../../profile/units/number.ts';
+import {walkAnswer, withAnswer} from '../answered.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {textPrompt, valuePrompt} from '../prompt/single.ts';
 
@@ -16,7 +17,10 @@ export function seatPrompts(profile: Profile): Prompt<Profile>[] {
 			question: 'How many seats count?',
 			about: 'One is the reference seat; the others may be taped and metered later.',
 			explain: 'Delays are made for the reference seat. Other seats can share in the levels.',
-			shown: profile.seats.length === 1 ? undefined : String(profile.seats.length),
+			shown:
+				profile.seats.length === 1 && walkAnswer(profile, 'room:seats') === undefined
+					? undefined
+					: String(profile.seats.length),
 			read(text) {
 				const reading = readNumber(text, {minimum: 1, maximum: mostSeats, isWhole: true});
 				if (reading.kind !== 'ok' || reading.value >= profile.seats.length) return reading;
@@ -24,7 +28,7 @@ export function seatPrompts(profile: Profile): Prompt<Profile>[] {
 				if (leaving.every(seat => seat !== reference && !isUsed(profile, seat))) return reading;
 				return {kind: 'no', why: 'A seat with readings, or the reference seat, would be lost.'};
 			},
-			put: (subject, {value}) => withSeats(subject, value),
+			put: (subject, {value}) => withAnswer(withSeats(subject, value), 'room:seats', String(value)),
 		}),
 		...profile.seats.map(seat =>
 			textPrompt<Profile>({

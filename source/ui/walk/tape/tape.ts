@@ -2,14 +2,14 @@ import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {isOverhead} from '../../../profile/channels.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {lengthUnitOf, typedExamples} from '../lengthUnits.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import type {Stop} from '../stop.ts';
+import {briefLadder, ladderCaution} from './ladder.ts';
+import {linkPrompts} from './links.ts';
 import {tapePrompt} from './tapePrompt.ts';
-import {lengthUnitOf, typedExamples} from './units.ts';
-
-const ladderCaution =
-	'Ladder: firm ground, three points of contact, somebody near. Never lean out for a reading. Check that the mount holds.';
+import {wallPrompts} from './walls.ts';
 
 const toEar: readonly string[] = [
 	'   speaker                 seat',
@@ -21,7 +21,7 @@ const toEar: readonly string[] = [
 
 /**
 Tape questions: every speaker and sub to the reference seat, once round the room, so that the tape's end stays at
-the seat; then, where wanted, the screen and the other seats.
+the seat; then what is late in a line, and where wanted the walls, the screen and the other seats.
 */
 export function tapePrompts(profile: Profile): Prompt<Profile>[] {
 	const reference = referenceSeat(profile);
@@ -42,7 +42,7 @@ export function tapePrompts(profile: Profile): Prompt<Profile>[] {
 				? `A sub's distance sets when it may play. Type it as the tape shows it: ${example}`
 				: `The straight line that the sound takes, at ear height. ${example}`,
 			drawing: toEar,
-			...(isOverhead(source) && {caution: ladderCaution, briefCaution: 'Ladder: never lean out.'}),
+			...(isOverhead(source) && {caution: ladderCaution, briefCaution: briefLadder}),
 			isRequired,
 			row: source,
 		});
@@ -51,6 +51,8 @@ export function tapePrompts(profile: Profile): Prompt<Profile>[] {
 	const others = profile.seats.filter(seat => seat !== reference);
 	return [
 		...sources.map(source => toSeat(source, reference.id, true)),
+		...linkPrompts(profile),
+		...wallPrompts(profile),
 		tapePrompt(profile, {
 			id: `tape:screen:${reference.id}`,
 			stop: 'tape',

@@ -1,12 +1,15 @@
-import type {Profile, TapeReading} from '../../../profile/types.ts';
+import {nameOf} from '../../../profile/names.ts';
+import {isPlane} from '../../../profile/planes.ts';
+import type {LengthUnit, Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
 import {remarkOnTape} from '../../../study/calibration/readings/sanity.ts';
+import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
+import {hasLevels, withMoved} from '../moved.ts';
 import type {WalkPlace} from '../places.ts';
-import type {Prompt, Taking} from '../prompt/prompt.ts';
+import type {Prompt, Taken, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {lastOf, takenFrom} from '../prompt/taken.ts';
 import {sayFor} from '../sayFor.ts';
-import {lengthUnitOf, unitWords} from './units.ts';
 
 export type TapeQuestion = {
 	readonly id: string;
@@ -46,11 +49,13 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 				metres: value.metres,
 				takenAt: taking.takenAt,
 			});
+			const old = correctedOf(subject, from, to, taking);
+			if (reading.kind === 'ok' && old && mayHaveMoved(subject, old, reading.metres))
+				return slipOrMove(subject, old, made(reading), reading.readAs, unit);
 			return takenFrom(
 				reading,
-				value => withTape(subject, made(value), taking),
-				value =>
-					sanityOf(remarkOnTape(withoutCorrected(subject, from, to, taking), made(value)), sayFor(subject)),
+				value => withTape(subject, made(value), old),
+				value => sanityOf(remarkOnTape(without(subject, old), made(value)), sayFor(subject)),
 			);
 		},
 		setAside: (subject, index) => toggled(subject, between(subject, from, to)[index]!),
@@ -63,10 +68,17 @@ function between(profile: Profile, from: string, to: string): TapeReading[] {
 	);
 }
 
-function withTape(profile: Profile, reading: TapeReading, {correcting}: Taking): Profile {
+function correctedOf(
+	profile: Profile,
+	from: string,
+	to: string,
+	{correcting}: Taking,
+): TapeReading | undefined {
+	return correcting === undefined ? undefined : between(profile, from, to)[correcting];
+}
+
+function withTape(profile: Profile, reading: TapeReading, corrected: TapeReading | undefined): Profile {
 	const tape = profile.tape ?? [];
-	const corrected =
-		correcting === undefined ? undefined : between(profile, reading.from, reading.to)[correcting];
 	if (!corrected) return {...profile, tape: [...tape, reading]};
 	return {
 		...profile,
@@ -74,9 +86,53 @@ function withTape(profile: Profile, reading: TapeReading, {correcting}: Taking):
 	};
 }
 
-function withoutCorrected(profile: Profile, from: string, to: string, {correcting}: Taking): Profile {
-	const corrected = correcting === undefined ? undefined : between(profile, from, to)[correcting];
+function without(profile: Profile, corrected: TapeReading | undefined): Profile {
 	return corrected ? {...profile, tape: profile.tape?.filter(other => other !== corrected)} : profile;
+}
+
+/** Less than this between two lengths is how a tape is held. Common practice, no source. */
+const leastMoveMetres = 0.05;
+
+/** What may stand elsewhere now: a speaker or sub whose level was read, at a length that is far from the one before. */
+function mayHaveMoved(profile: Profile, old: TapeReading, metres: number): boolean {
+	const {seats, channels, subs = []} = profile;
+	const id = movableOf(old, seats);
+	const isSource = [...channels, ...subs].some(one => one.id === id);
+	return isSource && Math.abs(metres - old.metres) >= leastMoveMetres && hasLevels(profile, id);
+}
+
+function movableOf({from, to}: TapeReading, seats: Profile['seats']): string {
+	return seats.some(({id}) => id === from) || isPlane(from) ? to : from;
+}
+
+/** A corrected length says that the first was wrong, or that the thing stands elsewhere; only then is its level void. */
+function slipOrMove(
+	profile: Profile,
+	old: TapeReading,
+	reading: TapeReading,
+	readAs: string,
+	unit: LengthUnit,
+): Taken<Profile> {
+	const id = movableOf(old, profile.seats);
+	const name = nameOf(profile, id);
+	const before = formatLength(old.metres, unit);
+	return {
+		kind: 'ask',
+		question: `${name}: ${before} before, now ${readAs}.`,
+		choices: [
+			{
+				label: `${before} was misread, nothing was moved`,
+				next: withTape(profile, reading, old),
+				said: readAs,
+			},
+			{
+				label: 'It was moved: its level and its proof are read again',
+				next: withTape(withMoved(profile, id), reading, undefined),
+				said: readAs,
+				hint: `What was read of ${name} where it stood is set aside: its level is asked again at Meter.`,
+			},
+		],
+	};
 }
 
 function toggled(profile: Profile, reading: TapeReading): Profile {

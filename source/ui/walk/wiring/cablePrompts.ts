@@ -6,10 +6,10 @@ import {type ConductorChoice, readConductor} from '../../../profile/units/readCo
 import {readEnd} from '../../../study/wiring/ends.ts';
 import {straightLineMetres} from '../../../study/wiring/lengths.ts';
 import type {Cable} from '../../../study/wiring/result.ts';
+import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, textPrompt, valuePrompt} from '../prompt/single.ts';
 import {takenFrom} from '../prompt/taken.ts';
-import {lengthUnitOf, unitWords} from '../tape/units.ts';
 import {farName, withCable} from './cables.ts';
 import {positionsOf} from './wiringOf.ts';
 

@@ -1,9 +1,9 @@
 import type {Profile} from '../../../profile/types.ts';
 import {formatLength, readLength} from '../../../profile/units/length.ts';
+import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {valuePrompt} from '../prompt/single.ts';
 import type {Reading} from '../prompt/taken.ts';
-import {lengthUnitOf, unitWords} from '../tape/units.ts';
 
 type Place = {
 	readonly leftWallMetres: number;

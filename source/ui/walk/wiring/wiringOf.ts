@@ -4,12 +4,12 @@ import type {Positions, WiringResult} from '../../../study/wiring/result.ts';
 import {wiring} from '../../../study/wiring/wiring.ts';
 import {derived} from '../../derived.ts';
 import {measuredOf} from '../measured.ts';
-import {networkOf} from '../sceneOf.ts';
+import {tapedNetworkOf} from '../sceneOf.ts';
 import {solutionOf} from '../solution.ts';
 
 /** Where things stand, as far as the tape ties them to the walls. */
 export const positionsOf: (profile: Profile) => Positions = derived(
-	{network: networkOf, solution: solutionOf},
+	{network: tapedNetworkOf, solution: solutionOf},
 	({network, solution}) => standingOf(network, solution).positions,
 );
 

@@ -52,7 +52,8 @@ test('withDecided keeps a set that was typed in, and the ticks of what did not c
 	);
 	const twice = withDecided(withReading(ticked), at);
 	expect(twice.settings!.map(({id}) => id)).toEqual(['found', 'set1', 'set2']);
-	expect(twice.settings![2]!.dialledIn).toEqual(['FL']);
+	// Of the centre only the trim is another; what stands beside it was typed in.
+	expect(twice.settings![2]!.dialledIn).toEqual(['FL', 'FC.distance', 'FC.crossover']);
 });
 
 test('withDecided keeps a set that a reading was taken with', () => {

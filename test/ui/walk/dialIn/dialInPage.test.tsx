@@ -19,14 +19,14 @@ test.each([60, 80, 120, 160])('the page keeps its lines whole at %i columns', co
 
 test('the page is read aloud without drawn figures', () => {
 	const words = readAloud(<Box>{view(80, 17)}</Box>, 120);
-	expect(words).toMatch(/Trim +−0\.5 dB +was 0\.0 dB/);
+	expect(words).toMatch(/Front left +\d\.\d\d m +was 2\.80 m/);
 	expect(words).not.toMatch(/[▀▄█]/);
 });
 
 test('the page names the keys of what it shows', () => {
 	const open = openPage(dialInPage, dialInPage.start(profile));
 	const keys = (subject: typeof profile) => open.keys(subject).map(([key]) => key);
-	expect(keys(profile)).toEqual(['Enter', 'Space', '↑↓', 'l']);
+	expect(keys(profile)).toEqual(['Enter', 'Space', 'w', '↑↓', '←→', 'l']);
 	expect(keys(exampleProfile())).toEqual(['Enter']);
 	expect(keys(exampleProfile({settings: [], tape: [], meter: []}))).toEqual([]);
 });

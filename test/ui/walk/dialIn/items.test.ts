@@ -22,7 +22,7 @@ test('dialItems lists what changes before what stays, and tells the former value
 		['Front centre', true],
 		['Front left', false],
 	]);
-	expect(items[0]!.values).toEqual([{label: 'Trim', value: '+1.5 dB', was: '0.0 dB', isChanged: true}]);
+	expect(items[0]!.values).toMatchObject([{label: 'Trim', value: '+1.5 dB', was: '0.0 dB', isChanged: true}]);
 });
 
 test('dialItems lists the processor after the channels and the master volume last', () => {

@@ -6,7 +6,13 @@ const item = (title: string, values: readonly string[]): DialItem => ({
 	id: title,
 	title,
 	box: 'receiver',
-	values: values.map(value => ({label: 'Trim', value, isChanged: true})),
+	values: values.map(value => ({
+		label: 'Trim',
+		value,
+		isChanged: true,
+		tick: `${title}.trim`,
+		isDone: false,
+	})),
 	isChanged: true,
 	isDone: false,
 });

@@ -1,4 +1,4 @@
-import type {LengthUnit, Profile} from '../../../profile/types.ts';
+import type {LengthUnit, Profile} from '../../profile/types.ts';
 
 /** Display unit of a profile; metres where it names none. */
 export function lengthUnitOf(profile: Pick<Profile, 'lengthUnit'>): LengthUnit {

@@ -8,7 +8,7 @@ export const lfeTick = 'lfeLowPass';
 What stands in the boxes before a set is typed in, item by item: from the latest earlier set in which the item was
 ticked, or that was found there or typed in by hand.
 */
-export type Standing = {
+export type InForceBefore = {
 	readonly channel: (id: ChannelId) => ChannelSetting | undefined;
 	readonly output: (id: string) => OutputSetting | undefined;
 	readonly masterVolumeDb?: number;
@@ -16,7 +16,7 @@ export type Standing = {
 };
 
 /** @param set - A set of the profile, or one that is not in it yet and so comes after all. */
-export function standingBefore({settings = []}: Profile, set: SettingsSet): Standing {
+export function inForceBefore({settings = []}: Profile, set: SettingsSet): InForceBefore {
 	const at = settings.findIndex(({id}) => id === set.id);
 	const earlier = (at < 0 ? settings : settings.slice(0, at)).toReversed();
 	const latest = <Value>(tick: string, pick: (earlierSet: SettingsSet) => Value | undefined) =>

@@ -1,0 +1,23 @@
+import type {Profile} from '../../../profile/types.ts';
+import {pairLimitPrompt} from '../kit/speakers.ts';
+import {speakerPairs} from '../order.ts';
+import type {Prompt} from '../prompt/prompt.ts';
+
+/**
+How low the speakers go, asked before the crossovers that hang on it are decided. Who has no data sheet passes all
+of them with the first.
+*/
+export function limitPrompts(profile: Profile): Prompt<Profile>[] {
+	const {receiver, subs = [], meter = [], settings = []} = profile;
+	const isDue = meter.length > 0 && settings.every(({origin}) => origin !== 'solved');
+	if (!receiver || subs.length === 0 || !isDue) return [];
+	const prompts = speakerPairs(profile).map((pair): Prompt<Profile> => {
+		const prompt = pairLimitPrompt(profile, pair);
+		return {...prompt, id: prompt.id.replace('kit:', 'dialIn:'), stop: 'dialIn', isOffered: true};
+	});
+	const [first, ...others] = prompts;
+	if (!first || prompts.some(({isAnswered}) => isAnswered)) return prompts;
+	const about =
+		'From the data sheet: 45, or 45 -6dB. The crossover hangs on it. Enter: not known, for none of them.';
+	return [{...first, about, passesAlso: others.map(({id}) => id)}, ...others];
+}

@@ -1,0 +1,69 @@
+import type {Profile} from '../../../profile/types.ts';
+import {formatNumber} from '../../../profile/units/decimalText.ts';
+import {type Sayable, saidParts} from '../../../report/said/said.ts';
+import {wrap} from '../../../report/wrap.ts';
+import {suggestCrossovers} from '../../../study/calibration/crossover/suggest.ts';
+import {derived} from '../../derived.ts';
+import type {Line} from '../../parts/lines.tsx';
+import {measuredOf} from '../measured.ts';
+import {sayFor} from '../sayFor.ts';
+import {solutionOf} from '../solution.ts';
+import type {BoxRow} from './pages.ts';
+
+const timingCodes = ['timingCodes-reason', 'distance-from-network', 'blend-applied'];
+const levelCodes = ['trim-reason', 'weighting-corrected', 'background-corrected'];
+/** Codes of what tells how a value came about, by the label of the value. */
+const reasonCodes: Readonly<Record<string, readonly string[]>> = {
+	Distance: timingCodes,
+	Delay: timingCodes,
+	Polarity: timingCodes,
+	Trim: levelCodes,
+	Gain: levelCodes,
+};
+
+/** Lines below the value's own. */
+const mostReasonLines = 4;
+
+const suggestedOf = derived({measured: measuredOf}, ({measured}) => suggestCrossovers(measured));
+
+/** How a value came about: old and new, then the reasons, in a few lines. */
+export function whyLines(profile: Profile, row: BoxRow, columns: number): Line[] {
+	const {itemId, label, value, was, title} = row;
+	const change = was === undefined ? `${value}, as it stands` : `${was} → ${value}`;
+	const say = sayFor(profile);
+	const said = reasonsOf(profile, itemId, label).map(reason => saidParts(reason, say).said);
+	const text =
+		said.length > 0 ? said.join(' ') : 'It follows from what the receiver takes; no reading moves it.';
+	const head = `${title}, ${label.toLowerCase()}: ${change}${sigmaText(profile, itemId, label)}`;
+	return [
+		...wrap(head, columns, '  ').map((line): Line => ({text: line, style: 'strong'})),
+		...wrap(text, columns, '  ')
+			.slice(0, mostReasonLines)
+			.map((line): Line => ({text: line})),
+	];
+}
+
+function reasonsOf(profile: Profile, itemId: string, label: string): Sayable[] {
+	if (label === 'Crossover') {
+		const channels: ReadonlyMap<string, {readonly reasons: readonly Sayable[]}> =
+			suggestedOf(profile).channels;
+		return [...(channels.get(itemId)?.reasons ?? [])];
+	}
+
+	const {channels, outputs, subs} = solutionOf(profile);
+	const own = [...channels, ...outputs].find(({id}) => id === itemId);
+	const fed = subs.filter(({output, fedBy}) => output === itemId || fedBy === itemId);
+	const remarks = [own, ...fed].flatMap(one => one?.remarks ?? []);
+	return remarks.filter(({code}) => reasonCodes[label]?.includes(code));
+}
+
+function sigmaText(profile: Profile, itemId: string, label: string): string {
+	const {channels, outputs} = solutionOf(profile);
+	const dialled =
+		label === 'Trim'
+			? channels.find(({id}) => id === itemId)?.trimDb
+			: label === 'Gain'
+				? outputs.find(({id}) => id === itemId)?.gainDb
+				: undefined;
+	return dialled ? ` (± ${formatNumber(dialled.sigma, 1)} dB)` : '';
+}
