@@ -38,35 +38,44 @@ export function pathsOf(
 	const bands = box.reflections ? range(first, last) : [first];
 	const length = Math.ceil(box.longestSeconds * rate) + 4;
 	const sums = bands.map(() => new Float64Array(length));
-	const add = (metres: number, gains: (band: number) => number) => {
-		const place = (metres * rate) / box.speedOfSound;
+	const perMetre = rate / box.speedOfSound;
+	/** Weights of the four samples around the place of an arrival; the first sample's index, or −1 where it is outside. */
+	const weights = new Float64Array(4);
+	const spread = (metres: number): number => {
+		const place = metres * perMetre;
 		const at = Math.floor(place);
-		if (at < 1 || at + 2 >= length) return;
+		if (at < 1 || at + 2 >= length) return -1;
 		const mu = place - at;
-		const before = (-mu * (mu - 1) * (mu - 2)) / 6;
-		const zero = ((mu + 1) * (mu - 1) * (mu - 2)) / 2;
-		const one = (-(mu + 1) * mu * (mu - 2)) / 2;
-		const two = ((mu + 1) * mu * (mu - 1)) / 6;
-		for (let band = 0; band < sums.length; band++) {
-			const gain = gains(band);
-			const sum = sums[band]!;
-			sum[at - 1]! += gain * before;
-			sum[at]! += gain * zero;
-			sum[at + 1]! += gain * one;
-			sum[at + 2]! += gain * two;
-		}
+		weights[0] = (-mu * (mu - 1) * (mu - 2)) / 6;
+		weights[1] = ((mu + 1) * (mu - 1) * (mu - 2)) / 2;
+		weights[2] = (-(mu + 1) * mu * (mu - 2)) / 2;
+		weights[3] = ((mu + 1) * mu * (mu - 1)) / 6;
+		return at - 1;
+	};
+	const add = (sum: Float64Array, first: number, gain: number) => {
+		sum[first]! += gain * weights[0]!;
+		sum[first + 1]! += gain * weights[1]!;
+		sum[first + 2]! += gain * weights[2]!;
+		sum[first + 3]! += gain * weights[3]!;
 	};
 	if (!box.reflections) {
 		const metres = distanceBetween(source.at, receiver);
-		add(metres, () => directGain(box, source, receiver, metres));
+		const start = spread(metres);
+		if (start >= 0) add(sums[0]!, start, directGain(source, receiver, metres));
 		return {rate, impulses: octaves.map(() => sums[0])};
 	}
 
 	const axes = axesOf(box, source.at, receiver, bands);
 	const [xs, ys, zs] = axes.map(({factors}) => factors) as [Float64Array[], Float64Array[], Float64Array[]];
+	const isPlain = !source.dipoleAxis && !box.decayPerSecond;
 	eachImage(box, axes, (metres, x, y, z) => {
-		const gain = (radiation(source, axes, metres, x, y, z) * decayAt(box, metres)) / metres;
-		add(metres, band => gain * xs[band]![x]! * ys[band]![y]! * zs[band]![z]!);
+		const start = spread(metres);
+		if (start < 0) return;
+		const gain = isPlain
+			? 1 / metres
+			: (radiation(source, axes, metres, x, y, z) * decayAt(box, metres)) / metres;
+		for (let band = 0; band < sums.length; band++)
+			add(sums[band]!, start, gain * xs[band]![x]! * ys[band]![y]! * zs[band]![z]!);
 	});
 	return {rate, impulses: octaves.map((_, octave) => sums[octave - first])};
 }
@@ -129,7 +138,7 @@ export function imageSum(
 const decayAt = ({decayPerSecond, speedOfSound}: Box, metres: number): number =>
 	decayPerSecond ? Math.exp((-decayPerSecond * metres) / speedOfSound) : 1;
 
-function directGain(_box: Box, {at, dipoleAxis}: Source, receiver: Point, metres: number): number {
+function directGain({at, dipoleAxis}: Source, receiver: Point, metres: number): number {
 	if (!dipoleAxis) return 1 / metres;
 	const along = dipoleAxis.reduce((sum, part, axis) => sum + part * (receiver[axis]! - at[axis]!), 0);
 	return along / (metres * Math.hypot(...dipoleAxis)) / metres;

@@ -1,0 +1,260 @@
+import {newProfile} from '../../source/profile/generic/newProfile.ts';
+import {usualMainsBand, usualSubBand} from '../../source/profile/practice.ts';
+import type {MeterReading, Profile, SettingsSet} from '../../source/profile/types.ts';
+import {blend} from '../../source/study/calibration/blend/blend.ts';
+import {blendInputs} from '../../source/study/calibration/blend/blendInputs.ts';
+import type {BlendWay} from '../../source/study/calibration/blend/odds.ts';
+import type {BlendStep} from '../../source/study/calibration/blend/steps.ts';
+import {proofPlan} from '../../source/study/calibration/proof/plan.ts';
+import {prove} from '../../source/study/calibration/proof/prove.ts';
+import {solve} from '../../source/study/calibration/solve.ts';
+import {toSettingsSet} from '../../source/study/calibration/toSettingsSet.ts';
+import {meterSigmaDb, type Sounded} from './instruments.ts';
+import {weightingC} from './physics/filters.ts';
+import {mainIds, type SourceId, subIds} from './places.ts';
+import {isMainId, isSubId, outputOf, type Playing} from './sound.ts';
+import type {World} from './world.ts';
+
+// All that the rooms know of the product's functions stands in this file.
+
+/** A reading as the product asks for it. */
+export type Asked = {
+	readonly source: readonly string[];
+	readonly signal: Sounded;
+	readonly playing: Playing;
+	/** Goes into the profile's reading as it is. */
+	readonly extra?: Partial<MeterReading>;
+};
+
+export const mainsBand = usualMainsBand as Extract<Sounded, {kind: 'pink'}>;
+export const subBand = usualSubBand as Extract<Sounded, {kind: 'pink'}>;
+
+/** The profile that somebody in this room would have before the first reading: gear by its data sheets, nothing hidden. */
+export function startProfile(world: World): Profile {
+	const {mains, subs, receiver, processorLatencyMs} = world.gear;
+	const profile = newProfile({
+		name: world.seed,
+		date: '2026-04-18',
+		layout: '5.1.2',
+		receiver,
+		bassProcessor: 'digital',
+		subs: 2,
+	});
+	const timing = () => (receiver === 'fine-delay' ? {delayMs: {stepped: 0}} : {distanceMetres: {stepped: 3}});
+	const found: SettingsSet = {
+		id: 'found',
+		origin: 'found',
+		masterVolumeDb: 0,
+		lfeLowPassHertz: 120,
+		channels: {
+			...Object.fromEntries(mainIds.map(id => [id, {...timing(), trimDb: {stepped: 0}, crossoverHertz: 80}])),
+			LFE1: {...timing(), trimDb: {stepped: 0}},
+		},
+		outputs: Object.fromEntries(
+			subIds.map(id => [
+				outputOf(id),
+				{delayMs: {stepped: 0}, gainDb: {stepped: 0}, polarityInverted: false},
+			]),
+		),
+	};
+	return {
+		...profile,
+		// Cramer's and ISO's formula give 343.9 m/s here, the speed in the box.
+		air: {temperatureCelsius: 21.2},
+		kit: {meterWeighting: 'C', meterSigmaDb: 0.5, tapeStepMetres: 0.001},
+		bassProcessor: {...profile.bassProcessor!, latencyMs: processorLatencyMs},
+		channels: profile.channels.map(channel =>
+			isMainId(channel.id)
+				? {
+						...channel,
+						speaker: {
+							lowLimitHertz: mains[channel.id].statedLowHertz,
+							lowLimitDropDb: 3,
+							box: 'closed',
+						},
+					}
+				: channel,
+		),
+		subs: profile.subs!.map(sub => ({
+			...sub,
+			lowLimitHertz: subs[sub.id as 'sub1'].statedLowHertz,
+			lowLimitDropDb: 3,
+			box: 'vented',
+			upperLimitHertz: Math.round(subs[sub.id as 'sub1'].upperHertz),
+		})),
+		settings: [found],
+	};
+}
+
+const soundingIds = (source: readonly string[]): SourceId[] =>
+	source.flatMap((id): SourceId[] => (id === 'LFE1' ? [...subIds] : isMainId(id) || isSubId(id) ? [id] : []));
+
+/** What is played for a reading, where the product says only what sounds: mains into their channels, subs alone into the LFE channel. */
+export function playingOf(source: readonly string[], addedDelayMs = 0, playInto?: string): Playing {
+	const mains = source.filter(isMainId);
+	const into = playInto && mains.length === 0 && isMainId(playInto) ? [playInto] : mains;
+	return {into: into.length > 0 ? into : ['LFE1'], on: soundingIds(source), addedDelayMs};
+}
+
+/** The first round of levels: each speaker, each sub, all subs together. */
+export function askedLevels(): Asked[] {
+	const one = (source: readonly string[], signal: Sounded): Asked => ({
+		source,
+		signal,
+		playing: playingOf(source),
+	});
+	return [
+		...mainIds.map(id => one([id], mainsBand)),
+		...subIds.map(id => one([id], subBand)),
+		one([...subIds], subBand),
+	];
+}
+
+/** A way through the blend. */
+export type Way = BlendWay;
+
+const askedOf = (step: BlendStep): Asked => {
+	const source = [step.source].flat();
+	const {delayMs, isTurned} = step.added;
+	return {
+		source,
+		signal: step.signal as Sounded,
+		playing: {...playingOf(source, delayMs), turned: isTurned},
+		extra: {
+			...(delayMs !== 0 && {addedDelayMs: delayMs}),
+			...(isTurned && {invertedSources: [...subIds]}),
+			...(step.signal.kind === 'pink' && {
+				blendPart: step.part === 'search' ? ('search' as const) : ('verification' as const),
+			}),
+		},
+	};
+};
+
+const blendSteps = (profile: Profile, way: Way): readonly BlendStep[] =>
+	blend(blendInputs(profile), way).blocks.flatMap(({steps}) => steps);
+
+/** Readings of the blend that are left before anything else is known, in the product's order: one block between changes. */
+export function askedForBlend(profile: Profile, way: Way): Asked[] {
+	const {status, blocks} = blend(blendInputs(profile), way);
+	// What is verified, or promises nothing, asks no more.
+	if (status === 'kept' || status === 'put back' || status === 'stands') return [];
+	const block = blocks.find(({steps}) => steps.some(({isTaken}) => !isTaken));
+	return (block?.steps ?? []).filter(({isTaken}) => !isTaken).map(askedOf);
+}
+
+/** Levels of tones that the blend says a setting will show: the one to try, where there is one. */
+export function promisedLevels(
+	profile: Profile,
+): ReadonlyArray<{readonly asked: Asked; readonly valueDb: number; readonly sigmaDb: number}> {
+	const inputs = blendInputs(profile);
+	const {tones, wanted, subs} = blend(inputs, 'tones');
+	const after = blendSteps(profile, 'tones').find(({part}) => part === 'after');
+	if (!wanted || !after) return [];
+	const {delayMs, isTurned} = after.added;
+	return tones.flatMap(({front, hertz, wantedDb}) => {
+		if (!wantedDb) return [];
+		const source = [front, ...subs];
+		return [
+			{
+				asked: {
+					source,
+					signal: {kind: 'tone', hertz},
+					playing: {...playingOf(source, delayMs), turned: isTurned},
+				} as const,
+				valueDb: wantedDb.value + 20 * Math.log10(weightingC(hertz)),
+				// The promise is of what is there; the reading that confirms it has its own scatter.
+				sigmaDb: Math.hypot(wantedDb.sigma, meterSigmaDb),
+			},
+		];
+	});
+}
+
+/** Everything to dial in by all readings so far, as a set to type in. */
+export function decide(profile: Profile, id: string): SettingsSet {
+	return toSettingsSet(solve(profile), {id});
+}
+
+/** Trims of the mains before the receiver's steps, with what the product says of them. */
+export function solvedTrims(
+	profile: Profile,
+): ReadonlyMap<string, {readonly exactDb: number; readonly sigmaDb: number}> {
+	return new Map(
+		solve(profile).channels.flatMap(({id, trimDb}) =>
+			trimDb ? [[id, {exactDb: trimDb.exact, sigmaDb: trimDb.sigma}] as const] : [],
+		),
+	);
+}
+
+/** One reading as the walk stores it. */
+export function readingOf(
+	asked: Asked,
+	decibels: number,
+	inForce: string,
+	round: MeterReading['round'],
+): MeterReading {
+	const {source, signal, extra} = asked;
+	return {
+		source: source.length === 1 ? source[0]! : [...source],
+		seat: 'seat1',
+		decibels,
+		weighting: 'C',
+		signal: {...signal},
+		round,
+		inForce,
+		...extra,
+	};
+}
+
+/** What the proof asks for now: rows unread, and rows to be read once more with the meter put down anew. */
+export function askedForProof(profile: Profile): {readonly asked: Asked[]; readonly again: Asked[]} {
+	const made = ({source, signal}: {source: readonly string[]; signal: object}): Asked => ({
+		source,
+		signal: signal as Sounded,
+		playing: playingOf(source),
+	});
+	return {
+		asked: proofPlan(profile)
+			.filter(({taken}) => taken === 0)
+			.map(made),
+		again: prove(profile)
+			.readings.filter(({verdict}) => (verdict as string) === 'again')
+			.map(made),
+	};
+}
+
+/** What the proof says in the end. */
+export type Proven = {
+	readonly verdict: 'met' | 'missed' | 'open';
+	/** Explanations in their order: whom they name, and whether any is called certain. */
+	readonly named: ReadonlyArray<{
+		readonly about: readonly string[];
+		readonly kind: string;
+		readonly isCertain: boolean;
+	}>;
+	readonly rows: ReadonlyArray<{
+		readonly key: string;
+		readonly residualDb: number;
+		readonly sigmaDb: number;
+		readonly verdict: string;
+	}>;
+};
+
+export function proofOf(profile: Profile): Proven {
+	const result = prove(profile);
+	return {
+		verdict: result.verdict === 'missed' ? 'missed' : result.verdict === 'met' ? 'met' : 'open',
+		named: result.findings.flatMap(({explanations}) =>
+			explanations
+				.slice(0, 1)
+				.flatMap(({mistakes, trust}) =>
+					mistakes.map(({about, code}) => ({about, kind: code, isCertain: trust === 'certain'})),
+				),
+		),
+		rows: result.readings.map(({key, residual, sigma, verdict}) => ({
+			key,
+			residualDb: residual,
+			sigmaDb: sigma,
+			verdict,
+		})),
+	};
+}

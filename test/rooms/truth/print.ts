@@ -1,0 +1,62 @@
+import {blendBars, blendLines, togetherBars, togetherLines} from './blendShare.ts';
+import {proofBars, proofLines} from './proofShare.ts';
+import type {Truth, TruthOptions} from './run.ts';
+import {type Bar, barLine, percentText, rms, shareOf, table} from './share.ts';
+import {tapeBars, tapeLines} from './tapeShare.ts';
+
+function levelLines({levels}: Truth): string[] {
+	const errors = levels.map(({errorDb}) => errorDb);
+	const within = (factor: number) =>
+		percentText(shareOf(levels, ({errorDb, sigmaDb}) => Math.abs(errorDb) <= factor * sigmaDb));
+	return [
+		`Trims by one reading at one point, against 250 to 8000 Hz over nine points of the seat: ${levels.length} channels`,
+		`error ${rms(errors).toFixed(2)} dB rms, stated ${rms(levels.map(({sigmaDb}) => sigmaDb)).toFixed(2)} dB; within 1 sigma ${within(1)}, within 1.96 sigma ${within(1.96)}`,
+	];
+}
+
+function crossoverLines({crossovers}: Truth): string[] {
+	const other = crossovers.filter(({hertz}) => hertz !== 80);
+	const three = (gain: 'rippleGainDb' | 'lossGainDb') =>
+		[
+			shareOf(other, one => one[gain] >= 0.2),
+			shareOf(other, one => Math.abs(one[gain]) < 0.2),
+			shareOf(other, one => one[gain] <= -0.2),
+		]
+			.map(({held}) => held)
+			.join('/');
+	return [
+		`Crossovers chosen against 80 Hz: ${crossovers.length} channels, another one in ${other.length} of them (w/t/l at 0.2 dB)`,
+		...table([
+			['ripple where loudest', 'loss by distances'],
+			[three('rippleGainDb'), three('lossGainDb')],
+		]),
+	];
+}
+
+export function barsOf(truth: Truth): Bar[] {
+	return [
+		...blendBars(truth.blend),
+		...togetherBars(truth.blend),
+		...proofBars(truth.proof),
+		...tapeBars(truth.tape),
+	].filter(({share}) => share.of > 0);
+}
+
+/** All tables and bars as text. */
+export function truthText(truth: Truth, {range, from, count}: TruthOptions): string {
+	const ways = [
+		['Blend by tones, against distances alone (won, tied, lost at 0.3 dB)', truth.blend],
+		['Blend by the loudest of ten settings', truth.search],
+	] as const;
+	const parts = [
+		[`Rooms ${from} to ${from + count - 1} of the range "${range}"`],
+		...ways.flatMap(([title, runs]) => (runs.length > 0 ? [blendLines(title, runs)] : [])),
+		...(truth.blend.length > 0 ? [togetherLines(truth.blend)] : []),
+		...(truth.proof.length > 0 ? [proofLines(truth.proof)] : []),
+		...(truth.tape.length > 0 ? [tapeLines(truth.tape)] : []),
+		...(truth.levels.length > 0 ? [levelLines(truth)] : []),
+		...(truth.crossovers.length > 0 ? [crossoverLines(truth)] : []),
+		['Bars', ...barsOf(truth).map(barLine)],
+	];
+	return `${parts.map(lines => lines.join('\n')).join('\n\n')}\n`;
+}

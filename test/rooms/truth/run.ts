@@ -1,0 +1,79 @@
+import type {RoomRange} from '../building.ts';
+import {type CrossoverTrial, crossoverTrials} from '../crossovers.ts';
+import type {KitKind} from '../gear.ts';
+import {type TrimError, trimErrors} from '../levels.ts';
+import {allProofs, type Standing} from '../proving.ts';
+import {roundIn} from '../round.ts';
+import {type NetRun, netRun} from '../surveying.ts';
+import {bareRoom, worldIn} from '../world.ts';
+import {type BlendRun, blendRun} from './blendShare.ts';
+import {type ProofRun, proofRun} from './proofShare.ts';
+
+/** What can be tried. `search` is the other way through the blend. */
+export const shareNames = ['blend', 'search', 'proof', 'tape', 'levels', 'crossovers'] as const;
+export type ShareName = (typeof shareNames)[number];
+
+export type TruthOptions = {
+	readonly shares: readonly ShareName[];
+	readonly kits: readonly KitKind[];
+	readonly range: RoomRange;
+	/** Number of the first room, and how many. */
+	readonly from: number;
+	readonly count: number;
+};
+
+/** Everything that was tried, one entry a run. */
+export type Truth = {
+	readonly blend: BlendRun[];
+	readonly search: BlendRun[];
+	readonly proof: ProofRun[];
+	readonly tape: NetRun[];
+	readonly levels: TrimError[];
+	readonly crossovers: CrossoverTrial[];
+};
+
+/** Rooms in which seven channels at nine points, or four channels with all crossovers, are enough runs. */
+const levelRooms = 40;
+const crossoverRooms = 65;
+/** Rooms in which seven slips a kit are enough rounds of each. */
+const proofRooms = 130;
+/** A proof at the very spot after a slip asks for no bar: every so many rooms it is tried all the same. */
+const spotEvery = 4;
+
+export function emptyTruth(): Truth {
+	return {blend: [], search: [], proof: [], tape: [], levels: [], crossovers: []};
+}
+
+/**
+Tries everything that is asked for, room by room.
+
+@returns A generator that yields after each room, so that progress can be shown and the run be stopped.
+*/
+export function* tryRooms(options: TruthOptions, truth: Truth): Generator<number> {
+	const {shares, kits, range, from, count} = options;
+	const isAsked = (name: ShareName) => shares.includes(name);
+	for (let index = from; index < from + count; index++) {
+		const room = bareRoom(range, index);
+		const place = index - from;
+		if (isAsked('tape')) truth.tape.push(netRun(room));
+		for (const kit of kits) {
+			const world = worldIn(room, kit);
+			const isKnown = kit === 'known';
+			if (isAsked('levels') && isKnown && place < levelRooms) truth.levels.push(...trimErrors(world));
+			if (isAsked('blend') || (isAsked('proof') && kit !== 'anechoic' && place < proofRooms)) {
+				const round = roundIn(world);
+				truth.blend.push(blendRun(round));
+				if (isAsked('proof') && kit !== 'anechoic' && place < proofRooms) {
+					const slipsAt: Standing[] = place % spotEvery === 0 ? ['spot', '12 cm'] : ['12 cm'];
+					truth.proof.push(...allProofs(round, slipsAt).map(proof => proofRun(world.seed, kit, proof)));
+				}
+			}
+
+			if (isAsked('search')) truth.search.push(blendRun(roundIn(world, 'search')));
+			if (isAsked('crossovers') && isKnown && place < crossoverRooms)
+				truth.crossovers.push(...crossoverTrials(world, roundIn(world, 'none').session.boxes));
+		}
+
+		yield index;
+	}
+}
