@@ -11,6 +11,7 @@ const slow = [
 	'test/study/calibration/solve.test.ts',
 	'test/study/calibration/proof/prove.test.ts',
 	'test/ui/walk/stops.test.ts',
+	'test/rooms/arranging.test.ts',
 	'test/profile/file/parse.test.ts',
 ];
 
