@@ -7,6 +7,7 @@ import {chmodSync, mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs
 import {dirname, relative} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {build, transform} from 'esbuild';
+import {fewDecoders} from './build/fewDecoders.js';
 import {leanMeow} from './build/leanMeow.js';
 import {mustApply, replaceKnown} from './build/mustApply.js';
 import {thirdPartyNotices} from './build/notices.js';
@@ -90,6 +91,7 @@ const program = await build({
 	plugins: [
 		separate(`${root}source/ui`, drawn, file => `#ui/${compiled(file)}`),
 		leanMeow,
+		fewDecoders,
 		lateSchema(profileSchema, '__wholeSchema()'),
 		lateSegmenters,
 		quietBuiltins,

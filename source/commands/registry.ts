@@ -63,6 +63,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./signals.ts'),
 	},
 	{
+		name: 'hear',
+		summary: 'Read recordings of a round: arrivals, polarity, levels, decay, and the blend',
+		load: () => import('./hear.ts'),
+	},
+	{
 		name: 'proof',
 		summary: 'Hold the second round of readings against what the settings should give',
 		load: () => import('./proof.ts'),

@@ -1,10 +1,16 @@
 import {outputFolder} from '../platform/outputFolder.ts';
+import {referenceSeat} from '../profile/ask/seats.ts';
+import type {Profile} from '../profile/types.ts';
+import {roundSheetLines} from '../report/hearing/roundSheet.ts';
 import {signalLines} from '../report/signals.ts';
 import {seededRandom} from '../science/signal/seededRandom.ts';
 import {waveFile} from '../science/signal/waveFile.ts';
+import type {RoundSize} from '../study/hearing/roundCode.ts';
+import {plannedPlayings, subGroups} from '../study/hearing/visit.ts';
 import {planSignals} from '../study/playing/plan.ts';
 import {signalRenderer} from '../study/playing/render.ts';
-import {type Command, exitCode} from './command.ts';
+import {loudnessLoop, roundContent, roundFile} from '../study/playing/roundFile.ts';
+import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
@@ -24,6 +30,17 @@ export const command: Command = {
 			default: '-30',
 			help: 'RMS level; 0 dBFS is the RMS of a full-scale sine',
 		},
+		round: {
+			type: 'boolean',
+			help: 'Write the file of a recorded round instead, with how to play and record it',
+		},
+		size: {
+			type: 'string',
+			value: 'SIZE',
+			choices: ['two', 'all', 'bass'],
+			default: 'two',
+			help: 'Of the round: front left and right, all channels of a multichannel player, or the fronts’ bass alone',
+		},
 		force: {type: 'boolean', help: 'Replace files that exist'},
 	},
 	examples: [
@@ -33,12 +50,14 @@ export const command: Command = {
 			'also each channel by itself, in the order of the layout',
 		],
 		['roomtare signals ./tones --level -20 --force', '10 dB louder, replacing what is there'],
+		['roomtare signals ./round --round --profile attic-2026', 'to play once and record at each seat'],
 	],
 	async run(context) {
 		const {flags, input, out, say} = context;
 		const profile = typeof flags.profile === 'string' ? await profileFrom(context, flags.profile) : undefined;
-		const plan = planSignals(profile, Number(flags.level));
 		const folder = input[0]!;
+		if (flags.round === true) return writeRound(context, profile, folder);
+		const plan = planSignals(profile, Number(flags.level));
 		for (const caution of plan.cautions) say(caution);
 		const write = outputFolder(
 			folder,
@@ -60,3 +79,29 @@ export const command: Command = {
 		return exitCode.fine;
 	},
 };
+
+/** Without a profile there are two channels, and nobody to say what the subs hang on. */
+const anyTwo = {channels: [{id: 'FL'}, {id: 'FR'}]} as const;
+
+function writeRound(context: CommandContext, profile: Profile | undefined, folder: string): ExitCode {
+	const {flags, out} = context;
+	const size = profile ? (flags.size as RoundSize) : 'two';
+	const file = roundFile(profile ?? (anyTwo as unknown as Pick<Profile, 'channels'>), size);
+	const loop = 'round-loudness.wav';
+	const write = outputFolder(folder, [file.file, loop], flags.force === true);
+	write(loop, waveFile(loudnessLoop(file)));
+	write(file.file, waveFile(roundContent(file)));
+	const groups = profile ? subGroups(profile) : [];
+	const seats = profile
+		? [referenceSeat(profile), ...profile.seats.filter(seat => seat !== referenceSeat(profile))].map(
+				({id}) => id,
+			)
+		: ['seat'];
+	const visit = {file, loop, groups, playings: plannedPlayings(seats, groups)};
+	out(
+		flags.json
+			? JSON.stringify({folder, ...visit}, null, 2)
+			: roundSheetLines(profile ?? {seats: []}, visit, folder, context.columns).join('\n'),
+	);
+	return exitCode.fine;
+}

@@ -1,7 +1,7 @@
 import {formatNumber} from '../../profile/units/decimalText.ts';
 import type {HearingFacts} from '../../study/hearing/facts.ts';
 import {db, ms} from './figures.ts';
-import type {Sentences} from './sentences.ts';
+import type {Sentences, Words} from './sentences.ts';
 
 const again = 'Play and record it once more.';
 const seconds = (value: number) => `${formatNumber(value, 0)} s`;
@@ -12,7 +12,7 @@ export const hearingSentences: Sentences<HearingFacts> = {
 		`no round is in this recording of ${seconds(length)}`,
 		'Start the recorder before the file is played, let it run to the end, and check that this is the right recording.',
 	],
-	'heard-file-unreadable': ({fault}) => [fault],
+	'heard-file-unreadable': ({fault}) => faultWords(fault),
 	'heard-clipped': ({samples}) => [
 		`the recorder was overloaded: ${formatNumber(samples, 0)} samples stand at full scale`,
 		'Turn the recorder’s input down, or the master volume by 6 dB, and play it again.',
@@ -137,3 +137,53 @@ export const hearingSentences: Sentences<HearingFacts> = {
 		'The blend does not suffer. Level subs with a meter, or give the microphone’s curve.',
 	],
 };
+
+type FileFault = HearingFacts['heard-file-unreadable']['fault'];
+
+const copyAgain = 'Copy it again from the recorder, or record once more.';
+
+/** What is wrong with the bytes of a recording. */
+function faultWords(fault: FileFault): Words {
+	switch (fault.code) {
+		case 'noDecoder':
+			return [
+				'no recording that can be read',
+				'WAV, m4a, ogg, opus, mp3 and flac are; save it as one of these.',
+			];
+		case 'noWave':
+			return [`no WAV file: it begins with “${fault.begins}”`, copyAgain];
+		case 'noFormat':
+			return ['it does not say how its sound is stored', copyAgain];
+		case 'shortFormat':
+			return [
+				`the part that says how its sound is stored has ${fault.bytes} bytes, 16 at least are expected`,
+				copyAgain,
+			];
+		case 'compressed':
+			return [
+				`its sound is compressed (format ${fault.format}) inside a WAV file`,
+				'Save it as plain WAV (PCM), m4a or flac.',
+			];
+		case 'noChannels':
+			return ['it says that it has no channel', copyAgain];
+		case 'wrongRate':
+			return [
+				`it says ${formatNumber(fault.sampleRateHz, 0)} samples a second, 4,000 to 1,000,000 are expected`,
+				copyAgain,
+			];
+		case 'wrongBits':
+			return [
+				`its samples have ${fault.bits} bits${fault.isFloat ? ' as floats' : ''}; 8, 16, 24, 32 and floats of 32 and 64 can be read`,
+				'Save it as 24-bit WAV.',
+			];
+		case 'wrongFrame':
+			return [
+				`its frames have ${fault.bytes} bytes where ${fault.expected} are expected`,
+				'Save it again with another program as 24-bit WAV.',
+			];
+		case 'noData':
+			return ['it holds no sound', copyAgain];
+		case 'empty':
+			return ['its sound has no samples', copyAgain];
+	}
+}

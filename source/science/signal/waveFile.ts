@@ -6,6 +6,13 @@ export type WaveContent = {
 	readonly mask: number;
 };
 
+/** Channels that are made when they are written, one at a time: long ones all at once fill the memory. */
+export type LateWaveContent = Omit<WaveContent, 'channels'> & {
+	readonly channels: ReadonlyArray<(() => Float64Array) | undefined>;
+	/** Samples of each channel. */
+	readonly length: number;
+};
+
 const headerBytes = 68;
 const fullScale = 2 ** 23;
 /** PCM as a GUID: 00000001-0000-0010-8000-00AA00389B71. */
@@ -24,14 +31,17 @@ fresh arrays cost more time than filling them.
 and Data Specifications 1.0 (1991), for the chunks.
 */
 export function waveFile(
-	{channels, sampleRateHz, mask}: WaveContent,
+	content: WaveContent | LateWaveContent,
 	room?: Uint8Array<ArrayBuffer>,
 ): Uint8Array<ArrayBuffer> {
-	const length = channels.find(samples => samples !== undefined)?.length ?? 0;
-	if (length === 0) throw new RangeError('channels must hold at least one with samples, got none');
-	const wrong = channels.findIndex(samples => samples !== undefined && samples.length !== length);
-	if (wrong >= 0)
-		throw new RangeError(`channels[${wrong}] must hold ${length} samples, got ${channels[wrong]!.length}`);
+	const {channels, sampleRateHz, mask} = content;
+	const stated = 'length' in content ? content.length : undefined;
+	const known = channels.map(samples => (typeof samples === 'object' ? samples.length : undefined));
+	const length = stated ?? known.find(each => each !== undefined) ?? 0;
+	if (length === 0 || channels.every(samples => samples === undefined))
+		throw new RangeError('channels must hold at least one with samples, got none');
+	const wrong = known.findIndex(each => each !== undefined && each !== length);
+	if (wrong >= 0) throw new RangeError(`channels[${wrong}] must hold ${length} samples, got ${known[wrong]}`);
 	const frameBytes = 3 * channels.length;
 	const dataBytes = length * frameBytes;
 	const padding = dataBytes % 2;
@@ -64,8 +74,11 @@ export function waveFile(
 	bytes.set(pcmTail, 46);
 	text(60, 'data');
 	view.setUint32(64, dataBytes, true);
-	for (const [channel, samples] of channels.entries()) {
-		if (!samples) continue;
+	for (const [channel, given] of channels.entries()) {
+		if (!given) continue;
+		const samples = typeof given === 'function' ? given() : given;
+		if (samples.length !== length)
+			throw new RangeError(`channels[${channel}] must hold ${length} samples, got ${samples.length}`);
 		let at = headerBytes + 3 * channel;
 		for (let index = 0; index < length; index += 1) {
 			// Half steps go up, as Math.round does it; in range the whole part is one machine instruction.

@@ -1,10 +1,11 @@
 import type {FindingOf, NoFacts} from '../../profile/finding.ts';
+import type {WaveFault} from '../../science/signal/waveRead.ts';
 
 /** What hearing a recorded round finds, with what each code needs to be said. */
 export type HearingFacts = {
 	// The recording as a whole.
 	'heard-no-round': {readonly seconds: number};
-	'heard-file-unreadable': {readonly fault: string};
+	'heard-file-unreadable': {readonly fault: WaveFault | {readonly code: 'noDecoder'}};
 
 	// One playing of it.
 	'heard-clipped': {readonly samples: number};

@@ -1,0 +1,90 @@
+import {listed, type Named, nameOf} from '../../profile/names.ts';
+import {formatNumber} from '../../profile/units/decimalText.ts';
+import type {PlannedPlaying, SubGroup} from '../../study/hearing/visit.ts';
+import type {RoundFile} from '../../study/playing/roundFile.ts';
+import {wrap} from '../wrap.ts';
+
+/** Everything that the sheet of a recorded round tells. */
+export type RoundVisit = {
+	readonly file: RoundFile;
+	/** Name of the loop that sets the loudness. */
+	readonly loop: string;
+	readonly groups: readonly SubGroup[];
+	readonly playings: readonly PlannedPlaying[];
+};
+
+/** Time to touch a box, press play, and sit down, seconds. */
+const betweenSeconds = 60;
+
+const touched = {processor: 'in the bass processor', receiver: 'in the receiver', sub: 'at the sub'} as const;
+
+/** What to do with the subs before a playing. */
+export function touchText(named: Named, {touch, isBack}: PlannedPlaying): string {
+	if (!touch) return isBack ? 'leave the subs as they are now' : 'everything as it stands';
+	const names = listed(touch.subs.map(id => nameOf(named, id)));
+	const where = touched[touch.box];
+	if (touch.change === 'turned')
+		return isBack ? `turn ${names} back, ${where}` : `turn the polarity of ${names}, ${where}`;
+	return isBack ? `let ${names} sound again, ${where}` : `mute ${names}, ${where}, not at its own switch`;
+}
+
+/** The sheet of a recorded round: what was written, what to switch off, how to play and record it, in which order. */
+export function roundSheetLines(named: Named, visit: RoundVisit, folder: string, width: number): string[] {
+	const {file, loop, playings} = visit;
+	const {round} = file;
+	const seconds = formatNumber(round.seconds, 0);
+	const minutes = Math.ceil((playings.length * (round.seconds + betweenSeconds)) / 60);
+	const first = nameOf(named, round.channels[0]!);
+	const item = (text: string) => wrap(text, width, '- ');
+	const seats = [...new Set(playings.map(({seat}) => seat))];
+	const perSeat = playings.length / seats.length;
+	return [
+		...wrap(
+			`Written to ${folder}: ${file.file}, ${seconds} s, ${round.channels.length} of ${file.places.length} channels sound, 48 kHz, 24 bit, sweeps at −20 dBFS; and ${loop}, to set the loudness.`,
+			width,
+		),
+		...(file.leftOut.length > 0
+			? wrap(
+					`Not in it: ${listed(file.leftOut.map(id => nameOf(named, id)))}. Tape and meter are enough for them.`,
+					width,
+				)
+			: []),
+		'',
+		'Before',
+		...item(
+			'Switch off upmixing, sound effects, dynamic volume, night mode and loudness in player and receiver.',
+		),
+		...item('Close windows and doors, switch off fans. Subs: standby off where they have a switch for it.'),
+		...item(
+			'Recorder: a phone, a handheld, a USB microphone. Any format. No voice filter, no gain control, no noise suppression; not through a chat program, and send the file itself, not a message of it.',
+		),
+		...item('Put it where the head will be, ear height, on something that stays; nobody in front of it.'),
+		...item(
+			`Master volume down first. Play ${loop} and turn up slowly until it is as loud as talking from near: about 75 dB on a meter. Sweeps are then about 85 dB. From then on leave master and recorder alone.`,
+		),
+		...item(
+			'Ears: nobody close to a speaker; low sweeps move cones far. Stop when something buzzes or clacks.',
+		),
+		'',
+		...wrap(
+			`${playings.length} playings, ${perSeat} at each seat, about ${minutes} minutes. One may stop after each seat; the first one alone gives a result. The recorder may run through.`,
+			width,
+		),
+		...playings.flatMap((playing, index) =>
+			wrap(
+				`${playing.touch ? '' : `At ${nameOf(named, playing.seat)}: `}${touchText(named, playing)}; play ${file.file} from its beginning`,
+				width,
+				`${String(index + 1).padStart(2)}. `,
+			),
+		),
+		...(playings.some(({touch}) => touch)
+			? wrap('Within one seat the recorder must not move, not by a finger’s breadth.', width)
+			: []),
+		'',
+		...wrap(
+			`The file opens with faint noise and one short burst from each speaker, ${first} first; then chirps, soft sweeps, and the sweeps that count.`,
+			width,
+		),
+		...wrap('Then: roomtare hear PROFILE RECORDING...', width),
+	];
+}

@@ -1,0 +1,138 @@
+import {control, onGrid, receiverOf, timingControl} from '../../profile/ask/boxes.ts';
+import {effectOf, lineOf, orElse, receiverDelayMs} from '../../profile/ask/lines.ts';
+import {type SetInForce, settingsInForce, standingSettings} from '../../profile/ask/settings.ts';
+import type {Profile, RecordedResponse} from '../../profile/types.ts';
+import {type BlendFront, type BlendGroup, type RecordedBlend, recordedBlend} from './apart/recordedBlend.ts';
+import {responseOfPoints} from './keepRound.ts';
+import {responseFrequencies} from './responses.ts';
+import {type SubGroup, subGroups} from './visit.ts';
+
+/** A blend found from recordings, with what to enter where. */
+export type ProfileBlend = RecordedBlend & {
+	readonly seats: readonly string[];
+	/** Set of settings on top of which the changes are made. */
+	readonly on: string | undefined;
+	readonly groups: readonly GroupEntry[];
+};
+
+export type GroupEntry = {
+	readonly subs: readonly string[];
+	readonly box: SubGroup['box'];
+	/** Channel of the receiver, or output of the processor. */
+	readonly at: string;
+	readonly addedMs: number;
+	readonly isTurned: boolean;
+	/** What that box shows before and after: a delay, ms, or a distance, metres. `from` is absent where nobody said. */
+	readonly entry: 'delay' | 'distance';
+	readonly from?: number;
+	readonly to?: number;
+};
+
+/** Delays are looked for within three quarters of a period of what stands. */
+const reachPeriods = 0.75;
+const usualCrossoverHertz = 80;
+
+/**
+The blend that the profile's recordings ask for: one delay and polarity for each group of subs, over all recorded fronts and
+seats, in the steps of the box that the group hangs on.
+
+@returns `undefined` where mains and subs were not told apart by recordings made with one set of settings.
+*/
+export function profileBlend(profile: Profile): ProfileBlend | undefined {
+	const kept = (profile.responses ?? []).filter(({points, setAside}) => points && !setAside);
+	const mains = kept.filter(
+		({part, source}) => part === 'main' && ['FL', 'FR', 'FC'].includes(source as string),
+	);
+	const groups = subGroups(profile);
+	const recordingOf = ({recording}: RecordedResponse) => profile.recordings?.find(({id}) => id === recording);
+	const latest = mains.at(-1) && recordingOf(mains.at(-1)!);
+	if (!latest || groups.length === 0) return undefined;
+	const set = settingsInForce(profile, latest) ?? standingSettings(profile);
+	const sameSet = (each: RecordedResponse) =>
+		JSON.stringify(recordingOf(each)?.inForce) === JSON.stringify(latest.inForce);
+	const fronts: BlendFront[] = [];
+	for (const main of newestOf(mains.filter(sameSet))) {
+		const subs = groups.map(group =>
+			kept.findLast(
+				each =>
+					each.part === 'subs' &&
+					each.recording === main.recording &&
+					[each.source].flat().join('+') === group.subs.join('+'),
+			),
+		);
+		const effect = effectOf(profile, set, lineOf(profile, main.source as string));
+		const crossover = orElse(effect.crossoverHertz, usualCrossoverHertz);
+		if (subs.some(each => !each) || crossover === 'full') continue;
+		fronts.push({
+			channel: main.source as string,
+			seat: main.seat,
+			weight: profile.seats.find(({id}) => id === main.seat)?.weight ?? 1,
+			crossoverHertz: crossover,
+			main: responseOfPoints(main.points!),
+			groups: subs.map(each => responseOfPoints(each!.points!)),
+		});
+	}
+
+	if (fronts.length === 0 || fronts.every(({weight}) => weight === 0)) return undefined;
+	const reachMs = (1000 * reachPeriods) / Math.min(...fronts.map(({crossoverHertz}) => crossoverHertz));
+	// A sub without a switch for it is turned by exchanging its leads.
+	const boxes = groups.map(group => ({...boxOf(profile, group, set, reachMs), canTurn: true}));
+	const best = recordedBlend(fronts, boxes, responseFrequencies());
+	return {
+		...best,
+		seats: [...new Set(fronts.map(({seat}) => seat))],
+		on: typeof latest.inForce === 'string' ? latest.inForce : undefined,
+		groups: groups.map(({subs, box, at}, index) => {
+			const {addedMs, isTurned} = best.changes[index]!;
+			const {standingMs, entryOf, entry} = boxes[index]!;
+			return {
+				subs,
+				box,
+				at,
+				addedMs,
+				isTurned,
+				entry,
+				...(standingMs !== undefined && {from: entryOf(standingMs), to: entryOf(standingMs + addedMs)}),
+			};
+		}),
+	};
+}
+
+/** The newest response of each channel at each seat. */
+function newestOf(responses: readonly RecordedResponse[]): RecordedResponse[] {
+	return [...new Map(responses.map(each => [`${String(each.source)} ${each.seat}`, each])).values()];
+}
+
+/** A group's box: whole steps that it can add to what stands, within reach, and how it shows them. */
+function boxOf(
+	profile: Profile,
+	{box, at}: SubGroup,
+	set: SetInForce | undefined,
+	reachMs: number,
+): Omit<BlendGroup, 'canTurn'> & {
+	readonly standingMs: number | undefined;
+	readonly entry: 'delay' | 'distance';
+	readonly entryOf: (delayMs: number) => number;
+} {
+	const processor = profile.bassProcessor;
+	const isProcessor = box === 'processor' && processor !== undefined;
+	const timing = timingControl(receiverOf(profile).receiver);
+	const own = isProcessor
+		? control(processor.delay.stepMs, processor.delay.minimumMs, processor.delay.maximumMs)
+		: timing.delay;
+	const {step, minimum, maximum} = own;
+	const standingMs = isProcessor
+		? (set?.outputs?.[at]?.delayMs?.stepped ?? 0)
+		: receiverDelayMs(profile, set, at);
+	// Where nobody says what stands, every step within reach may be there.
+	const standing = standingMs ?? (minimum + maximum) / 2;
+	const low = Math.ceil((Math.max(-reachMs, minimum - standing) - 1e-9) / step);
+	const high = Math.floor((Math.min(reachMs, maximum - standing) + 1e-9) / step);
+	const steps = Array.from({length: Math.max(0, high - low + 1)}, (_, index) => (low + index) * step);
+	return {
+		addableMs: steps.includes(0) ? steps : [0, ...steps],
+		standingMs,
+		entry: isProcessor ? 'delay' : timing.kind,
+		entryOf: delayMs => (isProcessor ? onGrid(own, delayMs) : timing.toEntry(delayMs)),
+	};
+}
