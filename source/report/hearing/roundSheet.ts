@@ -19,7 +19,7 @@ const betweenSeconds = 60;
 const touched = {processor: 'in the bass processor', receiver: 'in the receiver', sub: 'at the sub'} as const;
 
 /** What to do with the subs before a playing. */
-export function touchText(named: Named, {touch, isBack}: PlannedPlaying): string {
+export function touchWords(named: Named, {touch, isBack}: PlannedPlaying): string {
 	if (!touch) return isBack ? 'leave the subs as they are now' : 'everything as it stands';
 	const names = listed(touch.subs.map(id => nameOf(named, id)));
 	const where = touched[touch.box];
@@ -72,7 +72,7 @@ export function roundSheetLines(named: Named, visit: RoundVisit, folder: string,
 		),
 		...playings.flatMap((playing, index) =>
 			wrap(
-				`${playing.touch ? '' : `At ${nameOf(named, playing.seat)}: `}${touchText(named, playing)}; play ${file.file} from its beginning`,
+				`${playing.touch ? '' : `At ${nameOf(named, playing.seat)}: `}${touchWords(named, playing)}; play ${file.file} from its beginning`,
 				width,
 				`${String(index + 1).padStart(2)}. `,
 			),
