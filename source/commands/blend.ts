@@ -32,6 +32,7 @@ export const command: Command = {
 	},
 	examples: [
 		['roomtare blend attic-2026', 'what the tones say, what to set, what to read next'],
+		['roomtare blend attic-2026 --way search', 'the readings that search the loudest of ten settings'],
 		['roomtare blend attic-2026 --crossover', 'every crossover choice, ranked, with reasons and curves'],
 		['roomtare blend attic-2026 --headroom', 'levels in reach at each seat against reference gain'],
 		['roomtare blend - --json < attic.json', 'everything as JSON, from standard input'],

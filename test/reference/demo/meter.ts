@@ -140,27 +140,13 @@ function subToneParts(
 	});
 }
 
-/** Tones through the crossover in the second round: centre alone, subs alone, both. */
-export function proofTones(round: Round, seat: string): MeterReading[] {
-	const subIds = Object.keys(round.truth.subs);
-	const alone = subIds.length === 1 ? subIds[0]! : subIds;
-	return [60, 80, 100].flatMap(hertz => {
-		const weighting = toneWeightingDb(hertz);
-		const centre = frontTonePart(round, 'FC', hertz, seat);
-		const subs_ = subToneParts(round, 'FC', hertz, seat);
-		const tone = {kind: 'tone', hertz} as const;
-		return [
-			reading(round, 'FC', seat, centre.levelDb + weighting, tone),
-			reading(round, alone, seat, toneSumDb(hertz, subs_) + weighting, tone),
-			reading(round, ['FC', ...subIds], seat, toneSumDb(hertz, [centre, ...subs_]) + weighting, tone),
-		];
-	});
-}
-
 const bandSteps = 96;
 
 /** One reading of fronts with all subs behind them, as the blend asks for it. */
-export function blendReading(round: Round, step: BlendStep): MeterReading {
+export function blendReading(
+	round: Round,
+	step: Pick<BlendStep, 'source' | 'seat' | 'signal' | 'added' | 'playInto'>,
+): MeterReading {
 	const {source, seat, signal, added, playInto} = step;
 	const fronts = playInto as readonly ChannelId[];
 	const levelAt = (front: ChannelId, hertz: number) =>
@@ -190,7 +176,7 @@ export function blendReading(round: Round, step: BlendStep): MeterReading {
 			added.delayMs === 0 ? undefined : added.delayMs,
 		),
 		...(added.isTurned && {invertedSources: Object.keys(round.truth.subs)}),
-		...(signal.kind === 'pink' && {blendPart: 'verification'}),
+		...(signal.kind === 'pink' && round.round === 'first' && {blendPart: 'verification'}),
 	};
 }
 

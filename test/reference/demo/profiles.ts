@@ -1,11 +1,12 @@
 import {inputsHash} from '../../../source/profile/ask/digest.ts';
-import type {ChannelId, Profile, SettingsSet} from '../../../source/profile/types.ts';
+import type {ChannelId, MeterReading, Profile, SettingsSet} from '../../../source/profile/types.ts';
 import {blend} from '../../../source/study/calibration/blend/blend.ts';
 import {blendInputs} from '../../../source/study/calibration/blend/blendInputs.ts';
+import {prove} from '../../../source/study/calibration/proof/prove.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
 import {toSettingsSet} from '../../../source/study/calibration/toSettingsSet.ts';
 import {lfeTick, masterTick} from '../../../source/ui/walk/dialIn/inForceBefore.ts';
-import {blendReading, levelRound, proofTones, type Round, subsTogether} from './meter.ts';
+import {blendReading, levelRound, type Round, subsTogether} from './meter.ts';
 import {seededRandom} from './random.ts';
 import {tapeRound} from './tape.ts';
 import {type Truth, truth2025, truth2026} from './truth.ts';
@@ -148,6 +149,16 @@ function blended(profile: Profile, round: Round): Profile {
 	);
 }
 
+/** What the second round asks for besides levels: noise about the crossover as the blend left it. */
+function promised(profile: Profile, proof: Round): MeterReading[] {
+	return prove(profile).missing.flatMap(({source: sounding, seat, signal}) => {
+		const source = [...sounding];
+		const playInto = source.filter(id => !(id in proof.truth.subs));
+		const step = {source, seat, signal, playInto, added: {delayMs: 0, isTurned: false}};
+		return [blendReading(proof, step), blendReading(proof, step)];
+	});
+}
+
 function wholeRound(
 	base: Profile,
 	truth: Truth,
@@ -169,11 +180,12 @@ function wholeRound(
 	const read = blended(together, standing);
 	const decided = dialledIn(read, decidedAt);
 	const proof: Round = {truth, settings: decided, random, round: 'proof'};
-	return {
+	const again = {
 		...read,
-		meter: [...read.meter!, ...levelRound(proof, 'middle', 2, false), ...proofTones(proof, 'middle')],
+		meter: [...read.meter!, ...levelRound(proof, 'middle', 2, false)],
 		settings: [found, distances, decided],
 	};
+	return {...again, meter: [...again.meter, ...promised(again, proof)]};
 }
 
 /** Last year's profile of the invented room. */
