@@ -37,7 +37,9 @@ export function wayOdds({known, hidden, rooms}: OfferedWay): string {
 }
 
 /** Where the blend is, in one sentence. */
-export function statusSentence(profile: Profile, {status, subs, wanted, trial}: BlendResult): string {
+export function statusSentence(profile: Profile, result: BlendResult): string {
+	const {status, subs, wanted} = result;
+	const gains = trialText(profile, result);
 	const names = listed(subs.map(id => nameOf(profile, id)));
 	switch (status) {
 		case 'nothing':
@@ -49,9 +51,9 @@ export function statusSentence(profile: Profile, {status, subs, wanted, trial}: 
 		case 'to try':
 			return `To try, not yet verified: ${offsetText(wanted)}${gainText(wanted)}.`;
 		case 'kept':
-			return `Kept: ${offsetText(wanted)}${trialText(trial)}${wanted?.isDecided ? '. Decided since, and stands' : ''}.`;
+			return `Kept: ${offsetText(wanted)}${gains}${wanted?.isDecided ? '. Decided since, and stands' : ''}.`;
 		case 'put back':
-			return `Tried and put back${trialText(trial)}: it goes back to what stood before.`;
+			return `Tried and put back${gains}: it goes back to what stood before.`;
 	}
 }
 
@@ -74,12 +76,16 @@ function gainText(wanted: WantedSetting | undefined): string {
 	return `; at these tones, at this seat, ${formatSigned(value, 1)} dB expected (± ${formatNumber(sigma, 1)})`;
 }
 
-function trialText(trial: BlendResult['trial']): string {
+function trialText(profile: Profile, {trial, centre}: BlendResult): string {
 	const parts = [
 		...(trial?.frontsGainDb === undefined
 			? []
 			: [`${formatSigned(trial.frontsGainDb, 1)} dB with all fronts`]),
-		...(trial?.centreGainDb === undefined ? [] : [`${formatSigned(trial.centreGainDb, 1)} dB with one`]),
+		...(trial?.centreGainDb === undefined
+			? []
+			: [
+					`${formatSigned(trial.centreGainDb, 1)} dB with ${centre === undefined ? 'one' : nameOf(profile, centre)} alone`,
+				]),
 	];
 	return parts.length > 0 ? ` (${parts.join(', ')})` : '';
 }

@@ -57,7 +57,7 @@ test('a setting to try is told with its gain, at these tones and this seat, and 
 
 test('what was verified is told with what it gained', () => {
 	expect(textOf(after(35)).replaceAll(/\s+/g, ' ')).toMatch(
-		/Kept: all subs together \d\.\d ms earlier.*\(\+\d\.\d dB with all fronts, \+\d\.\d dB with one\)/,
+		/Kept: all subs together \d\.\d ms earlier.*\(\+\d\.\d dB with all fronts, \+\d\.\d dB with Front centre alone\)/,
 	);
 });
 

@@ -97,6 +97,7 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 		way,
 		status,
 		fronts: fronts.map(({id}) => id),
+		...(collected.centre !== undefined && {centre: collected.centre}),
 		subs,
 		crossoverHertz: collected.crossoverHertz,
 		stands: {laterMs: stands.laterMs, inverted: stands.inverted},

@@ -46,6 +46,8 @@ export type BlendResult = {
 	readonly way: BlendWay;
 	readonly status: BlendStatus;
 	readonly fronts: readonly string[];
+	/** The front that is also verified alone. */
+	readonly centre?: string;
 	readonly subs: readonly string[];
 	/** Of the fronts together, hertz. */
 	readonly crossoverHertz: number;
