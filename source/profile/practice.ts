@@ -26,6 +26,9 @@ export const largeWeightingDb = 6;
 /** Subs that gain more than this by being together than in-phase addition allows were misread, dB. */
 export const beyondCoherentDb = 1.5;
 
+/** Subs that together make this much less than in phase work against each other, dB. */
+export const againstEachOtherDb = 3;
+
 /** A common change below this is not heard and not worth a key press, dB. */
 export const leastMasterChangeDb = 0.5;
 

@@ -37,7 +37,7 @@ export function solutionText(profile: Profile, solution: Solution, options: Solu
 	return [
 		...wrap(`${profile.name}, ${profile.date}`, width),
 		...wrap(
-			`Reference seat ${seat?.name ?? solution.seat}. Speed of sound ${formatNumber(metresPerSecond, 1)} m/s (${formula}).`,
+			`Reference seat: ${seat?.name ?? solution.seat}. Speed of sound ${formatNumber(metresPerSecond, 1)} m/s (${formula}).`,
 			width,
 		),
 		'',
@@ -172,10 +172,10 @@ function closingLines(solution: Solution, width: number): string[] {
 	}
 
 	const left = [
-		...(timing === undefined ? [] : [`${formatNumber(timing, 2)} ms in time`]),
-		...(level === undefined ? [] : [`${formatNumber(level, 2)} dB in level`]),
+		...(timing === undefined ? [] : [`${formatNumber(timing, 2)} ms`]),
+		...(level === undefined ? [] : [`${formatNumber(level, 2)} dB`]),
 	];
 	if (left.length > 0)
-		sentences.push(`Left between any two channels by the steps: ${left.join(', ')} at most.`);
+		sentences.push(`Rounding leaves at most ${left.join(' and ')} between any two channels.`);
 	return sentences.length > 0 ? ['', ...sentences.flatMap(sentence => wrap(sentence, width))] : [];
 }

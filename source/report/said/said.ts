@@ -2,8 +2,12 @@ import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
 import type {CrossoverFacts} from '../../study/calibration/crossover/facts.ts';
+import type {GeneralFacts} from '../../study/calibration/facts.ts';
 import type {HeadroomFacts} from '../../study/calibration/headroom/facts.ts';
+import type {LevelFacts} from '../../study/calibration/levels/facts.ts';
 import type {ProofFacts} from '../../study/calibration/proof/facts.ts';
+import type {MissingFacts} from '../../study/calibration/readings/facts.ts';
+import type {TimingFacts} from '../../study/calibration/timing/facts.ts';
 import type {DiffFacts} from '../../study/comparison/diff/facts.ts';
 import type {HearingFacts} from '../../study/hearing/facts.ts';
 import type {PlacementFacts} from '../../study/placement/facts.ts';
@@ -13,8 +17,11 @@ import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {arrangementSentences} from './arrangement.ts';
 import {crossoverSentences} from './crossover.ts';
 import {diffSentences} from './diff.ts';
+import {generalSentences} from './general.ts';
 import {headroomSentences} from './headroom.ts';
 import {hearingSentences} from './hearing.ts';
+import {levelSentences} from './levels.ts';
+import {missingSentences} from './missing.ts';
 import {olderHead, olderParts} from './olderRemark.ts';
 import {placementSentences} from './placement.ts';
 import {proofSentences} from './proof.ts';
@@ -22,6 +29,7 @@ import {roomSentences} from './room.ts';
 import type {Say} from './say.ts';
 import {asSentence, type Sentences, type Words} from './sentences.ts';
 import {surveySentences} from './survey.ts';
+import {timingSentences} from './timing.ts';
 import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
@@ -31,6 +39,10 @@ export interface AllFacts
 		CrossoverFacts,
 		DiffFacts,
 		HeadroomFacts,
+		TimingFacts,
+		MissingFacts,
+		LevelFacts,
+		GeneralFacts,
 		PlacementFacts,
 		ProofFacts,
 		RoomFacts,
@@ -46,6 +58,10 @@ const sentences: Sentences<AllFacts> = {
 	...crossoverSentences,
 	...diffSentences,
 	...headroomSentences,
+	...timingSentences,
+	...missingSentences,
+	...levelSentences,
+	...generalSentences,
 	...placementSentences,
 	...proofSentences,
 	...roomSentences,

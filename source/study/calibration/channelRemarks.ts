@@ -1,15 +1,14 @@
 import {receiverOf} from '../../profile/ask/boxes.ts';
 import {channelOffsetOf} from '../../profile/ask/channelOffset.ts';
-import {nameOf} from '../../profile/names.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import type {SpeedOfSound} from '../../science/acoustics/air.ts';
 import type {CrossoverSuggestion} from './crossover/result.ts';
 import type {SolutionRemark} from './facts.ts';
 import type {SeatLevel} from './levels/levels.ts';
 import type {TrimResult} from './levels/trims.ts';
-import {middleOfOthers, repeatRemark, valueOfRepeat} from './readings/advice.ts';
+import {middleOfOthers, repeatFindings, valueOfRepeat} from './readings/advice.ts';
 import {timingReason, trimReason} from './reasons.ts';
-import type {Arrival, TimingResult} from './timing/delays.ts';
+import type {Arrival, TimingResult} from './timing/result.ts';
 
 export type Told = {
 	readonly profile: Profile;
@@ -37,12 +36,12 @@ export function channelRemarks(told: Told, id: ChannelId): SolutionRemark[] {
 	const trim = trimmed?.channels.get(id);
 	if (level && trim && trimmed) {
 		const wantedDb = targetDb + channelOffsetOf(profile, id);
-		remarks.push(trimReason(profile, id, level, trim, wantedDb, trimmed.masterVolumeChangeDb));
+		remarks.push(trimReason(id, level, trim, wantedDb, trimmed.masterVolumeChangeDb));
 		if (trimmed.fits) {
 			const {stepDb} = receiverOf(profile).receiver.trim;
 			const error = (trimmed.errors.get(id) ?? 0) - middleOfOthers(trimmed.errors, id);
 			const value = valueOfRepeat(error, stepDb, level.singleSigmaDb, level.repeats);
-			remarks.push(...repeatRemark(id, nameOf(profile, id), 'level', value, level.repeats));
+			remarks.push(...repeatFindings(id, value, level.repeats));
 		}
 	}
 

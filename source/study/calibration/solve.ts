@@ -13,16 +13,18 @@ import {blendWish, withoutWish} from './blend/wish.ts';
 import {channelRemarks} from './channelRemarks.ts';
 import {crossoversOf} from './crossoverMemory.ts';
 import {generalRemarks} from './generalRemarks.ts';
+import type {LevelFinding} from './levels/facts.ts';
 import {levelContext} from './levels/levelContext.ts';
 import {levelOverSeats, levelSeats} from './levels/levelSeats.ts';
 import type {SeatLevel} from './levels/levels.ts';
 import {subLevels} from './levels/subs.ts';
 import {trims} from './levels/trims.ts';
 import {missingReadings, missingRemarks} from './readings/missing.ts';
-import type {Remark, Solution} from './result.ts';
+import type {Solution} from './result.ts';
 import {adjustedDistances} from './timing/adjustedDistances.ts';
-import {type Arrival, arrivalOf, timing} from './timing/delays.ts';
+import {arrivalOf, timing} from './timing/delays.ts';
 import {type AdjustedDistances, type MeasuredDistance, measuredDistance} from './timing/distances.ts';
+import type {Arrival} from './timing/result.ts';
 
 /**
 Everything to dial in, from everything measured: timing, trims, crossovers and polarity, each as computed and as the
@@ -59,7 +61,7 @@ export function solve(profile: Profile, adjusted: AdjustedDistances = adjustedDi
 	const seats = levelSeats(profile, observations, sources);
 	const targetDb = profile.target?.levelDb ?? usualTargetDb;
 	const levels = new Map<string, SeatLevel>();
-	const levelRemarks = new Map<string, readonly Remark[]>();
+	const levelRemarks = new Map<string, readonly LevelFinding[]>();
 	for (const {id} of mains) {
 		const found = levelOverSeats(context, seats, id, usualMainsBand);
 		levelRemarks.set(id, found.remarks);
@@ -102,7 +104,7 @@ export function solve(profile: Profile, adjusted: AdjustedDistances = adjustedDi
 				crossoverHertz,
 				polarityInverted,
 				remarks: [
-					...missingRemarks(mains.some(main => main.id === id) ? missing : [], id),
+					...missingRemarks(mains.some(main => main.id === id) ? missing : [], id, false),
 					...(distances.get(id)?.remarks ?? []),
 					...(levelRemarks.get(id) ?? []),
 					...channelRemarks(told, id),
@@ -119,7 +121,7 @@ export function solve(profile: Profile, adjusted: AdjustedDistances = adjustedDi
 				arrivalMs: uncertain(sub.id),
 				level: level && levelResult(level),
 				remarks: [
-					...missingRemarks(missing, sub.id),
+					...missingRemarks(missing, sub.id, true),
 					...(distances.get(sub.id)?.remarks ?? []),
 					...(bass.remarks.get(sub.id) ?? []),
 				],

@@ -142,9 +142,10 @@ test('trims in half decibels', () => {
 });
 
 test('sentences speak in feet and inches', () => {
-	const fl = solve(room({kind: 'delay', stepMs: 0.5, minimumMs: 0, maximumMs: 20})).channels[0]!;
+	const profile = room({kind: 'delay', stepMs: 0.5, minimumMs: 0, maximumMs: 20});
+	const fl = solve(profile).channels[0]!;
 	const reason = fl.remarks.find(({code}) => code === 'timing-reason')!;
-	expect(sentence(reason)).toBe(
+	expect(sentence(reason, profile)).toBe(
 		'Front left: 9′ 4 1/2″ at 343.2 m/s make 8.33 ms; Sub comes last after 13.92 ms, so 5.59 ms, entered as 5.50 ms.',
 	);
 });

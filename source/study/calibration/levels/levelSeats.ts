@@ -4,7 +4,7 @@ import type {Profile} from '../../../profile/types.ts';
 import type {TestSpectrum} from '../../../science/acoustics/band.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
 import {combinedSigma} from '../../../science/numeric/statistics.ts';
-import type {Remark} from '../result.ts';
+import type {LevelFinding} from './facts.ts';
 import {type LevelContext, type SeatLevel, seatLevel} from './levels.ts';
 
 export type WeightedSeat = {readonly id: string; readonly weight: number};
@@ -35,7 +35,7 @@ export function levelOverSeats(
 	seats: readonly WeightedSeat[],
 	source: string,
 	usualSpectrum: TestSpectrum,
-): {readonly level?: SeatLevel; readonly remarks: readonly Remark[]} {
+): {readonly level?: SeatLevel; readonly remarks: readonly LevelFinding[]} {
 	if (seats.length === 1) return seatLevel(context, seats[0]!.id, source, usualSpectrum);
 	const found = seats.map(({id, weight}) => ({weight, ...seatLevel(context, id, source, usualSpectrum)}));
 	const remarks = found.flatMap(seat => seat.remarks);

@@ -1,13 +1,13 @@
 import {meterKey, meterSigmaOf, type Observations} from '../../../profile/ask/readings.ts';
-import {nameOf} from '../../../profile/names.ts';
 import {meterPriorFreedom} from '../../../profile/practice.ts';
 import type {MeterReading, Profile, Weighting} from '../../../profile/types.ts';
 import {type BackgroundCorrection, withoutBackground} from '../../../science/acoustics/background.ts';
 import {type TestSpectrum, weightingOfSpectrum} from '../../../science/acoustics/band.ts';
 import {energyMean, spread} from '../../../science/acoustics/decibels.ts';
 import {combinedSigma, sampleDeviation} from '../../../science/numeric/statistics.ts';
-import type {LevelResult, Remark} from '../result.ts';
-import {levelSpreadRemarks, readingRemarks} from './levelRemarks.ts';
+import type {LevelResult} from '../result.ts';
+import type {LevelFinding} from './facts.ts';
+import {correctionFindings, levelSpreadFindings} from './levelRemarks.ts';
 
 /** What is the same for every level of one solution. */
 export type LevelContext = {
@@ -30,7 +30,7 @@ export type SeatLevel = LevelResult & {
 	/** Trim in force for the latest reading, dB. */
 	readonly gainInForceDb: number;
 	readonly singleSigmaDb: number;
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly LevelFinding[];
 };
 
 /** Remembers the correction for each weighting and band; a profile has a handful of them. */
@@ -69,17 +69,17 @@ export function seatLevel(
 	seat: string,
 	source: string,
 	usualSpectrum: TestSpectrum,
-): {readonly level?: SeatLevel; readonly remarks: readonly Remark[]} {
+): {readonly level?: SeatLevel; readonly remarks: readonly LevelFinding[]} {
 	const {profile, observations} = context;
 	const readings = observations.meter.get(meterKey(seat, source));
 	if (!readings) return {remarks: []};
 	const groups = grouped(context, readings, source, usualSpectrum);
 	const priorSigma = meterSigmaOf(profile);
 	const offsetDb = profile.kit?.meterOffsetDb ?? 0;
-	const remarks: Remark[] = [];
-	// Where levels are made for several seats, a sentence says at which.
+	const remarks: LevelFinding[] = [];
+	// Where levels are made for several seats, it is told at which.
 	const isSeveral = profile.target?.seats === 'weighted' && profile.seats.length > 1;
-	const name = isSeveral ? `${nameOf(profile, source)} at ${nameOf(profile, seat)}` : nameOf(profile, source);
+	const subject = {about: source.split('+'), ...(isSeveral && {seat})};
 	const used = groups.flatMap(group => {
 		const readDb = energyMean(group.values);
 		const background = backgroundOf(context, seat, group.weighting);
@@ -88,7 +88,7 @@ export function seatLevel(
 				? {verdict: 'left out', levelDb: readDb, correctionDb: 0, sigmaFactor: 1}
 				: withoutBackground(readDb, background);
 		const weightingDb = context.weightingOf(group.weighting, group.spectrum);
-		remarks.push(...readingRemarks(name, source, {group, readDb, background, corrected, weightingDb}));
+		remarks.push(...correctionFindings(subject, {group, readDb, background, corrected, weightingDb}));
 		if (corrected.verdict === 'refused') return [];
 		const shiftDb = corrected.correctionDb - weightingDb + offsetDb - group.gainDb - group.masterDb;
 		return [{group, corrected, weightingDb, shiftDb, atZeroTrimDb: readDb + shiftDb}];
@@ -107,7 +107,7 @@ export function seatLevel(
 	const singleSigmaDb = pooledSigma(priorSigma, alike) * factor;
 	// An error of the background itself moves the corrected level by (factor − 1) of it.
 	const sigmaDb = combinedSigma(singleSigmaDb / Math.sqrt(repeats), (factor - 1) * priorSigma);
-	remarks.push(...levelSpreadRemarks(name, source, alike, last.shiftDb, priorSigma));
+	remarks.push(...levelSpreadFindings(subject, alike, last.shiftDb, priorSigma));
 	return {
 		remarks,
 		level: {

@@ -1,12 +1,10 @@
 import {joinedName} from '../../../profile/ask/readings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
-import {listed, nameOf} from '../../../profile/names.ts';
-import {beyondCoherentDb, usualSubBand} from '../../../profile/practice.ts';
-import type {Profile} from '../../../profile/types.ts';
+import {finding} from '../../../profile/finding.ts';
+import {againstEachOtherDb, beyondCoherentDb, usualSubBand} from '../../../profile/practice.ts';
 import {coherentSum} from '../../../science/acoustics/decibels.ts';
 import {combinedSigma} from '../../../science/numeric/statistics.ts';
-import type {Remark} from '../result.ts';
-import {inDb, remark} from '../words.ts';
+import type {LevelFinding} from './facts.ts';
 import {levelOverSeats, type WeightedSeat} from './levelSeats.ts';
 import type {LevelContext, SeatLevel} from './levels.ts';
 import {countingTogether, type SubWish} from './subsTogether.ts';
@@ -18,9 +16,9 @@ export type SubLevels = {
 	readonly levels: ReadonlyMap<string, SeatLevel>;
 	readonly needs: ReadonlyMap<string, SubNeed>;
 	/** By sub. */
-	readonly remarks: ReadonlyMap<string, readonly Remark[]>;
+	readonly remarks: ReadonlyMap<string, readonly LevelFinding[]>;
 	/** About the subs together. */
-	readonly common: readonly Remark[];
+	readonly common: readonly LevelFinding[];
 };
 
 /** How much less than in phase the subs may make before anybody has read them together, standard deviation, dB. Judgement, no source. */
@@ -46,7 +44,7 @@ export function subLevels(
 ): SubLevels {
 	const {profile} = context;
 	const subs = subsOf(profile);
-	const remarks = new Map<string, readonly Remark[]>();
+	const remarks = new Map<string, readonly LevelFinding[]>();
 	const levels = new Map<string, SeatLevel>();
 	for (const {id} of subs) {
 		const found = levelOverSeats(context, seats, id, usualSubBand);
@@ -54,21 +52,25 @@ export function subLevels(
 		if (found.level) levels.set(id, found.level);
 	}
 
-	const common: Remark[] = [];
+	const common: LevelFinding[] = [];
 	const allIds = subs.map(({id}) => id);
 	const counted = countedTogether(context, seats, allIds, arrivalsMs, wishes);
 	const together = subs.length > 1 ? combinedLevel(counted.context, seats, allIds, common) : undefined;
 	const read = subs.filter(({id}) => levels.has(id)).map(({id}) => id);
 	if (read.length === 0) {
-		if (together) common.push(unmatched(profile, allIds));
+		if (together) common.push(finding('doubt', 'subs-not-matched', allIds));
 		const needs = together ? needsOfAll(allIds, together, targetDb) : new Map<string, SubNeed>();
 		return {levels, needs, remarks, common};
 	}
 
 	const isWhole = read.length === subs.length;
-	const lackDb = together && isWhole ? lackTogether(context, read, levels, together, common) : 0;
+	const lackDb = together && isWhole ? lackTogether(read, levels, together, common) : 0;
 	const isUnread = read.length > 1 && !(together && isWhole);
-	if (isUnread) common.push(assumed(profile, read, counted.dropped));
+	if (isUnread) {
+		const facts = {gainDb: 20 * Math.log10(read.length), isOutdated: counted.dropped > 0};
+		common.push(finding('doubt', 'coherent-sum-assumed', read, facts));
+	}
+
 	const eachDb = targetDb - 20 * Math.log10(read.length) - lackDb;
 	const togetherSigma = together && isWhole ? together.sigmaDb : isUnread ? unreadSigmaDb : 0;
 	const needs = new Map(
@@ -112,7 +114,7 @@ function combinedLevel(
 	context: LevelContext,
 	seats: readonly WeightedSeat[],
 	ids: readonly string[],
-	common: Remark[],
+	common: LevelFinding[],
 ): SeatLevel | undefined {
 	const found = levelOverSeats(context, seats, joinedName(ids), usualSubBand);
 	common.push(...found.remarks);
@@ -121,45 +123,26 @@ function combinedLevel(
 
 /** How much less than in phase the subs make together, dB, ≤ 0 up to noise. */
 function lackTogether(
-	{profile}: LevelContext,
 	ids: readonly string[],
 	levels: ReadonlyMap<string, SeatLevel>,
 	together: SeatLevel,
-	common: Remark[],
+	common: LevelFinding[],
 ): number {
 	// Single readings carry the gains they were taken with, and the reading of all its mean gain.
 	const gains = ids.map(id => levels.get(id)!.gainInForceDb);
 	const meanGain = gains.reduce((sum, gain) => sum + gain, 0) / gains.length;
 	const apartDb = ids.map((id, index) => levels.get(id)!.atZeroTrimDb + gains[index]! - meanGain);
 	const lackDb = together.atZeroTrimDb - coherentSum(apartDb);
-	const names = listed(ids.map(id => nameOf(profile, id)));
 	if (lackDb > beyondCoherentDb) {
-		const text = `${names} together read ${inDb(lackDb)} more than they could make in phase. One of the readings is wrong, or settings were changed between them. Read each of them and all together once more.`;
-		common.push(remark('problem', 'subs-beyond-coherent', text));
-	} else if (lackDb < -3) {
-		const text = `${names} together make ${inDb(-lackDb)} less than in phase, although their delays are set: the room sets them against each other at this seat.`;
-		common.push(remark('doubt', 'subs-against-each-other', text));
+		common.push(finding('problem', 'subs-beyond-coherent', ids, {excessDb: lackDb}));
+	} else if (lackDb < -againstEachOtherDb) {
+		common.push(finding('doubt', 'subs-against-each-other', ids, {lackDb: -lackDb}));
 	}
 
 	return Math.min(lackDb, beyondCoherentDb);
 }
 
-function assumed(profile: Profile, ids: readonly string[], dropped: number): Remark {
-	const names = listed(ids.map(id => nameOf(profile, id)));
-	const gain = inDb(20 * Math.log10(ids.length));
-	const text =
-		dropped > 0
-			? `${names} were read together under other delays or polarities than will stand, which says nothing of these. They are assumed to add up in phase, ${gain} above one of them; that is not yet known. Read them together after Dial-in.`
-			: `${names} were read one at a time only. They are assumed to add up in phase, ${gain} above one of them; that is not yet known. Read them together after Dial-in.`;
-	return remark('doubt', 'coherent-sum-assumed', text);
-}
-
 function needsOfAll(ids: readonly string[], together: SeatLevel, targetDb: number): Map<string, SubNeed> {
 	const gainDb = targetDb - together.atZeroTrimDb;
 	return new Map(ids.map(id => [id, {id, gainDb, sigmaDb: together.sigmaDb}]));
-}
-
-function unmatched(profile: Profile, ids: readonly string[]): Remark {
-	const text = `${listed(ids.map(id => nameOf(profile, id)))} were read together only, so they are moved together. Read each one alone to match them.`;
-	return remark('doubt', 'subs-not-matched', text);
 }

@@ -3,8 +3,9 @@ import {channelOffsetOf} from '../../../profile/ask/channelOffset.ts';
 import {subsByFeed} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
-import type {Dialled, Remark} from '../result.ts';
+import type {Dialled} from '../result.ts';
 import {type Branch, type Feed, type Line, shareAndRound} from '../steps.ts';
+import type {LevelFinding} from './facts.ts';
 import type {SeatLevel} from './levels.ts';
 import type {SubNeed} from './subs.ts';
 import {trimRemarks} from './trimRemarks.ts';
@@ -20,7 +21,7 @@ export type TrimResult = {
 	readonly masterVolumeChangeDb: number;
 	readonly worstErrorDb: number;
 	readonly fits: boolean;
-	readonly remarks: readonly Remark[];
+	readonly remarks: readonly LevelFinding[];
 };
 
 /**
@@ -73,7 +74,7 @@ export function trims(
 		masterVolumeChangeDb: offset === 0 ? 0 : -offset,
 		worstErrorDb: shared.rounding.worstPairwiseError,
 		fits: shared.rounding.fits,
-		remarks: trimRemarks(profile, shared, own, -offset),
+		remarks: trimRemarks(shared, own, -offset),
 	};
 }
 

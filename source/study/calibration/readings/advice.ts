@@ -1,7 +1,7 @@
+import {finding} from '../../../profile/finding.ts';
 import {repeatChance} from '../../../profile/practice.ts';
 import {normalTail} from '../../../science/numeric/statistics.ts';
-import type {Remark} from '../result.ts';
-import {number, remark} from '../words.ts';
+import type {MissingFinding} from './facts.ts';
 
 /** How a result would answer to one more reading. */
 export type RepeatValue = {
@@ -59,20 +59,13 @@ export function middleOfOthers(errors: ReadonlyMap<string, number>, id: string):
 	return low > high ? 0 : (low + high) / 2;
 }
 
-/** The sentence for a level or a distance. After one reading only a note: a quick round takes one of each. */
-export function repeatRemark(
+/** Whether the level is worth another reading. After one reading only a note: a quick round takes one of each. */
+export function repeatFindings(
 	about: string,
-	name: string,
-	what: 'level' | 'distance',
 	{chance, verdict}: RepeatValue,
 	repeats: number,
-): Remark[] {
+): MissingFinding[] {
 	if (verdict === 'optional') return [];
-	if (verdict === 'decides nothing') {
-		const text = `${name}: another reading of the ${what} decides nothing; skip it.`;
-		return [remark('note', `${what}-decides-nothing`, text, about)];
-	}
-
-	const text = `${name}: take the ${what} again. It moves the result by a step in ${number(Math.round(chance * 10), 0)} of 10 cases.`;
-	return [remark(repeats > 1 ? 'advice' : 'note', `${what}-take-again`, text, about)];
+	if (verdict === 'decides nothing') return [finding('note', 'level-decides-nothing', [about])];
+	return [finding(repeats > 1 ? 'advice' : 'note', 'level-take-again', [about], {chance})];
 }

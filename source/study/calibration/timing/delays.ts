@@ -1,30 +1,24 @@
-import {type Control, control, receiverOf, timingControl} from '../../../profile/ask/boxes.ts';
+import {
+	type Control,
+	control,
+	receiverOf,
+	type TimingControl,
+	timingControl,
+} from '../../../profile/ask/boxes.ts';
 import type {LatencyPart} from '../../../profile/ask/latency.ts';
 import {mainChannels} from '../../../profile/ask/lines.ts';
 import {subsByFeed} from '../../../profile/ask/subs.ts';
+import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {combinedSigma} from '../../../science/numeric/statistics.ts';
-import type {Dialled, DistanceResult, Remark, Uncertain} from '../result.ts';
+import {combinedSigma, median} from '../../../science/numeric/statistics.ts';
+import type {DistanceResult} from '../result.ts';
 import {type Branch, type Feed, type Line, shareAndRound} from '../steps.ts';
+import type {TimingFinding} from './facts.ts';
+import type {Arrival, TimingResult} from './result.ts';
 import {timingRemarks} from './timingRemarks.ts';
 
 /** Less than the tape can tell: 3 mm of way. */
 const indifferenceMs = 0.01;
-
-/** When the sound of one speaker or sub reaches the seat, ms after it left the receiver. */
-export type Arrival = Uncertain & {
-	readonly id: string;
-	readonly distance: DistanceResult;
-	readonly latencies: readonly LatencyPart[];
-};
-
-export type TimingResult = {
-	readonly channels: ReadonlyMap<string, Dialled & {readonly kind: 'delay' | 'distance'}>;
-	readonly outputs: ReadonlyMap<string, Dialled>;
-	readonly worstErrorMs: number;
-	readonly fits: boolean;
-	readonly remarks: readonly Remark[];
-};
 
 /** Arrival from distance and latency. The speed's share of the uncertainty is common to all and left to `timing`. */
 export function arrivalOf(
@@ -75,15 +69,27 @@ export function timing(
 		stepped: box.toEntry(stepped),
 		sigma: sigmaOf(members.get(id) ?? [id]) * box.entryPerMs,
 	});
+	const channels = new Map([...shared.receiver].map(([id, value]) => [id, dialled(id, value)]));
 	return {
-		channels: new Map([...shared.receiver].map(([id, value]) => [id, dialled(id, value)])),
+		channels,
 		outputs: new Map(
 			[...shared.outputs].map(([id, value]) => [id, {...value, sigma: sigmaOf(members.get(id) ?? [])}]),
 		),
 		worstErrorMs: shared.rounding.worstPairwiseError,
 		fits: shared.rounding.fits,
-		remarks: timingRemarks(profile, arrivals, shared, box),
+		remarks: [...timingRemarks(profile, arrivals, shared, box), ...shiftFindings(channels.values(), box)],
 	};
+}
+
+/** A common shift of all distances is told where it is large enough to make an entry look like a slip. */
+function shiftFindings(
+	entries: Iterable<{readonly exact: number; readonly stepped: number}>,
+	{kind, delay, entryPerMs}: TimingControl,
+): TimingFinding[] {
+	if (kind !== 'distance') return [];
+	const metres = median([...entries].map(({exact, stepped}) => stepped - exact));
+	const isSeen = Math.abs(metres) >= (delay.step * entryPerMs) / 4;
+	return isSeen ? [finding('note', 'distances-shifted-together', [], {metres})] : [];
 }
 
 function linesOf(

@@ -1,12 +1,12 @@
 import {type Observations, tapeKey} from '../../../profile/ask/readings.ts';
-import {nameOf} from '../../../profile/names.ts';
+import {finding} from '../../../profile/finding.ts';
 import {leastSpreadMetres, surerShare} from '../../../profile/practice.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {combinedSigma, median, sampleDeviation} from '../../../science/numeric/statistics.ts';
 import {type Holding, heldMetresAt, holdingOf} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
-import type {DistanceResult, Remark} from '../result.ts';
-import {inLength, remark} from '../words.ts';
+import type {DistanceResult} from '../result.ts';
+import type {TimingFinding} from './facts.ts';
 
 /** Distances that a net of tape readings gives, by `tapeKey(seat, end)`. */
 export type AdjustedDistances = ReadonlyMap<
@@ -14,7 +14,10 @@ export type AdjustedDistances = ReadonlyMap<
 	{readonly metres: number; readonly sigmaMetres: number; readonly isSuspected?: boolean}
 >;
 
-export type MeasuredDistance = {readonly distance: DistanceResult; readonly remarks: readonly Remark[]};
+export type MeasuredDistance = {
+	readonly distance: DistanceResult;
+	readonly remarks: readonly TimingFinding[];
+};
 
 /** Of each reading's uncertainty the part that repeats average out, besides how its ends are held, metres. */
 const readingSigma = 0.002;
@@ -42,18 +45,15 @@ export function measuredDistance(
 			from: 'network',
 			readings: readings?.length ?? 0,
 		};
-		const text = direct
-			? `${nameOf(profile, end)}: ${inLength(net.metres, profile.lengthUnit)} from all tape readings together, surer than the ${inLength(direct.metres, profile.lengthUnit)} read directly.`
-			: `${nameOf(profile, end)}: ${inLength(net.metres, profile.lengthUnit)} follows from the other tape readings; it was not read directly.`;
-		return {distance, remarks: [remark('note', 'distance-from-network', text, end)]};
+		const facts = {metres: net.metres, ...(direct && {directMetres: direct.metres})};
+		return {distance, remarks: [finding('note', 'distance-from-network', [end], facts)]};
 	}
 
 	if (!direct) return undefined;
 	const remarks = spreadRemarks(profile, end, readings!, direct);
 	if (net?.isSuspected) {
-		const unit = profile.lengthUnit;
-		const text = `${nameOf(profile, end)}: ${inLength(direct.metres, unit)} read, but the other tape readings make it ${inLength(net.metres, unit)}. Measure it once more.`;
-		remarks.unshift(remark('doubt', 'distance-suspected', text, end));
+		const facts = {readMetres: direct.metres, networkMetres: net.metres};
+		remarks.unshift(finding('doubt', 'distance-suspected', [end], facts));
 	}
 
 	return {distance: direct, remarks};
@@ -90,16 +90,18 @@ function spreadRemarks(
 	end: string,
 	readings: readonly TapeReading[],
 	mean: DistanceResult,
-): Remark[] {
+): TimingFinding[] {
 	if (readings.length < 2) return [];
 	const odd = farthestFromRest(readings.map(({metres}) => metres));
 	const {from, to} = readings[0]!;
 	const sigma = tapeSigmaMetres({from, to, metres: mean.metres}, holdingOf(profile));
 	if (Math.abs(odd.difference) <= Math.max(leastSpreadMetres, 3 * Math.SQRT2 * sigma)) return [];
-	const unit = profile.lengthUnit;
-	const side = odd.difference > 0 ? 'longer' : 'shorter';
-	const text = `${nameOf(profile, end)}: ${inLength(odd.value, unit)}, ${inLength(Math.abs(odd.difference), unit)} ${side} than its repeat${readings.length > 2 ? 's' : ''}. Measure it once more, from the same point at the speaker to the ear.`;
-	return [remark('doubt', 'tape-spread', text, end)];
+	const facts = {
+		metres: odd.value,
+		differenceMetres: odd.difference,
+		repeats: readings.length - 1,
+	};
+	return [finding('doubt', 'tape-spread', [end], facts)];
 }
 
 /**

@@ -172,8 +172,8 @@ describe('trims together', () => {
 		expect(solution.channels.map(({trimDb}) => trimDb!.stepped)).toEqual([12, 12, -12]);
 		expect(solution.worstLevelErrorDb).toBeCloseTo(6, 9);
 		const told = solution.remarks.find(({code}) => code === 'level-spread-does-not-fit')!;
-		expect(told).toMatchObject({kind: 'problem', about: 'FC'});
-		expect(sentence(told)).toContain('Front centre 6.0 dB too loud against most others');
+		expect(told).toMatchObject({kind: 'problem', about: ['FC']});
+		expect(sentence(told)).toContain('Front centre is 6.0 dB too loud against most others');
 	});
 });
 

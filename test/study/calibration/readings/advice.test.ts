@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {repeatRemark, valueOfRepeat} from '../../../../source/study/calibration/readings/advice.ts';
+import {repeatFindings, valueOfRepeat} from '../../../../source/study/calibration/readings/advice.ts';
 import {solve} from '../../../../source/study/calibration/solve.ts';
 import {emptyRoom, level} from '../room.ts';
 
@@ -26,18 +26,18 @@ test('valueOfRepeat falls with every reading', () => {
 	expect(valueOfRepeat(0.05, 0.5, 0.4, 6).verdict).toBe('decides nothing');
 });
 
-test('repeatRemark advises only after a repeat, since a quick round takes one of each', () => {
+test('repeatFindings advises only after a repeat, since a quick round takes one of each', () => {
 	const again = {chance: 0.48, verdict: 'take again'} as const;
-	expect(repeatRemark('FL', 'FL', 'level', again, 1)[0]).toMatchObject({kind: 'note'});
-	expect(repeatRemark('FL', 'FL', 'level', again, 2)).toEqual([
+	expect(repeatFindings('FL', again, 1)[0]).toMatchObject({kind: 'note'});
+	expect(repeatFindings('FL', again, 2)).toEqual([
 		{
 			kind: 'advice',
 			code: 'level-take-again',
-			about: 'FL',
-			text: 'FL: take the level again. It moves the result by a step in 5 of 10 cases.',
+			about: ['FL'],
+			facts: {chance: 0.48},
 		},
 	]);
-	expect(repeatRemark('FL', 'FL', 'level', {chance: 0.2, verdict: 'optional'}, 2)).toEqual([]);
+	expect(repeatFindings('FL', {chance: 0.2, verdict: 'optional'}, 2)).toEqual([]);
 });
 
 test('a channel read often enough in the middle of a step needs no more, one on the border does', () => {

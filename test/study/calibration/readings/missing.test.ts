@@ -1,8 +1,9 @@
 import {expect, test} from 'vitest';
 import {observe} from '../../../../source/profile/ask/readings.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
-import {missingReadings} from '../../../../source/study/calibration/readings/missing.ts';
+import {missingReadings, missingRemarks} from '../../../../source/study/calibration/readings/missing.ts';
 import {emptyRoom, level, tape} from '../room.ts';
+import {sentence} from '../sentence.ts';
 
 const missing = (profile: Profile, known?: ReadonlyMap<string, unknown>) =>
 	missingReadings(profile, observe(profile), known).map(({kind, about, blocks}) => [kind, about, blocks]);
@@ -52,10 +53,10 @@ test('subs read together no longer block, only match worse', () => {
 
 test('the sentence says what to do, where', () => {
 	const [distance, meter] = missingReadings(twoSubs, observe(twoSubs));
-	expect(distance!.text).toBe(
+	expect(sentence(missingRemarks([distance!], 'FL', false)[0], twoSubs)).toBe(
 		'Front left: no distance to sofa middle yet. Measure from the middle of the speaker’s front to the ear.',
 	);
-	expect(meter!.text).toBe(
+	expect(sentence(missingRemarks([meter!], 'FL', false)[0], twoSubs)).toBe(
 		'Front left: no level at sofa middle yet. Read the meter at ear height with the test signal on it alone.',
 	);
 });

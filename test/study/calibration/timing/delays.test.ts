@@ -33,7 +33,7 @@ describe('one box', () => {
 		const profile = emptyRoom({tape: [tape('FL', 3)]});
 		const fr = solve(profile).channels[1]!;
 		expect(fr.timing).toBeUndefined();
-		expect(fr.remarks[0]).toMatchObject({kind: 'advice', code: 'distance-missing', about: 'FR'});
+		expect(fr.remarks[0]).toMatchObject({kind: 'advice', code: 'distance-missing', about: ['FR']});
 	});
 
 	test('a wireless link counts once, as latency of its channel', () => {
@@ -98,9 +98,9 @@ describe('limits', () => {
 		expect(stepped(profile)).toEqual({FL: 0, FR: 20, FC: 20, LS: 20});
 		expect(solution.worstTimingErrorMs).toBeCloseTo(10, 9);
 		const told = solution.remarks.find(({code}) => code === 'timing-spread-does-not-fit')!;
-		expect(told).toMatchObject({kind: 'problem', about: 'FL'});
+		expect(told).toMatchObject({kind: 'problem', about: ['FL']});
 		expect(sentence(told)).toBe(
-			'The arrivals differ by 30.0 ms; the receiver evens out 20.0 ms. Lost: 10.0 ms. With these settings Front left 10.0 ms late against most others. To fix it: lower the 30.0 ms of latency at wireless link by 10.0 ms, or connect Front left without it.',
+			'Front left: the arrivals differ by 30.0 ms; the receiver evens out 20.0 ms. Lost: 10.0 ms. With these settings Front left arrives 10.0 ms late against most others. To fix it: lower the 30.0 ms of latency at wireless link by 10.0 ms, or connect Front left without it.',
 		);
 	});
 

@@ -1,0 +1,77 @@
+import {listed} from '../../profile/names.ts';
+import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import type {TimingEntry, TimingFacts} from '../../study/calibration/timing/facts.ts';
+import {formatEntry} from '../entryText.ts';
+import {ms} from './figures.ts';
+import type {Say} from './say.ts';
+import type {Sentences} from './sentences.ts';
+
+function entryText(entry: TimingEntry, {name}: Say): string {
+	if (entry.kind === 'distance') {
+		const {receiverSpeed, exactMetres, steppedMetres, shownAs} = entry;
+		const exact = formatEntry(exactMetres, {...shownAs, stepMetres: Math.min(shownAs.stepMetres, 0.01)});
+		return `with the receiver’s ${formatNumber(receiverSpeed, 1)} m/s that is ${exact}, entered as ${formatEntry(steppedMetres, shownAs)}`;
+	}
+
+	const {exactMs, steppedMs, last} = entry;
+	return last
+		? `${name(last.id)} comes last after ${ms(last.arrivalMs, 2)}, so ${ms(exactMs, 2)}, entered as ${ms(steppedMs, 2)}`
+		: `the latest arrival, so the others wait for it; entered as ${ms(steppedMs, 2)}`;
+}
+
+function lostText({outliers}: TimingFacts['timing-spread-does-not-fit'], {name}: Say): string {
+	const parts = outliers.map(
+		({id, lateMs}) => `${name(id)} arrives ${ms(Math.abs(lateMs))} ${lateMs > 0 ? 'late' : 'early'}`,
+	);
+	return `With these settings ${listed(parts)} against most others.`;
+}
+
+function remedyText(
+	{remedy, lostMs}: TimingFacts['timing-spread-does-not-fit'],
+	{name, length}: Say,
+): string {
+	return remedy.kind === 'latency'
+		? `To fix it: lower the ${ms(remedy.milliseconds)} of latency at ${remedy.at} by ${ms(lostMs)}, or connect ${name(remedy.id)} without it.`
+		: `To fix it: bring ${name(remedy.nearer)} ${length(remedy.metres)} nearer, or set ${name(remedy.farther)} that much farther away.`;
+}
+
+export const timingSentences: Sentences<TimingFacts> = {
+	'distance-from-network': ({metres, directMetres}, {length}) => {
+		if (directMetres === undefined)
+			return [`${length(metres)} follows from the other tape readings; it was not read directly`];
+		// Where both read alike, no number is needed, and several are told at once.
+		return length(metres) === length(directMetres)
+			? ['all tape readings together are surer of its distance than the direct one, and agree with it']
+			: [
+					`${length(metres)} from all tape readings together, surer than the ${length(directMetres)} read directly`,
+				];
+	},
+	'distance-suspected': ({readMetres, networkMetres}, {length}) => [
+		`${length(readMetres)} read, but the other tape readings make it ${length(networkMetres)}`,
+		'Measure it once more.',
+	],
+	'tape-spread': ({metres, differenceMetres, repeats}, {length}) => [
+		`${length(metres)}, ${length(Math.abs(differenceMetres))} ${differenceMetres > 0 ? 'longer' : 'shorter'} than its repeat${repeats > 1 ? 's' : ''}`,
+		'Measure it once more, from the same point at the speaker to the ear.',
+	],
+	'timing-reason': ({metres, metresPerSecond, latencies, arrivalMs, entry}, say) => {
+		const late = latencies.map(({at, milliseconds}) => ` and ${ms(milliseconds)} at ${at}`).join('');
+		return [
+			`${say.length(metres)} at ${formatNumber(metresPerSecond, 1)} m/s${late} make ${ms(arrivalMs, 2)}; ${entryText(entry, say)}`,
+		];
+	},
+	'distances-shifted-together': ({metres}, {length}) => [
+		`all distances to enter are shifted by ${formatSigned(Math.sign(metres), 0).replace('1', '')}${length(Math.abs(metres))} together, which changes nothing`,
+		'Only their differences make delays.',
+	],
+	'timing-spread-does-not-fit': (facts, say) => [
+		`the arrivals differ by ${ms(facts.spreadMs)}; the receiver evens out ${ms(facts.rangeMs)}`,
+		`Lost: ${ms(facts.lostMs)}.`,
+		lostText(facts, say),
+		remedyText(facts, say),
+	],
+	'subs-share-output': ({subs, apartMs}, {name}) => [
+		`${listed(subs.map(name))} hang on this one output and arrive ${ms(apartMs)} apart`,
+		'Nothing can be set to change that; the middle is used. To fix it: give each its own output.',
+	],
+};
