@@ -4,6 +4,7 @@ import {freePath} from '../platform/profiles/freePath.ts';
 import {holdProfile} from '../platform/profiles/hold.ts';
 import {listProfiles} from '../platform/profiles/list.ts';
 import {readProfileFile} from '../platform/profiles/read.ts';
+import {removeProfileFile, restoreProfileFile} from '../platform/profiles/remove.ts';
 import {createProfileFile, saveProfile} from '../platform/profiles/save.ts';
 import {shippedFolder} from '../platform/profiles/shipped.ts';
 import {writeBeside} from '../platform/profiles/writeBeside.ts';
@@ -51,6 +52,12 @@ export function appFiles(folder: string, now: () => Date): Files {
 			return here.ok ? here : inWords(() => createIn(roomyFolder(), profile));
 		},
 		writeBeside: (file, ending, text) => inWords(() => ({ok: true, path: writeBeside(file, ending, text)})),
+		remove: file => inWords(() => ({ok: true, ...removeProfileFile(file)})),
+		restore: removed =>
+			inWords(() => {
+				const file = restoreProfileFile(removed);
+				return {ok: true, file, mark: readProfileFile(file).mark};
+			}),
 		copy: file =>
 			inWords(() => {
 				const {path, mark} = untouchedCopy(file, folder) ?? copyProfileFile(file, folder);

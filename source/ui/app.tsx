@@ -3,6 +3,7 @@ import {useCallback, useEffect, useSyncExternalStore} from 'react';
 import {type Press, pressesOf} from './keys/press.ts';
 import {CompareView} from './screens/compareView.tsx';
 import {CreateView} from './screens/createView.tsx';
+import {HistoryView} from './screens/historyView.tsx';
 import {HomeView} from './screens/homeView.tsx';
 import type {Screen} from './screens/screen.ts';
 import {WalkView} from './screens/walkView.tsx';
@@ -46,6 +47,8 @@ function ScreenView({
 	switch (screen.kind) {
 		case 'home':
 			return <HomeView screen={screen} size={size} />;
+		case 'history':
+			return <HistoryView screen={screen} size={size} />;
 		case 'create':
 			return <CreateView screen={screen} size={size} />;
 		case 'walk':

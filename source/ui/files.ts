@@ -38,6 +38,11 @@ export type Written =
 	| {readonly ok: true; readonly path: string}
 	| {readonly ok: false; readonly text: string};
 
+/** `removed` is what `restore` takes; opaque to the interface. */
+export type TakenOut =
+	| {readonly ok: true; readonly removed: string; readonly folder: string}
+	| {readonly ok: false; readonly text: string};
+
 /** Whether a file is marked as open here; `text` says who has it open instead. */
 export type Held = {readonly ok: true} | {readonly ok: false; readonly text: string};
 
@@ -60,6 +65,10 @@ export type Files = {
 	readonly hold: (file: string, isForced?: boolean) => Held;
 	/** Takes that mark away again. */
 	readonly release: (file: string) => void;
+	/** Takes a profile out of the list: moved, with its previous version, to the folder `deleted` beside it. */
+	readonly remove: (file: string) => TakenOut;
+	/** Brings a profile back that was taken out. */
+	readonly restore: (removed: string) => Created;
 	/** Copies a profile, byte for byte, to the user's folder; an earlier copy that nothing was entered into is used again. */
 	readonly copy: (file: string) => Created;
 };

@@ -201,7 +201,8 @@ test('from last year’s room to this year’s page for the cabinet door without
 	await terminal.waitFor(/› .*Attic 2026/);
 	terminal.type('f');
 	await terminal.waitFor('A name for this arrangement');
-	await answer(terminal, 'Attic anew', '[Tape 0/');
+	await answer(terminal, 'Attic anew', 'What has moved or is new?');
+	await answer(terminal, 'all', '[Tape 0/');
 	terminal.type('W');
 	await terminal.waitFor('cables laid');
 	terminal.type('W');

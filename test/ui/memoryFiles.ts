@@ -34,6 +34,7 @@ export function memoryFiles(
 		return {ok: true as const, mark: String(marks.get(file))};
 	};
 
+	const takenOut = new Map<string, Profile>();
 	const free = (base: string) => {
 		let file = base;
 		for (let number = 2; kept.has(file); number++) file = `${base}-${number}`;
@@ -88,6 +89,18 @@ export function memoryFiles(
 		},
 		release(file) {
 			holders.delete(file);
+		},
+		remove(file) {
+			const profile = kept.get(file);
+			if (!profile) return {ok: false, text: `${file} cannot be read.`};
+			kept.delete(file);
+			takenOut.set(file, profile);
+			return {ok: true, removed: file, folder: '/memory/deleted'};
+		},
+		restore(removed): Created {
+			const profile = takenOut.get(removed);
+			if (!profile) return {ok: false, text: `${removed} is gone.`};
+			return {...put(free(removed), profile), file: removed};
 		},
 		copy(file): Created {
 			const profile = kept.get(file);

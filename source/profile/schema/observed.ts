@@ -6,6 +6,7 @@ import {
 	finite,
 	hertz,
 	id,
+	isoDate,
 	isoDateTime,
 	label,
 	metres,
@@ -126,6 +127,7 @@ export const walkState = z.looseObject({
 		.array(z.string().max(200))
 		.optional()
 		.describe('Questions whose answer leaves no other trace, with the answer: tape:walls:no.'),
+	startedFrom: isoDate.optional().describe('Day of the older round that readings came along from.'),
 	toneSet: z
 		.string()
 		.max(60)

@@ -44,6 +44,32 @@ export function driftText({name, drift}: ChannelHistory): string | undefined {
 	return `${name}: a drift of ${formatSigned(value, 1)} dB (± ${formatNumber(Math.max(0.1, sigma), 1)} dB) over ${yearsText(drift.years)} against the other channels, distances taken into account: ${cause}. Read it once more, then from close by.`;
 }
 
+/** Each channel's figures from first to last: name, distance, level, trim, course and drift. */
+export function historyRows({channels}: Pick<RoomHistory, 'channels'>, lengthUnit: LengthUnit): string[][] {
+	return channels.map(({name, points, drift}) => [
+		name,
+		firstAndLast(
+			points,
+			({distanceMetres}) => distanceMetres,
+			metres => formatLength(metres, lengthUnit),
+		),
+		firstAndLast(
+			points,
+			({levelDb}) => levelDb,
+			level => formatNumber(level, 1),
+		),
+		firstAndLast(points, ({trimDb}) => trimDb, formatTrim),
+		points.length > 1
+			? sparkline(
+					points.map(({driftDb}) => driftDb),
+					sparkCells,
+					0.5,
+				)
+			: '',
+		drift ? `${formatSigned(drift.value, 1)} ± ${formatNumber(Math.max(0.1, drift.sigma), 1)}` : '',
+	]);
+}
+
 /** The history of one room as text: its profiles, each channel's figures from first to last, and drifts worth a word. */
 export function historyText(
 	{room, profiles, channels}: RoomHistory,
@@ -71,28 +97,7 @@ export function historyText(
 					width,
 				)
 			: [];
-	const rows = channels.map(({name, points, drift}) => [
-		name,
-		firstAndLast(
-			points,
-			({distanceMetres}) => distanceMetres,
-			metres => formatLength(metres, lengthUnit),
-		),
-		firstAndLast(
-			points,
-			({levelDb}) => levelDb,
-			level => formatNumber(level, 1),
-		),
-		firstAndLast(points, ({trimDb}) => trimDb, formatTrim),
-		profiles.length > 1
-			? sparkline(
-					points.map(({driftDb}) => driftDb),
-					sparkCells,
-					0.5,
-				)
-			: '',
-		drift ? `${formatSigned(drift.value, 1)} ± ${formatNumber(Math.max(0.1, drift.sigma), 1)}` : '',
-	]);
+	const rows = historyRows({channels}, lengthUnit);
 	const columns = [
 		{title: 'channel', importance: 10, leastCells: 10},
 		{title: 'distance', importance: 6},

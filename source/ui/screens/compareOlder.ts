@@ -2,11 +2,15 @@ import {keepPlace} from './save.ts';
 import type {CompareScreen, WalkScreen, World} from './screen.ts';
 
 /**
-Files to compare a profile with: older ones first, the user's own before those that come with the program, the newest
+Files to compare a profile with: those of the same room first, then older ones, the user's own before those that come with the program, the newest
 first; then the others of the same day.
 */
 function olderFiles({file, state}: WalkScreen, {files}: World): string[] {
-	const {date, name} = state.subject;
+	const {date, name, room} = state.subject;
+	const roomOf = (other: string) => {
+		const loaded = files.load(other);
+		return loaded.ok ? loaded.profile.room.name : undefined;
+	};
 	const isCandidate = (other: {readonly date: string; readonly name: string}) =>
 		other.date < date || (other.date === date && other.name !== name);
 	return files
@@ -14,6 +18,7 @@ function olderFiles({file, state}: WalkScreen, {files}: World): string[] {
 		.filter(other => other.file !== file && other.problem === undefined && isCandidate(other))
 		.toSorted(
 			(a, b) =>
+				Number(roomOf(b.file) === room.name) - Number(roomOf(a.file) === room.name) ||
 				Number(a.date === date) - Number(b.date === date) ||
 				Number(a.isShipped) - Number(b.isShipped) ||
 				b.date.localeCompare(a.date),

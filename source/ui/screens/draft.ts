@@ -5,11 +5,12 @@ import {
 	genericReceiverNames,
 	genericReceivers,
 } from '../../profile/generic/receivers.ts';
-import {startFrom} from '../../profile/startFrom.ts';
 import type {LengthUnit, Profile} from '../../profile/types.ts';
+import {startNextRound} from '../walk/carry.ts';
 import type {Prompt} from '../walk/prompt/prompt.ts';
 import {choicePrompt, textPrompt} from '../walk/prompt/single.ts';
 import type {Round} from '../walk/state.ts';
+import {movedPrompt} from './movedPrompt.ts';
 
 /** What is asked before a profile exists. */
 export type Draft = {
@@ -17,6 +18,8 @@ export type Draft = {
 	readonly name?: string;
 	/** The profile to start from; then only a name is asked. */
 	readonly from?: Profile;
+	/** Ids of what stands elsewhere now, or is new. */
+	readonly moved?: readonly string[];
 	readonly layout?: LayoutName;
 	readonly subs?: number;
 	readonly lengthUnit?: LengthUnit;
@@ -35,14 +38,16 @@ function draftPrompts(draft: Draft): Prompt<Draft>[] {
 		id: 'new:name',
 		stop: 'new',
 		question: 'A name for this arrangement',
-		about: draft.from ? `Starts from “${draft.from.name}”.` : 'Say: Den, sofa against the wall.',
+		about: draft.from
+			? `Starts from “${draft.from.name}”, ${draft.from.date}.`
+			: 'Say: Den, sofa against the wall.',
 		explain: 'It names the file and the page for the cabinet door. The date is kept beside it.',
 		isRequired: true,
-		usualText: draft.from?.name ?? 'Home cinema',
+		usualText: draft.from ? nameOfYear(draft.from, draft.date) : 'Home cinema',
 		shown: draft.name,
 		put: (subject, text) => ({...subject, name: text}),
 	});
-	if (draft.from) return [name];
+	if (draft.from) return [name, movedPrompt(draft, draft.from)];
 	return [name, layoutPrompt(draft), unitPrompt(draft), receiverPrompt(draft)];
 }
 
@@ -108,6 +113,12 @@ function receiverPrompt(draft: Draft): Prompt<Draft> {
 	});
 }
 
+/** The older name with the year of the new day: of the year before it is offered as it would be renamed. */
+function nameOfYear({name, date}: Profile, today: string): string {
+	const [before, now] = [date.slice(0, 4), today.slice(0, 4)];
+	return name.includes(before) ? name.replace(before, now) : `${name}, ${now}`;
+}
+
 /** The questions before a profile exists, as a round. */
 export const draftRound: Round<Draft> = {
 	prompts: draftPrompts,
@@ -122,9 +133,9 @@ export const draftRound: Round<Draft> = {
 
 /** The profile that a draft stands for; undefined while something is missing. */
 export function profileOf(draft: Draft): Profile | undefined {
-	const {date, name, from, layout, lengthUnit, receiver, subs} = draft;
+	const {date, name, from, moved, layout, lengthUnit, receiver, subs} = draft;
 	if (!name) return undefined;
-	if (from) return startFrom(from, {name, date, readings: 'drop'});
+	if (from) return moved && startNextRound(from, {name, date, moved});
 	const isWhole = draftPrompts(draft).every(({isAnswered}) => isAnswered);
 	if (!isWhole || !layout) return undefined;
 	return newProfile({name, date, layout, lengthUnit, receiver, ...(subs === undefined ? {} : {subs})});

@@ -3,8 +3,12 @@ import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {startRound} from '../walk/state.ts';
 import {draftRound} from './draft.ts';
+import {openHistory} from './history.ts';
+import {bringBack, pressRename, takeOut} from './homeFiles.ts';
 import {openWalk} from './openWalk.ts';
 import type {HomeScreen, Screen, World} from './screen.ts';
+
+export {openHome} from './openHome.ts';
 
 type Command =
 	| 'up'
@@ -15,6 +19,9 @@ type Command =
 	| 'new'
 	| 'from'
 	| 'compare'
+	| 'history'
+	| 'rename'
+	| 'remove'
 	| 'help'
 	| 'unmark'
 	| 'leave';
@@ -29,27 +36,24 @@ export const homeKeymap: ReadonlyArray<Binding<Command, 'home'>> = [
 	{presses: ['n'], command: 'new', modes: ['home'], shown: ['n', 'new']},
 	{presses: ['f'], command: 'from', modes: ['home'], shown: ['f', 'start from']},
 	{presses: ['c'], command: 'compare', modes: ['home'], shown: ['c', 'compare']},
+	{presses: ['h'], command: 'history', modes: ['home'], shown: ['h', 'history']},
 	{presses: ['?'], command: 'help', modes: ['home'], shown: ['?', 'help']},
-	{presses: ['escape', 'u'], command: 'unmark', modes: ['home']},
 	{presses: ['q'], command: 'leave', modes: ['home'], shown: ['q', 'leave']},
+	{presses: ['r'], command: 'rename', modes: ['home'], shown: ['r', 'rename']},
+	{presses: ['d'], command: 'remove', modes: ['home'], shown: ['d', 'delete']},
+	{presses: ['escape', 'u'], command: 'unmark', modes: ['home'], shown: ['u', 'undo']},
 ];
-
-/** The home screen, with the list read anew. The newest profile of the user's own is chosen first. */
-export function openHome({files}: World, notes: HomeScreen['notes'] = [], chosen?: string): HomeScreen {
-	const entries = files.list();
-	const at = entries.findIndex(({file}) => file === chosen);
-	return {kind: 'home', entries, cursor: Math.max(0, at), notes, isHelpShown: false};
-}
 
 /** One key on the home screen. */
 export function pressHome(screen: HomeScreen, press: Press, world: World): Screen {
+	if (screen.renaming !== undefined) return pressRename(screen, press, world);
 	if (press.key === 'characters') {
 		const isHeld = /^(.)\1*$/u.test(press.text);
 		return isHeld ? pressHome(screen, {key: 'character', text: press.text[0]!}, world) : screen;
 	}
 
 	const command = commandOf(homeKeymap, 'home', press);
-	const calm: HomeScreen = {...screen, notes: []};
+	const calm: HomeScreen = {...screen, notes: [], removed: undefined};
 	const entry = screen.entries[screen.cursor];
 	switch (command) {
 		case 'up':
@@ -73,7 +77,19 @@ export function pressHome(screen: HomeScreen, press: Press, world: World): Scree
 		case 'help':
 			return {...calm, isHelpShown: !screen.isHelpShown};
 		case 'unmark':
-			return {...calm, marked: undefined, isHelpShown: false};
+			return screen.removed !== undefined && press.key === 'character'
+				? bringBack(screen.removed, world)
+				: {...calm, marked: undefined, isHelpShown: false};
+		case 'history':
+			return entry ? openHistory(entry.file, world) : say(calm, 'Choose a profile of the room first.');
+		case 'rename':
+			return entry && !entry.isShipped && entry.problem === undefined
+				? {...calm, renaming: ''}
+				: say(calm, 'Choose a profile of your own to rename first.');
+		case 'remove':
+			return entry && !entry.isShipped
+				? takeOut(calm, entry, world)
+				: say(calm, 'Choose a profile of your own to delete first; demos stay.');
 		case 'leave':
 			return {kind: 'left'};
 		default:

@@ -10,7 +10,7 @@ import {homeKeymap} from './home.ts';
 import type {HomeScreen} from './screen.ts';
 
 const help =
-	'Each line is one arrangement of a room on one day. Enter goes on where its walk stopped. f starts a new one with the same room and boxes and nothing measured. c marks two to compare. A profile that comes with the program is copied first and never changed.';
+	'Each line is one arrangement of a room on one day. Enter goes on where its walk stopped. f starts this year’s round from it: first what has moved, all the rest comes along. h shows the room through the years, d moves a profile to a folder of deleted ones. c marks two to compare. A profile that comes with the program is copied first and never changed.';
 
 /** The profiles, newest first, and what can be done with them. */
 export function HomeView({screen, size}: {readonly screen: HomeScreen; readonly size: WindowSize}) {
@@ -41,7 +41,15 @@ function homeNotes(screen: HomeScreen, columns: number): Line[] {
 	const put = (text: string, style?: Line['style']) =>
 		wrap(text, columns, '  ').map(line => ({text: line, style}));
 	const isEmpty = screen.entries.every(({isShipped}) => isShipped);
+	const naming: Line[] =
+		screen.renaming === undefined
+			? []
+			: [
+					{text: '  A new name for it. Enter takes it, Esc leaves it as it is.', style: 'quiet'},
+					{text: `  ▸ ${screen.renaming}▏`, style: 'value'},
+				];
 	return [
+		...naming,
 		...screen.notes.flatMap(({kind, text}) =>
 			put(kind === 'no' ? `! ${text}` : text, kind === 'no' ? 'trouble' : undefined),
 		),

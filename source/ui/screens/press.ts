@@ -1,6 +1,7 @@
 import type {Press} from '../keys/press.ts';
 import {pressCompare} from './compare.ts';
 import {pressCreate} from './create.ts';
+import {pressHistory} from './history.ts';
 import {pressHome} from './home.ts';
 import {keepQuietly, rescueWalk} from './save.ts';
 import type {Screen, World} from './screen.ts';
@@ -32,6 +33,8 @@ function pressOne(screen: Screen, press: Press, world: World): Screen {
 	switch (screen.kind) {
 		case 'home':
 			return pressHome(screen, press, world);
+		case 'history':
+			return pressHistory(screen, press, world);
 		case 'create':
 			return pressCreate(screen, press, world);
 		case 'walk':

@@ -1,4 +1,5 @@
-import type {Profile} from '../../profile/types.ts';
+import type {LengthUnit, Profile} from '../../profile/types.ts';
+import type {RoomHistory} from '../../study/comparison/history/historyEntry.ts';
 import type {Files, Listed} from '../files.ts';
 import type {OpenPage} from '../walk/page.ts';
 import type {Note, RoundState} from '../walk/state.ts';
@@ -13,6 +14,21 @@ export type HomeScreen = {
 	readonly marked?: string;
 	readonly notes: readonly Note[];
 	readonly isHelpShown: boolean;
+	/** What `u` brings back: a profile that was taken out of the list. */
+	readonly removed?: string;
+	/** A new name that is being typed for the chosen profile. */
+	readonly renaming?: string;
+};
+
+/** The profiles of one room, oldest to newest. */
+export type HistoryScreen = {
+	readonly kind: 'history';
+	readonly history: RoomHistory;
+	readonly lengthUnit: LengthUnit;
+	/** File to choose at home afterwards. */
+	readonly file: string;
+	/** First row shown. */
+	readonly from: number;
 };
 
 /** A few questions before a profile exists. */
@@ -73,7 +89,13 @@ export type CompareScreen = {
 	readonly isPlanShown?: boolean;
 };
 
-export type Screen = HomeScreen | CreateScreen | WalkScreen | CompareScreen | {readonly kind: 'left'};
+export type Screen =
+	| HistoryScreen
+	| HomeScreen
+	| CreateScreen
+	| WalkScreen
+	| CompareScreen
+	| {readonly kind: 'left'};
 
 /** What the screens reach of the outside. */
 export type World = {readonly files: Files; readonly now: () => Date};

@@ -71,7 +71,7 @@ test('a profile that comes with the program is copied, never changed', () => {
 	expect(files.kept.get('demo-copy')!.tape).toHaveLength(1);
 });
 
-test('starting from an older profile keeps room and boxes and leaves its readings behind', () => {
+test('starting from an older profile asks what has moved, and brings all the rest along with its day', () => {
 	const older = den({
 		name: 'Last year',
 		date: '2025-04-18',
@@ -85,15 +85,18 @@ test('starting from an older profile keeps room and boxes and leaves its reading
 	});
 	const files = memoryFiles({older});
 	const world = worldOf(files);
-	press(world, openHome(world), 'f', 'This year', enter);
+	press(world, openHome(world), 'f', 'This year', enter, 'front l', enter);
 	expect(files.kept.get('this-year')).toMatchObject({
 		name: 'This year',
 		date: '2026-04-18',
 		channels: older.channels,
 		receiver: older.receiver,
-		tape: [{from: 'wall:left'}],
-		meter: [],
-		settings: [{id: 'last', origin: 'found', channels: {FL: {trimDb: {stepped: 1}}}}],
+		tape: [
+			{from: 'wall:left', takenAt: '2025-04-18'},
+			{from: 'FL', setAside: true},
+		],
+		meter: [{source: 'FL', setAside: true, takenAt: '2025-04-18'}],
+		settings: [{id: 'set1'}, {origin: 'found', channels: {FL: {trimDb: {stepped: 1}}}}],
 	});
 	expect(files.kept.get('older')).toEqual(older);
 });

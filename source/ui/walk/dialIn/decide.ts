@@ -16,7 +16,7 @@ export function withDecided(profile: Profile, decidedAt: string): Profile {
 		latest !== undefined &&
 		((latest.dialledIn ?? []).length > 0 || profile.meter?.some(({inForce}) => inForce === latest.id));
 	const kept = isNeeded ? settings : settings.filter(set => set !== latest);
-	const decided: SettingsSet = {...freshSet(profile, decidedAt), ...nextName(kept)};
+	const decided: SettingsSet = {...freshSet(profile, decidedAt), ...nextName(kept, decidedAt)};
 	return {...profile, settings: [...kept, {...decided, dialledIn: keptTicks(profile, latest, decided)}]};
 }
 
@@ -75,9 +75,13 @@ function keptTicks(profile: Profile, latest: SettingsSet | undefined, decided: S
 	);
 }
 
-function nextName(settings: readonly SettingsSet[]): Pick<SettingsSet, 'id' | 'name'> {
+/** A free id, and a name by the day; a second set of one day says so. */
+function nextName(settings: readonly SettingsSet[], decidedAt: string): Pick<SettingsSet, 'id' | 'name'> {
+	const day = `Set of ${decidedAt.slice(0, 10)}`;
+	const before = settings.filter(({name}) => name?.startsWith(day)).length;
+	const name = before === 0 ? day : `${day}, no. ${before + 1}`;
 	for (let number = 1; ; number++) {
 		const id = `set${number}`;
-		if (settings.every(set => set.id !== id)) return {id, name: `Set ${number}`};
+		if (settings.every(set => set.id !== id)) return {id, name};
 	}
 }

@@ -1,6 +1,7 @@
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {readLevel} from '../../../profile/units/level.ts';
 import {remarkOnMeter} from '../../../study/calibration/readings/sanity.ts';
+import {asideText, carriedText} from '../carry.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {lastOf, takenFrom} from '../prompt/taken.ts';
@@ -41,7 +42,9 @@ export function levelPrompt(profile: Profile, asked: LevelQuestion): Prompt<Prof
 		kind: 'reading',
 		unit: `dB ${weighting}`,
 		isRequired,
-		values: readings.map(({decibels, setAside}) => `${decibels.toFixed(1)}${setAside ? ' (set aside)' : ''}`),
+		values: readings.map(
+			reading => reading.decibels.toFixed(1) + carriedText(profile, reading) + asideText(profile, reading),
+		),
 		...lastOf(readings),
 		isAnswered: readings.some(({setAside}) => !setAside),
 		take(subject, text, taking) {

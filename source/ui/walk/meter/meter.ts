@@ -6,6 +6,7 @@ import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt} from '../prompt/single.ts';
 import type {Stop} from '../stop.ts';
+import {anchorPrompts} from './anchor.ts';
 import {briefNoise, foundPrompts, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
 
@@ -47,9 +48,12 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 		});
 	};
 
+	const own = sources.map(source => at(source, reference.id, true));
+	const isNeeded = own.some(({isAnswered}) => !isAnswered);
 	return [
 		...foundPrompts(profile),
-		...sources.map(source => at(source, reference.id, true)),
+		...anchorPrompts(profile, reference.id, mainsNoise, isNeeded),
+		...own,
 		...(subs.length > 1
 			? [
 					meterPrompt(profile, {

@@ -3,8 +3,10 @@ import {memo, useMemo} from 'react';
 import type {Profile} from '../../../profile/types.ts';
 import {Lines} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
+import {situationOf} from '../dialIn/situation.ts';
 import {type HubPlan, type HubState, hubKeys, hubStart, pressHub} from '../hub.ts';
 import type {Page} from '../page.ts';
+import {type Progress, progressOf} from '../progress.ts';
 import type {Stop} from '../stop.ts';
 import {proofLines} from './lines.ts';
 import {proofPrompts} from './proof.ts';
@@ -37,11 +39,18 @@ export const proofPage: Page<HubState> = {
 	view: props => <Proof {...props} />,
 };
 
+/** A proof of settings that newer readings have overtaken proves nothing yet. */
+function proofProgress(profile: Profile): Progress {
+	const isOvertaken = situationOf(profile).kind === 'stale';
+	return isOvertaken ? {state: 'page', answered: 0, required: 0} : progressOf(proofPrompts(profile));
+}
+
 /** The second round of readings, against what was predicted. */
 export const proofStop = {
 	id: 'proof',
 	name: 'Proof',
 	prompts: proofPrompts,
 	page: proofPage,
+	progress: proofProgress,
 	after: 'keep',
 } as const satisfies Stop<HubState>;

@@ -8,6 +8,7 @@ import type {Prompt} from '../prompt/prompt.ts';
 import type {Stop} from '../stop.ts';
 import {briefLadder, ladderCaution} from './ladder.ts';
 import {linkPrompts} from './links.ts';
+import {spotChecks} from './spotChecks.ts';
 import {tapePrompt} from './tapePrompt.ts';
 import {wallPrompts} from './walls.ts';
 
@@ -51,6 +52,7 @@ export function tapePrompts(profile: Profile): Prompt<Profile>[] {
 	const others = profile.seats.filter(seat => seat !== reference);
 	return [
 		...sources.map(source => toSeat(source, reference.id, true)),
+		...spotChecks(profile, reference.id),
 		...linkPrompts(profile),
 		...wallPrompts(profile),
 		tapePrompt(profile, {

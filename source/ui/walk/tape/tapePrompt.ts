@@ -3,6 +3,7 @@ import {isPlane} from '../../../profile/planes.ts';
 import type {LengthUnit, Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
 import {remarkOnTape} from '../../../study/calibration/readings/sanity.ts';
+import {asideText, carriedText} from '../carry.ts';
 import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import {hasLevels, withMoved} from '../moved.ts';
 import type {WalkPlace} from '../places.ts';
@@ -37,7 +38,8 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 		unit: unitWords[unit],
 		isRequired,
 		values: readings.map(
-			({metres, setAside}) => formatLength(metres, unit) + (setAside ? ' (set aside)' : ''),
+			reading =>
+				formatLength(reading.metres, unit) + carriedText(profile, reading) + asideText(profile, reading),
 		),
 		...lastOf(readings),
 		isAnswered: readings.some(({setAside}) => !setAside),

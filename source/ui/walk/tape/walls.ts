@@ -102,7 +102,7 @@ function wallPrompt(profile: Profile, {from, to}: WallPair): Prompt<Profile> {
 		...((isOverhead(thing) || other === 'ceiling') && {caution: ladderCaution, briefCaution: briefLadder}),
 		row: thing,
 	});
-	return {...prompt, isOffered: true, beside: 'plan'};
+	return {...prompt, isOffered: walkAnswer(profile, offerId) === 'yes', beside: 'plan'};
 }
 
 function touchText({seats, subs = []}: Profile, thing: string): string {

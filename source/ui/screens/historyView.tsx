@@ -1,0 +1,73 @@
+import {Box} from 'ink';
+import {useMemo} from 'react';
+import {cellWidth} from '../../report/fitCells.ts';
+import {driftText, historyRows} from '../../report/history/text.ts';
+import {wrap} from '../../report/wrap.ts';
+import {footerOf} from '../keys/binding.ts';
+import {footerText} from '../parts/footerText.ts';
+import {type Line, Lines} from '../parts/lines.tsx';
+import {PlainTable} from '../parts/plainTable.tsx';
+import type {WindowSize} from '../terminal/useWindowSize.ts';
+import {historyKeymap} from './history.ts';
+import type {HistoryScreen} from './screen.ts';
+
+const titles = ['channel', 'distance', 'level dB', 'trim dB', 'course', 'drift dB'] as const;
+/** What a narrow window leaves out first. */
+const dropped = ['course', 'level dB', 'distance'] as const;
+
+/** The profiles of one room through the years: what each channel read, what was dialled in, and what drifted. */
+export function HistoryView({screen, size}: {readonly screen: HistoryScreen; readonly size: WindowSize}) {
+	const {history, lengthUnit, from} = screen;
+	const {columns} = size;
+	const rows = useMemo(() => historyRows(history, lengthUnit), [history, lengthUnit]);
+	const shown = useMemo(() => fitting(rows, columns), [rows, columns]);
+	const drifts = history.channels.flatMap(channel => {
+		const text = driftText(channel);
+		return text === undefined
+			? []
+			: wrap(text, columns, '  ').map((line): Line => ({text: line, style: 'doubt'}));
+	});
+	const names = history.profiles.map(({date, name}) => `${date} ${name}`).join(', ');
+	const head: Line[] = [
+		{text: ` ${history.room}`, style: 'strong', after: '   oldest to newest'},
+		...wrap(names, columns, '  ')
+			.slice(0, 4)
+			.map((text): Line => ({text, style: 'quiet'})),
+	];
+	const height = Math.max(1, size.rows - 2);
+	const below = drifts.slice(0, Math.max(0, height - head.length - 4));
+	const room = Math.max(1, height - head.length - below.length - 2);
+	const start = Math.min(from, Math.max(0, rows.length - room));
+	const visible = rows.slice(start, start + room);
+	const left = rows.length - visible.length;
+	const keys = footerText(footerOf(historyKeymap, 'history'), columns);
+	return (
+		<Box flexDirection="column" width={columns}>
+			<Box height={height} flexDirection="column">
+				<Lines lines={head} columns={columns} />
+				<PlainTable
+					titles={shown}
+					rows={visible.map(row => shown.map(title => row[titles.indexOf(title)] ?? ''))}
+					figures={['drift dB']}
+				/>
+				<Lines
+					lines={[...(left > 0 ? [{text: `  ${left} more rows`, style: 'quiet' as const}] : []), ...below]}
+					columns={columns}
+				/>
+			</Box>
+			<Lines lines={[{text: keys, style: 'quiet'}]} columns={columns} />
+		</Box>
+	);
+}
+
+/** The columns that a width holds. */
+function fitting(rows: readonly string[][], columns: number): Array<(typeof titles)[number]> {
+	let shown = [...titles];
+	const cells = () =>
+		shown.reduce((sum, title) => {
+			const at = titles.indexOf(title);
+			return sum + Math.max(cellWidth(title), ...rows.map(row => cellWidth(row[at] ?? ''))) + 2;
+		}, 0);
+	for (const title of dropped) if (cells() > columns) shown = shown.filter(other => other !== title);
+	return shown;
+}
