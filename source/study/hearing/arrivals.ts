@@ -48,9 +48,12 @@ export function onsetOf(impulse: Impulse, isSub: boolean): OnsetFound | undefine
 		if (envelope[index]! > envelope[strongest]!) strongest = index;
 	// What is more than 30 dB below the strongest is no speaker's first sound, whatever lies before it.
 	const floor = envelope[strongest]! * 10 ** (-30 / 20);
+	// Something must have been heard before, to stand out of it: half of what is kept ahead of the sweep's time.
+	const from = Math.max(edge + rise, Math.round(zero / 2));
 	let before = 0;
-	for (let index = edge; index < length - edge; index += 1) {
-		if (index - rise >= edge) before = Math.max(before, envelope[index - rise]!);
+	for (let index = edge; index < from - rise; index += 1) before = Math.max(before, envelope[index]!);
+	for (let index = from; index < length - edge; index += 1) {
+		before = Math.max(before, envelope[index - rise]!);
 		const here = envelope[index]!;
 		const isPeak = here >= envelope[index - 1]! && here > envelope[index + 1]!;
 		if (!isPeak || here < floor || here < needed * before) continue;

@@ -1,3 +1,4 @@
+import {sweepTime} from '../../science/signal/sweep.ts';
 import {onsetOf} from './arrivals.ts';
 import {lagBetween, type Stretch} from './clock.ts';
 import type {Impulse} from './impulses.ts';
@@ -19,12 +20,23 @@ export function stretchesOf(impulses: readonly Impulse[]): Stretch[] {
 		const lag = lagBetween(impulse, moved, onset.ms);
 		stretches.push({
 			channel: impulse.sweep.channel,
-			fromSeconds: impulse.sweep.atSeconds,
-			toSeconds: next.sweep.atSeconds,
+			fromSeconds: passesAt(impulse),
+			toSeconds: passesAt(next),
 			ms: lag.ms + nearMs,
 			likeness: lag.likeness,
 		});
 	}
 
 	return stretches;
+}
+
+/** Middle of the band in which sweeps are aligned, hertz. */
+const alignedAtHertz = 2500;
+
+/**
+When a sweep passes the band that is looked at, seconds of the file: with the clock off by δ, what was played at t is found
+δ·t late, and long and short sweeps pass at different times after their starts.
+*/
+function passesAt({sweep: {law, atSeconds}}: Impulse): number {
+	return atSeconds + sweepTime(law, alignedAtHertz);
 }

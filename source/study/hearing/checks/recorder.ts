@@ -1,5 +1,6 @@
 import {finding} from '../../../profile/finding.ts';
 import {median} from '../../../science/numeric/statistics.ts';
+import {sweepTime} from '../../../science/signal/sweep.ts';
 import type {HearingFinding} from '../facts.ts';
 import type {HeardPlaying} from '../heardPlaying.ts';
 import {meanPower} from '../noise.ts';
@@ -64,12 +65,23 @@ function peaks(recorded: Recorded, seconds: number): {peak: number; flat: number
 }
 
 /** Bursts of the opening that are not there: something slept through the start, or swallowed it. */
-function opening({round}: HeardPlaying, recorded: Recorded): HearingFinding[] {
+function opening({round, impulses}: HeardPlaying, recorded: Recorded): HearingFinding[] {
+	const main = impulses.find(({sweep}) => sweep.pass === 'main')?.sweep;
+	if (!main) return [];
+	const sweep = stretchOf(
+		recorded,
+		main.atSeconds + sweepTime(main.law, 100),
+		main.atSeconds + sweepTime(main.law, 300),
+	);
+	const expected = meanPower(sweep, 0, sweep.length) * 10 ** ((round.burstLevelDbfs - main.levelDbfs) / 10);
 	const mains = round.bursts.filter(({channel}) => !channel.startsWith('LFE'));
 	const powers = mains.map(({atSeconds, seconds}) => {
 		const during = stretchOf(recorded, atSeconds + 0.05, atSeconds + seconds);
 		const before = stretchOf(recorded, atSeconds - 0.4, atSeconds - 0.05);
-		return meanPower(during, 0, during.length) / Math.max(1e-20, meanPower(before, 0, before.length));
+		const noise = meanPower(before, 0, before.length);
+		// Noise that would cover a burst hides whether it was there.
+		if (8 * noise > expected) return Number.POSITIVE_INFINITY;
+		return meanPower(during, 0, during.length) / Math.max(1e-20, noise);
 	});
 	// Only bursts at the beginning can be swallowed: a silent channel later on is another matter.
 	const heardFrom = powers.findIndex(ratio => ratio > 4);
