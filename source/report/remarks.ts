@@ -28,6 +28,12 @@ export function sentenceCount(remarks: readonly Sayable[], say: Say): number {
 	return foldedTexts(remarks, say).length;
 }
 
+/** The names of what a finding is about, one by one, so that no name is said twice. */
+function subjectsOf({about}: Sayable, subject: string | undefined, say: Say): string[] {
+	if (subject === undefined) return [];
+	return typeof about === 'object' ? about.map(id => say.name(id)) : [subject];
+}
+
 /** Each sentence with its subject before it; those that differ by their subject alone become one. */
 function foldedTexts(remarks: readonly Sayable[], say: Say): string[] {
 	const groups = new Map<string, {subjects: string[]; said: string}>();
@@ -35,7 +41,8 @@ function foldedTexts(remarks: readonly Sayable[], say: Say): string[] {
 		const {subject, said} = saidParts(remark, say);
 		const key = subject === undefined ? said : `${remark.code}\n${said}`;
 		const group = groups.get(key) ?? {subjects: [], said};
-		if (subject !== undefined && !group.subjects.includes(subject)) group.subjects.push(subject);
+		for (const one of subjectsOf(remark, subject, say))
+			if (!group.subjects.includes(one)) group.subjects.push(one);
 		groups.set(key, group);
 	}
 

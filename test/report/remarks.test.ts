@@ -1,4 +1,5 @@
 import {expect, test} from 'vitest';
+import {finding} from '../../source/profile/finding.ts';
 import {remarkLines} from '../../source/report/remarks.ts';
 import {distinct} from '../../source/report/said/said.ts';
 import {exampleSay as say} from './exampleSolution.ts';
@@ -43,4 +44,15 @@ test('`remarkLines` says once, with all names, what is said alike of several', (
 test('`remarkLines` folds no texts that name their subject within a sentence', () => {
 	const within = [note, {...note, about: 'FR'}].map(each => ({...each, text: `Move ${each.about} nearer.`}));
 	expect(remarkLines(within, 80, say).slice(2)).toEqual(['  - Move FL nearer.', '  - Move FR nearer.']);
+});
+
+test('`remarkLines` names each thing once where one finding is about several', () => {
+	const weighted = (about: string[]) =>
+		finding('note', 'weighting-corrected', about, {
+			weighting: 'C',
+			offDb: -1.46,
+			signal: {kind: 'pink', fromHertz: 30, toHertz: 80},
+		});
+	const [line] = remarkLines([weighted(['FL']), weighted(['FR']), weighted(['FL', 'FR'])], 200, say).slice(2);
+	expect(line).toMatch(/^ {2}- Front left and Front right: C weighting/);
 });

@@ -41,7 +41,7 @@ export const timingSentences: Sentences<TimingFacts> = {
 			return [`${length(metres)} follows from the other tape readings; it was not read directly`];
 		// Where both read alike, no number is needed, and several are told at once.
 		return length(metres) === length(directMetres)
-			? ['all tape readings together are surer of its distance than the direct one, and agree with it']
+			? ['all tape readings together are surer than the distance read directly, and agree with it']
 			: [
 					`${length(metres)} from all tape readings together, surer than the ${length(directMetres)} read directly`,
 				];
