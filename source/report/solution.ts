@@ -4,6 +4,7 @@ import {formatLength} from '../profile/units/length.ts';
 import type {Dialled, Solution} from '../study/calibration/result.ts';
 import {solutionRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
+import {masterSentence} from './masterSentence.ts';
 import {remarkLines, sentenceCount} from './remarks.ts';
 import {crossoverReasonSentences} from './said/crossover.ts';
 import {sayIn} from './said/say.ts';
@@ -161,16 +162,8 @@ function subsTable(profile: Profile, solution: Solution, {width, lengthUnit}: So
 }
 
 function closingLines(solution: Solution, width: number): string[] {
-	const {masterVolumeChangeDb: master, worstTimingErrorMs: timing, worstLevelErrorDb: level} = solution;
-	const sentences: string[] = [];
-	if (master !== undefined) {
-		sentences.push(
-			Math.abs(master) < 0.05
-				? 'Master volume: leave it as it is.'
-				: `Master volume: turn it ${master > 0 ? 'up' : 'down'} by ${formatNumber(Math.abs(master), 1)} dB.`,
-		);
-	}
-
+	const {worstTimingErrorMs: timing, worstLevelErrorDb: level} = solution;
+	const sentences = [masterSentence(solution) ?? []].flat();
 	const left = [
 		...(timing === undefined ? [] : [`${formatNumber(timing, 2)} ms`]),
 		...(level === undefined ? [] : [`${formatNumber(level, 2)} dB`]),

@@ -5,6 +5,7 @@ import {formatLength} from '../../profile/units/length.ts';
 import type {Solution} from '../../study/calibration/result.ts';
 import type {SheetData} from '../../study/comparison/sheetData.ts';
 import type {WiringResult} from '../../study/wiring/result.ts';
+import {masterSentence} from '../masterSentence.ts';
 import {sentenceOf} from '../said/said.ts';
 import {sayIn} from '../said/say.ts';
 import {sheetCautions} from './cautions.ts';
@@ -52,18 +53,18 @@ function warningsOf({profile, solution, set, isStale}: SheetData): string[] {
 	return warnings;
 }
 
+/** What is dialled in besides the channels: the low-pass of the LFE channel, and where the master volume stands. */
 function afterDialling(solution: Solution, set: SettingsSet | undefined): string[] {
-	const lines: string[] = [];
-	if (set?.lfeLowPassHertz !== undefined)
-		lines.push(`Low-pass for the LFE channel: ${set.lfeLowPassHertz} Hz`);
-	if (set?.masterVolumeDb !== undefined)
-		lines.push(`Master volume while measuring: ${formatSigned(set.masterVolumeDb, 1)} dB`);
-	const change = solution.masterVolumeChangeDb;
-	if (!set && change !== undefined && Math.abs(change) >= 0.05) {
-		lines.push(`Master volume: ${formatSigned(change, 1)} dB brings the seat to the target`);
-	}
-
-	return lines;
+	const lowPassHertz = set ? set.lfeLowPassHertz : solution.lfeLowPassHertz;
+	return [
+		...(lowPassHertz === undefined
+			? []
+			: [`Low-pass for the LFE channel: ${formatNumber(lowPassHertz, 0)} Hz`]),
+		...(set?.masterVolumeDb === undefined
+			? []
+			: [`Master volume while measuring: ${formatSigned(set.masterVolumeDb, 1)} dB`]),
+		...(set ? [] : [masterSentence(solution) ?? []].flat()),
+	];
 }
 
 function cableRow(cable: WiringResult['cables'][number], profile: Profile): CableRow {

@@ -65,7 +65,7 @@ export function planSvg(plan: SvgPlan): string {
 		({x, y, text}) =>
 			`<text x="${number(x)}" y="${number(y)}" stroke="#fff" stroke-width="6" paint-order="stroke">${escapeMarkup(text)}</text>`,
 	);
-	const names = points.map(({label}) => label).join(', ');
+	const names = points.map(({kind, label}) => (kind === 'screen' ? 'screen' : label)).join(', ');
 	return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${number(width + 2 * margin)} ${number(length + 2 * margin)}" role="img" aria-label="${escapeMarkup(`Floor plan, ${plan.widthText} by ${plan.lengthText}: ${names}`)}" font-family="Arial, sans-serif" font-size="${letterHeight}">
 <rect x="${margin}" y="${margin}" width="${number(width)}" height="${number(length)}" fill="none" stroke="#000" stroke-width="5"/>
 ${shapes.join('\n')}

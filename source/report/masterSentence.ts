@@ -1,0 +1,17 @@
+import {leastMasterChangeDb} from '../profile/practice.ts';
+import {formatNumber, formatSigned} from '../profile/units/decimalText.ts';
+import type {Solution} from '../study/calibration/result.ts';
+
+/**
+What to do with the master volume, as a sentence; nothing where it is not known. A change is never told as if it were a
+value: taken at its word it could be far too loud.
+*/
+export function masterSentence({
+	masterVolumeChangeDb: change,
+	masterVolumeDb: value,
+}: Pick<Solution, 'masterVolumeChangeDb' | 'masterVolumeDb'>): string | undefined {
+	if (change === undefined) return undefined;
+	if (Math.abs(change) < leastMasterChangeDb) return 'Master volume: leave it as it is.';
+	const to = value === undefined ? '' : `, to ${formatSigned(value, 1)} dB`;
+	return `Master volume: turn it ${change > 0 ? 'up' : 'down'} by ${formatNumber(Math.abs(change), 1)} dB${to}.`;
+}
