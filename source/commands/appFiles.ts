@@ -14,6 +14,7 @@ import {parseProfile, problemLines} from '../profile/file/parse.ts';
 import type {Profile} from '../profile/types.ts';
 import {visibleText} from '../profile/visibleText.ts';
 import type {Created, Files, Held, Listed} from '../ui/files.ts';
+import {writeSignals} from './writeSignals.ts';
 
 /** The user's files as the app sees them. What the disk refuses comes back as words; faults of the program are thrown. */
 export function appFiles(folder: string, now: () => Date): Files {
@@ -58,6 +59,7 @@ export function appFiles(folder: string, now: () => Date): Files {
 				const file = restoreProfileFile(removed);
 				return {ok: true, file, mark: readProfileFile(file).mark};
 			}),
+		writeSignals: (file, profile) => inWords(() => ({ok: true, path: writeSignals(file, profile)})),
 		copy: file =>
 			inWords(() => {
 				const {path, mark} = untouchedCopy(file, folder) ?? copyProfileFile(file, folder);

@@ -5,8 +5,9 @@ import {wrap} from './wrap.ts';
 
 const inDbfs = (level: number) => `${formatNumber(level, 0)} dBFS`;
 
-function content({what, spectrum}: SignalFile): string {
+function content({what, spectrum, row}: SignalFile): string {
 	if (what === 'count') return 'bursts';
+	if (row) return row.map(hertz => formatNumber(hertz, Number.isInteger(hertz) ? 0 : 1)).join(', ') + ' Hz';
 	if (spectrum?.kind === 'pink')
 		return `pink ${formatNumber(spectrum.fromHertz, 0)}–${formatNumber(spectrum.toHertz, 0)} Hz`;
 	return spectrum ? `${formatNumber(spectrum.hertz, Number.isInteger(spectrum.hertz) ? 0 : 1)} Hz` : '';
@@ -16,7 +17,7 @@ function content({what, spectrum}: SignalFile): string {
 export function signalLines(plan: SignalPlan, folder: string, width: number): string[] {
 	const unplaced = plan.order?.unplaced ?? [];
 	return [
-		`Written to ${folder}: ${plan.files.length} files, 48 kHz, 24 bit. All loop without a click.`,
+		`Written to ${folder}: ${plan.files.length} files, 48 kHz, 24 bit. All but the rows of tones loop without a click.`,
 		'',
 		...tableLines(
 			[

@@ -61,6 +61,8 @@ export type Files = {
 	readonly rescue: (profile: Profile) => Created;
 	/** Writes a text beside the profile's file, named after it with this ending; never over another file. */
 	readonly writeBeside: (file: string, ending: string, text: string) => Written;
+	/** Writes the test signals for a profile into a folder beside its file, named after it, with a text on how to play them. */
+	readonly writeSignals: (file: string, profile: Profile) => Written;
 	/** Marks a file as open here, so that whoever opens it too is told. `isForced` takes the mark from another. */
 	readonly hold: (file: string, isForced?: boolean) => Held;
 	/** Takes that mark away again. */

@@ -34,8 +34,7 @@ async function beginDen(terminal: OpenTerminal): Promise<void> {
 	terminal.type('n');
 	await terminal.waitFor('A name for this arrangement');
 	await answer(terminal, 'Den', 'Which speakers?');
-	await answer(terminal, '6', 'How many subwoofers?');
-	await answer(terminal, '', 'What does the tape show?');
+	await answer(terminal, '6', 'What does the tape show?');
 	await answer(terminal, '1', 'How does the receiver take distances?');
 	await answer(terminal, '3', '[Tape 0/8]');
 }
@@ -61,8 +60,12 @@ test('a 5.1.2 in feet and inches goes from an empty folder to settings, killed m
 	second.press('enter');
 	await second.waitFor('Top side right to Reference seat');
 	for (const [index, text] of distances.slice(5).entries()) {
-		await answer(second, text, index < 2 ? `[Tape ${index + 6}/8]` : 'How do the trims stand?');
+		await answer(second, text, index < 2 ? `[Tape ${index + 6}/8]` : 'anything in a line that is late');
 	}
+
+	await answer(second, '', 'Tape to the walls too?');
+	await answer(second, '', 'Where does the noise come from?');
+	await answer(second, '', 'How do the trims stand?');
 
 	await answer(second, '', 'Front left at Reference seat');
 	for (const [index, text] of levels.entries()) {

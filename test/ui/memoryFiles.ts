@@ -81,6 +81,11 @@ export function memoryFiles(
 			written.set(path, text);
 			return {ok: true, path};
 		},
+		writeSignals(file) {
+			const refusal = refusals.shift();
+			if (refusal) return {ok: false, text: refusal.text};
+			return {ok: true, path: `/memory/${file}-signals`};
+		},
 		hold(file, isForced = false) {
 			if (holders.get(file) === 'elsewhere' && !isForced)
 				return {ok: false, text: `${file} is open elsewhere.`};

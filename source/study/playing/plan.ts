@@ -1,6 +1,6 @@
 import {standingSettings} from '../../profile/ask/settings.ts';
 import {subsOf} from '../../profile/ask/subs.ts';
-import {isLfe} from '../../profile/channels.ts';
+import {isLfe, isOverhead} from '../../profile/channels.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import {type TestSpectrum, weightingOfSpectrum} from '../../science/acoustics/band.ts';
 import {type ChannelOrder, channelOrder} from '../../science/signal/channelMask.ts';
@@ -25,11 +25,15 @@ export const subBand = {kind: 'pink', fromHertz: 30, toHertz: 80} as const;
 /** One file to write. */
 export type SignalFile = {
 	readonly file: string;
-	readonly what: 'noise' | 'tone' | 'count';
+	readonly what: 'noise' | 'tone' | 'count' | 'row';
 	/** Absent for the counting file, which goes through all channels. */
 	readonly spectrum?: TestSpectrum;
-	/** The channel that sounds in a file of the layout; absent in mono files. */
+	/** The channel that sounds in a file of several channels; absent in mono files. */
 	readonly channel?: string;
+	/** Order of the channels in this file, where it is not that of the layout. */
+	readonly order?: ChannelOrder;
+	/** Tones one after the other, hertz: each with as many blips before it as its number. */
+	readonly row?: readonly number[];
 	/** Several that sound at once, each with a noise of its own. */
 	readonly together?: readonly string[];
 	/** RMS, dBFS with a full-scale sine as 0 dBFS; of the noise within the bursts in the counting file. */
@@ -42,10 +46,15 @@ export type SignalFile = {
 
 export type SignalPlan = {
 	readonly files: readonly SignalFile[];
-	/** Channel order and mask of the files in the layout's order; absent without a profile. */
+	/** Channel order and mask of the files in the layout's order, eight channels at most; absent without a profile. */
 	readonly order?: ChannelOrder;
 	readonly cautions: readonly string[];
 };
+
+/** What every player plays: left and right. */
+const twoChannels: ChannelOrder = {channels: ['FL', 'FR'], mask: 0x3, unplaced: []};
+/** Players and links take no more in one file. Common practice, no source. */
+const mostChannels = 8;
 
 const cautions = [
 	'Turn the master volume down before the first file, then up slowly to about 75 dB at the seat.',
@@ -99,8 +108,8 @@ const toneHertz = (hertz: number) => wholePeriodsHertz({hertz, sampleRateHz, len
 const twoDigits = (index: number) => String(index + 1).padStart(2, '0');
 
 /**
-The test signals that a room needs: noise and tones in mono, and with a profile each channel's noise, the tones of the
-blend and a counting file in the layout's channel order.
+The test signals that a room needs: left and right alone for any player, noise and tones in mono, and with a profile the
+tones of the blend in rows, each channel's noise and a counting file in the layout's channel order, up to eight channels.
 
 @param profile - Read: channels, subs, receiver, settings. Without one, mono files about 80 Hz.
 @param levelDbfs - RMS of all files, dBFS; files for an LFE channel are 10 dB lower, which playback makes up.
@@ -117,9 +126,9 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 		reads: reads(spectrum),
 		...(channel !== undefined && {channel}),
 	});
-	const toneFile = (file: string, hertz: number, use: string, channel?: string): SignalFile => {
+	const toneFile = (file: string, hertz: number, use: string): SignalFile => {
 		const spectrum = {kind: 'tone', hertz: toneHertz(hertz)} as const;
-		return {...noise(file, spectrum, use, channel), what: 'tone'};
+		return {...noise(file, spectrum, use), what: 'tone'};
 	};
 	const mono = [
 		noise('mains-noise.wav', mainsBand, 'Level of each speaker: play it into one channel at a time.'),
@@ -130,10 +139,51 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 		),
 		...tones.map(hertz => toneFile(`tone-${hertz}-hz.wav`, hertz, 'Blend: the front speaker with all subs.')),
 	];
-	if (!profile) return {files: mono, cautions};
-	const order = channelOrder(profile.channels.map(({id}) => id));
+	const has = (id: string) => !profile || profile.channels.some(channel => channel.id === id);
+	const sides = [
+		['FL', 'left'],
+		['FR', 'right'],
+	] as const;
+	const sideNoise = sides
+		.filter(([id]) => has(id))
+		.map(([id, side]) => ({
+			...noise(`${side}-noise.wav`, mainsBand, `Level of the front ${side}: two channels, any player.`, id),
+			order: twoChannels,
+		}));
+	const rowOf = (
+		file: string,
+		hertz: readonly number[],
+		channel: string,
+		own?: ChannelOrder,
+	): SignalFile => ({
+		file,
+		what: 'row',
+		row: hertz.map(toneHertz),
+		levelDbfs,
+		use: `Blend, once for each state: ${hertz.join(', ')} Hz into ${channel}, 12 s each, as many blips before a tone as its number.`,
+		channel,
+		...(own && {order: own}),
+	});
+	if (!profile) return {files: [...sideNoise, ...mono], cautions};
+	// Those at ear height first: what does not fit is read with the receiver's own noise.
+	const ids = profile.channels.map(({id}) => id);
+	const fitting = [...ids.filter(id => !isOverhead(id)), ...ids.filter(id => isOverhead(id))].slice(
+		0,
+		mostChannels,
+	);
+	const order = channelOrder(fitting);
+	const rows = groups
+		.filter(({playInto, hertz}) => has(playInto) && hertz.length > 0)
+		.map(({playInto, hertz}) => {
+			const side = sides.find(([id]) => id === playInto)?.[1];
+			return side
+				? rowOf(`${side}-tones.wav`, hertz, playInto, twoChannels)
+				: rowOf(`layout-tones-${playInto}.wav`, hertz, playInto);
+		});
 	return {
 		files: [
+			...sideNoise,
+			...rows,
 			...mono,
 			{
 				file: 'layout-count.wav',
@@ -151,17 +201,6 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 					id,
 				),
 			),
-			...groups
-				.filter(({playInto}) => order.channels.includes(playInto))
-				.flatMap(({playInto, hertz}) => hertz.map(f => [f, playInto] as const))
-				.map(([f, id]) =>
-					toneFile(
-						`layout-tone-${f}-hz-${id}.wav`,
-						f,
-						`Blend: the tone into ${id}, through bass management.`,
-						id,
-					),
-				),
 			...blendNoise(profile, groups, order, noise),
 		],
 		order,

@@ -18,6 +18,30 @@ import {
 /** Crest that noise is held to, dB: an amplifier and a small speaker bear the peaks, and it still sounds like noise. */
 const aimedCrestDb = 11;
 
+/** Each tone of a row has its blips, then sounds until its time is over. */
+const rowSlotSeconds = 12;
+/** Tones of a row swell and fade, so that none clicks. */
+const rowEdgeSeconds = 0.05;
+
+/** Tones one after the other, 12 s each: as many blips as its number, then the tone, which a slow meter settles on. */
+function toneRow(hertz: readonly number[], levelDbfs: number): Float64Array {
+	const slot = rowSlotSeconds * sampleRateHz;
+	const edge = rowEdgeSeconds * sampleRateHz;
+	const samples = new Float64Array(hertz.length * slot);
+	for (const [index, frequency] of hertz.entries()) {
+		const sound = tone({hertz: frequency, sampleRateHz, length: toneLength, levelDbfs});
+		const blips = countedBursts({noise: sound, sampleRateHz, count: index + 1});
+		samples.set(blips, index * slot);
+		for (let at = blips.length; at < slot; at++) {
+			const fromEnd = Math.min(at - blips.length, slot - 1 - at);
+			const swell = Math.min(1, fromEnd / edge);
+			samples[index * slot + at] = swell * sound[at % toneLength]!;
+		}
+	}
+
+	return samples;
+}
+
 /**
 Samples for the files of a plan. Noise of one band is made once and shared by all files at its level.
 
@@ -52,10 +76,10 @@ export function signalRenderer(plan: SignalPlan, random: () => number): (file: S
 		return samples;
 	};
 
-	const places = (channel: string | undefined, samples: Float64Array): WaveContent => {
-		if (channel === undefined || !plan.order) return {channels: [samples], sampleRateHz, mask: 0};
-		const channels = plan.order.channels.map(id => (id === channel ? samples : undefined));
-		return {channels, sampleRateHz, mask: plan.order.mask};
+	const places = (channel: string | undefined, samples: Float64Array, order = plan.order): WaveContent => {
+		if (channel === undefined || !order) return {channels: [samples], sampleRateHz, mask: 0};
+		const channels = order.channels.map(id => (id === channel ? samples : undefined));
+		return {channels, sampleRateHz, mask: order.mask};
 	};
 
 	const count = (levelDbfs: number): WaveContent => {
@@ -75,7 +99,8 @@ export function signalRenderer(plan: SignalPlan, random: () => number): (file: S
 		return {channels, sampleRateHz, mask: order.mask};
 	};
 
-	return ({what, spectrum, channel, together, levelDbfs}) => {
+	return ({what, spectrum, channel, together, levelDbfs, order, row}) => {
+		if (row) return places(channel, toneRow(row, levelDbfs), order);
 		if (what === 'count' || !spectrum) return count(levelDbfs);
 		if (together && plan.order && spectrum.kind === 'pink') {
 			// Each a noise of its own: one noise in all of them would add up by their places in the room.
@@ -90,6 +115,7 @@ export function signalRenderer(plan: SignalPlan, random: () => number): (file: S
 			spectrum.kind === 'tone'
 				? tone({hertz: spectrum.hertz, sampleRateHz, length: toneLength, levelDbfs})
 				: noiseOf(spectrum.fromHertz, spectrum.toHertz, levelDbfs),
+			order,
 		);
 	};
 }

@@ -28,8 +28,22 @@ function pressCalm(screen: WalkScreen, press: Press, world: World): Screen {
 	if (onPage) return kept(screen, onPage, world);
 	const {state, isLeaving} = pressRound(walkRound, screen.state, press, at);
 	if (isLeaving) return leave(screen, world);
-	return kept(screen, withPage({...screen, state}), world);
+	return granted(kept(screen, withPage({...screen, state}), world), world);
 }
+
+/** Does what an answer asked of the screen: the test signals go beside the profile, and it is said where. */
+function granted(screen: WalkScreen, world: World): WalkScreen {
+	if (!screen.state.wish) return screen;
+	const {file, state} = screen;
+	const written = world.files.writeSignals(file, state.subject);
+	const note = written.ok
+		? ({kind: 'note', text: `Written to ${written.path}. ${howToPlay}`} as const)
+		: ({kind: 'no', text: written.text} as const);
+	return {...screen, state: {...state, wish: undefined, notes: [...state.notes, note]}};
+}
+
+const howToPlay =
+	'From a stick or streamer: left-noise.wav first, no upmixing; the others are told in README.txt.';
 
 /** Home again, with everything on disk; where that is refused the walk stays and says so. */
 function leave(screen: WalkScreen, world: World): Screen {

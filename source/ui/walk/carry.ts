@@ -12,7 +12,7 @@ export type Carried = {
 };
 
 /** Questions that a round from an older one does not ask again: cables, walls and further seats are as they were. */
-const notAgain = ['tape:links:none', 'tape:walls:no', 'meter:seats:no'];
+const notAgain = ['tape:links:none', 'tape:walls:no', 'meter:sound:receiver', 'meter:seats:no'];
 
 /**
 A new round from an older profile: every reading comes along with its day, and what stands in the boxes as it was

@@ -90,7 +90,7 @@ export function entryOf<Subject>(
 ): Prompt<Subject> | undefined {
 	const page = own.findIndex(({kind}) => kind === 'page');
 	return (
-		own.slice(0, Math.max(0, page)).find(one => isOpen(one) && comes(one, skipped)) ??
+		own.slice(0, page < 0 ? own.length : page).find(one => isOpen(one) && comes(one, skipped)) ??
 		own.find(({kind}) => kind === 'page') ??
 		own.find(one => isOpen(one) && one.isRequired) ??
 		own.find(isOpen) ??

@@ -48,6 +48,8 @@ export type RoundState<Subject> = {
 	readonly latest?: string;
 	/** Prompt that an open drawer leads back to. */
 	readonly cameFrom?: string;
+	/** What the screen is to do for the latest answer. */
+	readonly wish?: 'signals';
 	readonly past: ReadonlyArray<{readonly subject: Subject; readonly promptId: string}>;
 };
 
@@ -82,6 +84,7 @@ export function calm<Subject>(state: RoundState<Subject>): RoundState<Subject> {
 		isPlanShown: false,
 		table: undefined,
 		jump: undefined,
+		wish: undefined,
 	};
 }
 

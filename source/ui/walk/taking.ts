@@ -20,7 +20,8 @@ export function take<Subject>(
 
 	const asked = taken.doubt === undefined ? undefined : replaceOrKeep(state, prompt, typed, taken, takenAt);
 	if (asked) return {...state, typed: '', asked, notes: []};
-	return weigh(round, state, prompt, typed, {...taken, label: taken.readAs});
+	const after = weigh(round, state, prompt, typed, {...taken, label: taken.readAs});
+	return taken.wish && after.subject !== state.subject ? {...after, wish: taken.wish} : after;
 }
 
 /** Where a value stands already, a doubtful one is asked about: does it replace that one, or count beside it? */

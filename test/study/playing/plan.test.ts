@@ -1,4 +1,5 @@
 import {expect, test} from 'vitest';
+import {layouts} from '../../../source/profile/generic/layouts.ts';
 import type {Profile} from '../../../source/profile/types.ts';
 import {planSignals} from '../../../source/study/playing/plan.ts';
 
@@ -16,6 +17,8 @@ const profile: Profile = {
 test('planSignals without a profile plans mono files about 80 Hz', () => {
 	const {files, order, cautions} = planSignals(undefined, -20);
 	expect(files.map(({file}) => file)).toEqual([
+		'left-noise.wav',
+		'right-noise.wav',
 		'mains-noise.wav',
 		'sub-noise.wav',
 		'tone-64-hz.wav',
@@ -43,10 +46,32 @@ const crossed = (hertz: number): Profile => ({
 
 test('planSignals puts tones about the crossover that is set into each front speaker', () => {
 	const {files} = planSignals(crossed(100), -30);
-	expect(files.flatMap(({spectrum}) => (spectrum?.kind === 'tone' ? [spectrum.hertz] : []))).toEqual([
-		...[80, 100, 125],
-		...[80, 100, 125, 80, 100, 125, 80, 100, 125],
-	]);
+	const rows = files.filter(({row}) => row);
+	expect(rows.map(({file}) => file)).toEqual(['left-tones.wav', 'layout-tones-FC.wav', 'right-tones.wav']);
+	for (const {row} of rows) expect(row).toEqual([80, 100, 125]);
+});
+
+test('planSignals writes left alone and right alone in two channels, first of all', () => {
+	for (const of of [undefined, profile]) {
+		const [left, right] = planSignals(of, -30).files;
+		expect(left).toMatchObject({
+			file: 'left-noise.wav',
+			channel: 'FL',
+			order: {channels: ['FL', 'FR'], mask: 3},
+		});
+		expect(right).toMatchObject({
+			file: 'right-noise.wav',
+			channel: 'FR',
+			order: {channels: ['FL', 'FR'], mask: 3},
+		});
+	}
+});
+
+test('planSignals puts no more than eight channels into a file, those at ear height first', () => {
+	const channels = layouts['7.1.4'].map(id => ({id}));
+	const {order, files} = planSignals({...profile, channels}, -30);
+	expect(order!.channels).toEqual(['FL', 'FR', 'FC', 'LFE1', 'BL', 'BR', 'SiL', 'SiR']);
+	expect(files.filter(({channel}) => channel?.startsWith('Tp'))).toEqual([]);
 });
 
 test('planSignals plans noise an octave about the crossover, of the centre and of all fronts at once', () => {
@@ -63,7 +88,7 @@ test('planSignals plans noise an octave about the crossover, of the centre and o
 
 test('planSignals plans no tone that a file cannot hold', () => {
 	const {files} = planSignals(crossed(100_000), -30);
-	expect(files.filter(({what}) => what === 'tone')).toEqual([]);
+	expect(files.filter(({what}) => what === 'tone' || what === 'row')).toEqual([]);
 });
 
 test('planSignals plans noise for each channel in the order of the file, LFE 10 dB lower and in the sub band', () => {

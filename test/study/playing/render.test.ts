@@ -19,13 +19,16 @@ const plan = planSignals(profile, -30);
 const render = signalRenderer(plan, seededRandom(1));
 
 test('signalRenderer gives every noise and tone file its stated level, in its channel alone', () => {
-	for (const file of plan.files.filter(({what, together}) => what !== 'count' && !together)) {
+	for (const file of plan.files.filter(
+		({what, together}) => what !== 'count' && what !== 'row' && !together,
+	)) {
 		const {channels, mask} = render(file);
-		const place = file.channel === undefined ? 0 : plan.order!.channels.indexOf(file.channel);
+		const order = file.order ?? plan.order!;
+		const place = file.channel === undefined ? 0 : order.channels.indexOf(file.channel);
 		expect(levelDbfs(channels[place]!)).toBeCloseTo(file.levelDbfs, 6);
 		expect(channels.filter(samples => samples !== undefined).length).toBe(1);
-		expect(channels.length).toBe(file.channel === undefined ? 1 : 3);
-		expect(mask).toBe(file.channel === undefined ? 0 : 0xb);
+		expect(channels.length).toBe(file.channel === undefined ? 1 : order.channels.length);
+		expect(mask).toBe(file.channel === undefined ? 0 : order.mask);
 	}
 });
 
@@ -58,4 +61,23 @@ test('signalRenderer gives the same samples for the same seed', () => {
 	const [file] = plan.files;
 	const [one, other] = [again, signalRenderer(plan, seededRandom(1))].map(make => make(file!).channels[0]!);
 	expect(one!.every((value, index) => value === other![index])).toBe(true);
+});
+
+test('a row holds 12 s a tone, as many blips before each as its number', () => {
+	const file = plan.files.find(({what}) => what === 'row')!;
+	const samples = render(file).channels[0]!;
+	expect(samples.length).toBe(file.row!.length * 12 * sampleRateHz);
+	for (const index of file.row!.keys()) {
+		const from = index * 12 * sampleRateHz;
+		const millisecond = sampleRateHz / 1000;
+		// Loudness of each 10 ms; a rise from silence is a blip, the last one the tone itself.
+		const isOn = Array.from({length: 1200}, (_, at) =>
+			samples
+				.subarray(from + at * 10 * millisecond, from + (at + 1) * 10 * millisecond)
+				.some(value => Math.abs(value) > 1e-3),
+		);
+		expect(isOn.filter((on, at) => on && !isOn[at - 1])).toHaveLength(index + 2);
+		const level = levelDbfs(samples.slice(from + 5 * sampleRateHz, from + 10 * sampleRateHz));
+		expect(level).toBeCloseTo(file.levelDbfs, 1);
+	}
 });

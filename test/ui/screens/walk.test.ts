@@ -39,8 +39,8 @@ function walk(): WalkScreen {
 
 const onDisk = () => files.kept.get('den')!;
 const tapeValues = ['9-4', '9-2', '9-5', '6', '6-1', '7', '7-1', '11-2'];
-/** Nothing late in a line, no walls. */
-const noOffers = ['', ''];
+/** Nothing late in a line, no walls, the receiver’s own noise. */
+const noOffers = ['', '', ''];
 const levels = ['74.2', '73.1', '74.9', '75.3', '74.8', '72.2', '71.9', '78.3'];
 
 describe('the quick round of a 5.1.2', () => {
@@ -92,6 +92,16 @@ describe('the quick round of a 5.1.2', () => {
 		const parsed = parseProfile(JSON.stringify(onDisk()), 'den');
 		expect(parsed).toMatchObject({ok: true, profile: {walk: {prompt: 'dialIn'}}});
 	});
+});
+
+test('files to play are written beside the profile, and it is said where', () => {
+	type(...tapeValues, '', '', '2');
+	expect(walk().state.promptId).toBe('meter:start');
+	expect(walk().state.notes.at(-1)!.text).toContain('/memory/den-signals');
+	files.refusals.push({why: 'failed', text: 'The disk is full.'});
+	press({key: 'up'});
+	screen = pressAll(screen, [...pressesOf('2', {}), enter], world);
+	expect(onDisk().walk?.answered).toContain('meter:sound:files');
 });
 
 describe('every answer is on disk before the next question', () => {

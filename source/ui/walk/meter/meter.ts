@@ -9,6 +9,7 @@ import type {Stop} from '../stop.ts';
 import {anchorPrompts} from './anchor.ts';
 import {briefNoise, foundPrompts, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
+import {soundPrompt} from './sound.ts';
 
 const mainsNoise: Signal = {kind: 'pink', fromHertz: 500, toHertz: 2000};
 const bassNoise: Signal = {kind: 'pink', fromHertz: 30, toHertz: 80};
@@ -51,6 +52,7 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 	const own = sources.map(source => at(source, reference.id, true));
 	const isNeeded = own.some(({isAnswered}) => !isAnswered);
 	return [
+		soundPrompt(profile),
 		...foundPrompts(profile),
 		...anchorPrompts(profile, reference.id, mainsNoise, isNeeded),
 		...own,

@@ -19,6 +19,8 @@ export type Taken<Subject> =
 			readonly doubt?: string;
 			/** Words to show with it, such as a caution. */
 			readonly hint?: string;
+			/** What the screen does for it: write the test signals beside the profile. */
+			readonly wish?: 'signals';
 	  }
 	| {readonly kind: 'ask'; readonly question: string; readonly choices: readonly AskedChoice<Subject>[]}
 	| {readonly kind: 'no'; readonly why: string};

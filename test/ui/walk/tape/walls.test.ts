@@ -19,7 +19,7 @@ test('the walls are offered once after the distances to the seat, and Enter goes
 	const offer = answered(taped, 'tape:links', '1');
 	expect(offer.promptId).toBe('tape:walls');
 	const passed = reduceRound(walkRound, offer, {kind: 'take', takenAt});
-	expect(passed.promptId).toBe('meter:start');
+	expect(passed.promptId).toBe('meter:sound');
 	expect(answered(passed.subject, 'tape:FL:seat1', '2.5m').promptId).not.toBe('tape:walls');
 });
 
