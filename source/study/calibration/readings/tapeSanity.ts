@@ -1,11 +1,13 @@
 import {ceilingHeights} from '../../../profile/ask/ceiling.ts';
 import {otherSide} from '../../../profile/ask/otherSide.ts';
+import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
 import {askedAsymmetry, leastEarMetres, longestHomeMetres} from '../../../profile/practice.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {holdingOf} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
+import {swappedDigits} from '../../survey/swappedDigits.ts';
 import type {Remark} from '../result.ts';
 import {inLength, remark} from '../words.ts';
 
@@ -115,19 +117,31 @@ function isSameStretch(a: TapeReading, b: TapeReading): boolean {
 	return (a.from === b.from && a.to === b.to) || (a.from === b.to && a.to === b.from);
 }
 
+/** A difference of sides below this is no slip of the pen; with its digits swapped a length meets the other side this closely. */
+const swapMetres = 0.1;
+const swapToleranceMetres = 0.02;
+
 function asymmetry(profile: Profile, reading: TapeReading, end: string): Remark | undefined {
 	const partner = otherSide(end);
 	if (!partner || !profile.channels.some(({id}) => id === partner)) return undefined;
 	const seat = reading.from === end ? reading.to : reading.from;
-	if (!profile.seats.some(({id}) => id === seat)) return undefined;
+	// Only where the seat is made for both sides: at any other one of them is nearer.
+	if (seat !== referenceSeat(profile).id) return undefined;
 	const others = (profile.tape ?? []).filter(
 		other => !other.setAside && isSameStretch(other, {...reading, from: partner, to: seat}),
 	);
 	if (others.length === 0) return undefined;
 	const mean = others.reduce((sum, {metres}) => sum + metres, 0) / others.length;
 	const difference = reading.metres - mean;
-	if (Math.abs(difference) <= Math.max(askedAsymmetry.metres, askedAsymmetry.share * mean)) return undefined;
 	const unit = profile.lengthUnit;
-	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, but ${nameOf(profile, partner)} is at ${inLength(mean, unit)}.${slip(reading.metres, mean)} If they really stand that differently, keep it; else measure again.`;
+	const isUneven = Math.abs(difference) > Math.max(askedAsymmetry.metres, askedAsymmetry.share * mean);
+	const swapped = swappedDigits(reading.metres, unit ?? 'm').find(
+		({metres}) => Math.abs(difference) >= swapMetres && Math.abs(metres - mean) < swapToleranceMetres,
+	);
+	if (!isUneven && !swapped) return undefined;
+	const cause = swapped
+		? ` Two swapped digits would make it ${inLength(swapped.metres, unit)}.`
+		: slip(reading.metres, mean);
+	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, but ${nameOf(profile, partner)} is at ${inLength(mean, unit)}.${cause} If they really stand that differently, keep it; else measure again.`;
 	return remark('doubt', 'tape-left-right', text, end);
 }

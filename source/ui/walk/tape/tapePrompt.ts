@@ -1,7 +1,7 @@
 import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
 import type {LengthUnit, Profile, TapeReading} from '../../../profile/types.ts';
-import {formatLength, type LengthChoice, readLength} from '../../../profile/units/length.ts';
+import {formatLength, type LengthChoice} from '../../../profile/units/length.ts';
 import {remarkOnTape} from '../../../study/calibration/readings/sanity.ts';
 import {asideText, carriedText} from '../carry.ts';
 import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
@@ -11,6 +11,7 @@ import type {Prompt, Taken, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {lastOf, takenFrom} from '../prompt/taken.ts';
 import {sayFor} from '../sayFor.ts';
+import {readTaped} from './readTaped.ts';
 
 export type TapeQuestion = {
 	readonly id: string;
@@ -44,7 +45,7 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 		...lastOf(readings),
 		isAnswered: readings.some(({setAside}) => !setAside),
 		take(subject, text, taking) {
-			const reading = readLength(text, unit);
+			const reading = readTaped(text, unit);
 			const made = (value: LengthChoice): TapeReading => ({
 				from,
 				to,

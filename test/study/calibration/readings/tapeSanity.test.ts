@@ -50,6 +50,17 @@ test('the reading itself, already in the profile, is not its own repeat', () => 
 	expect(remarkOnTape(emptyRoom({tape: [reading]}), reading)).toEqual([]);
 });
 
+test('swapped digits beside the other side are asked about; at another seat sides differ by right', () => {
+	const profile = emptyRoom({tape: [{from: 'middle', to: 'FR', metres: 2.24}]});
+	const [remark] = remarkOnTape(profile, tape('FL', 2.42));
+	expect(remark).toMatchObject({kind: 'doubt', code: 'tape-left-right'});
+	expect(remark!.text).toContain('Two swapped digits would make it 2.24 m');
+	expect(remarkOnTape(profile, tape('FL', 2.31))).toEqual([]);
+	const seats = [...profile.seats, {id: 'side', name: 'Side'}];
+	const beside = {...profile, seats, tape: [{from: 'side', to: 'FR', metres: 2.08}]};
+	expect(remarkOnTape(beside, {...tape('FL', 2.92), from: 'side'})).toEqual([]);
+});
+
 test('a left speaker far from where the right one stands is asked about', () => {
 	const profile = emptyRoom({tape: [{from: 'middle', to: 'FR', metres: 3}]});
 	const [remark] = remarkOnTape(profile, tape('FL', 4));
