@@ -7,6 +7,7 @@ import {saidJson} from '../report/said/json.ts';
 import {distinct, type Sayable} from '../report/said/said.ts';
 import {sayIn} from '../report/said/say.ts';
 import {wrap} from '../report/wrap.ts';
+import {partsWith} from '../study/calibration/parts.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
 import {type Command, exitCode} from './command.ts';
@@ -37,9 +38,10 @@ export const command: Command = {
 
 		const lengthUnit = context.flags.length as LengthUnit | undefined;
 		const profile = forResult(context, {...parsed.profile, ...(lengthUnit && {lengthUnit})});
+		const network = adjustNetwork(profile);
 		const remarks = distinct<Sayable>([
-			...solutionRemarks(solve(profile)),
-			...adjustNetwork(profile).remarks,
+			...solutionRemarks(solve(profile, partsWith(profile, network))),
+			...network.remarks,
 		]);
 		const isSound = !hasProblem(remarks);
 		if (context.flags.json) {

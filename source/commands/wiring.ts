@@ -3,6 +3,7 @@ import {saidStep} from '../report/said/connecting.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
 import {cableLabels} from '../report/wiring/labels.ts';
+import {partsWith} from '../study/calibration/parts.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {standingOf} from '../study/comparison/sheetData.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
@@ -29,7 +30,9 @@ export const command: Command = {
 	],
 	async run(context) {
 		const profile = forResult(context, await profileFrom(context, context.input[0]!));
-		const result = wiring(profile, standingOf(adjustNetwork(profile), solve(profile)).positions);
+		const network = adjustNetwork(profile);
+		const solution = solve(profile, partsWith(profile, network));
+		const result = wiring(profile, standingOf(network, solution).positions);
 		const labels = context.flags.labels as string | undefined;
 		if (context.flags.json) {
 			context.out(

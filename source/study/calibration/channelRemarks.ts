@@ -1,29 +1,16 @@
 import {receiverOf} from '../../profile/ask/boxes.ts';
 import {channelOffsetOf} from '../../profile/ask/channelOffset.ts';
-import type {ChannelId, Profile} from '../../profile/types.ts';
-import type {SpeedOfSound} from '../../science/acoustics/air.ts';
-import type {CrossoverSuggestion} from './crossover/result.ts';
+import type {ChannelId} from '../../profile/types.ts';
+import type {Bench} from './bench.ts';
 import type {SolutionRemark} from './facts.ts';
-import type {SeatLevel} from './levels/levels.ts';
-import type {TrimResult} from './levels/trims.ts';
 import {middleOfOthers, repeatFindings, valueOfRepeat} from './readings/advice.ts';
 import {timingReason, trimReason} from './reasons.ts';
-import type {Arrival, TimingResult} from './timing/result.ts';
-
-export type Told = {
-	readonly profile: Profile;
-	readonly arrivals: ReadonlyMap<string, Arrival>;
-	readonly timed: TimingResult;
-	readonly levels: ReadonlyMap<string, SeatLevel>;
-	readonly trimmed: TrimResult | undefined;
-	readonly targetDb: number;
-	readonly air: SpeedOfSound;
-	readonly crossovers: CrossoverSuggestion;
-};
+import type {Worked} from './worked.ts';
 
 /** The reasons behind one channel's settings, and whether another reading would change them. */
-export function channelRemarks(told: Told, id: ChannelId): SolutionRemark[] {
-	const {profile, arrivals, timed, levels, trimmed, targetDb, air, crossovers} = told;
+export function channelRemarks(bench: Bench, worked: Worked, id: ChannelId): SolutionRemark[] {
+	const {profile, targetDb, air, crossovers} = bench;
+	const {arrivals, timed, levels, trimmed} = worked;
 	const remarks: SolutionRemark[] = [];
 	const arrival = arrivals.get(id);
 	const timing = timed.channels.get(id);
@@ -32,7 +19,7 @@ export function channelRemarks(told: Told, id: ChannelId): SolutionRemark[] {
 		remarks.push(timingReason(profile, arrival, latest, timing, air.metresPerSecond));
 	}
 
-	const level = levels.get(id);
+	const level = levels.mains.get(id);
 	const trim = trimmed?.channels.get(id);
 	if (level && trim && trimmed) {
 		const wantedDb = targetDb + channelOffsetOf(profile, id);

@@ -9,6 +9,7 @@ import {suggestedHertz} from '../calibration/blend/blendInputs.ts';
 import {centreOf, commonHertz, frontsOf, isBlended} from '../calibration/blend/inputs.ts';
 import {noiseOf} from '../calibration/blend/planned.ts';
 import {blendTones} from '../calibration/blend/tonesOf.ts';
+import {suggestCrossovers} from '../calibration/crossover/suggest.ts';
 
 export const sampleRateHz = 48_000;
 /** One loop of noise, samples: 5.46 s. The meter's mean over one whole loop is the exact level. */
@@ -73,7 +74,7 @@ function toneGroups(
 	const usual = [{playInto: 'FC', crossoverHertz: 80, hertz: blendTones(80)}];
 	if (!profile || subsOf(profile).length === 0) return usual;
 	const decided = standingSettings(profile);
-	const suggested = suggestedHertz(profile);
+	const suggested = suggestedHertz(suggestCrossovers(profile));
 	// No room crosses over up there, but a profile may say so, and a file cannot hold it.
 	const canPlay = (hertz: number) => hertz < highestToneHertz;
 	const groups = frontsOf(profile).flatMap(id => {

@@ -6,13 +6,15 @@ import {type SolutionRow, solutionRows} from '../../report/solutionRows.ts';
 import type {Solution} from '../../study/calibration/result.ts';
 import {solve} from '../../study/calibration/solve.ts';
 import {derived} from '../derived.ts';
+import {costlyParts} from './costlyParts.ts';
 import {lengthUnitOf} from './lengthUnits.ts';
 import {measuredOf} from './measured.ts';
 import {sayFor} from './sayFor.ts';
 
 /** The solution of a profile. Keys that only move or type cost nothing here. */
-export const solutionOf: (profile: Profile) => Solution = derived({measured: measuredOf}, ({measured}) =>
-	solve(measured),
+export const solutionOf: (profile: Profile) => Solution = derived(
+	{measured: measuredOf, parts: costlyParts},
+	({measured, parts}) => solve(measured, parts),
 );
 
 /** Rows of the settings table for a profile, with what moved since `previous` told in words. */

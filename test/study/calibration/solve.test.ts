@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
+import {observe} from '../../../source/profile/ask/readings.ts';
 import type {ChannelId, MeterReading, Profile, TapeReading} from '../../../source/profile/types.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
+import {measuredDistance} from '../../../source/study/calibration/timing/distances.ts';
 import {emptyRoom, level, tape} from './room.ts';
 import {sentence} from './sentence.ts';
 
@@ -99,13 +101,13 @@ describe('distances', () => {
 	test('a surer distance from all tape readings is used, and said; a suspected one is not', () => {
 		const profile = emptyRoom({tape: [tape('FL', 3)]});
 		const net = {metres: 3.004, sigmaMetres: 0.001};
-		const used = solve(profile, new Map([['middle\nFL', net]])).channels[0]!;
+		const measured = (adjusted: typeof net & {isSuspected?: boolean}) =>
+			measuredDistance(profile, observe(profile), 'middle', 'FL', new Map([['middle\nFL', adjusted]]))!;
+		const used = measured(net);
 		expect(used.distance).toMatchObject({metres: 3.004, from: 'network'});
 		expect(used.remarks.map(({code}) => code)).toContain('distance-from-network');
-		const suspected = solve(profile, new Map([['middle\nFL', {...net, isSuspected: true}]]));
-		expect(suspected.channels[0]!.distance).toMatchObject({metres: 3, from: 'reading'});
-		const vague = solve(profile, new Map([['middle\nFL', {...net, sigmaMetres: 0.05}]]));
-		expect(vague.channels[0]!.distance!.from).toBe('reading');
+		expect(measured({...net, isSuspected: true}).distance).toMatchObject({metres: 3, from: 'reading'});
+		expect(measured({...net, sigmaMetres: 0.05}).distance.from).toBe('reading');
 	});
 
 	test('the uncertainty of a delay holds that of tape and of the speed of sound', () => {

@@ -11,27 +11,6 @@ export const relativeGrid = Float64Array.from({length: gridPoints}, (_, index) =
 const fineSteps = 480;
 const strides = [20, 4, 1] as const;
 
-/**
-Cosine and sine of the turn that each delay makes at each grid frequency. As delays are counted in periods of the
-crossover and frequencies relative to it, one table serves every crossover. Shape (481 × 49), row by row; a row is made
-when it is first wanted, as a search meets few of them.
-*/
-const turns = {
-	cosine: new Float64Array((fineSteps + 1) * gridPoints),
-	sine: new Float64Array((fineSteps + 1) * gridPoints),
-	isMade: new Uint8Array(fineSteps + 1),
-};
-
-function makeRow(step: number): void {
-	for (let point = 0; point < gridPoints; point += 1) {
-		const angle = 2 * Math.PI * relativeGrid[point]! * (step / fineSteps - 0.5);
-		turns.cosine[step * gridPoints + point] = Math.cos(angle);
-		turns.sine[step * gridPoints + point] = Math.sin(angle);
-	}
-
-	turns.isMade[step] = 1;
-}
-
 export type Pairing = {
 	/** Largest minus smallest level of the sum over the grid at the best alignment, dB. */
 	readonly rippleDb: number;
@@ -71,54 +50,117 @@ export function subSide(sub: AnalogFilter, subLow: AnalogFilter, grid: Float64Ar
 	return curve;
 }
 
-const energies = new Float64Array(gridPoints);
-const inPhase = new Float64Array(gridPoints);
-const quadrature = new Float64Array(gridPoints);
+/** Tells how well two paths add up; see `judgePairing`. */
+export type PairingJudge = typeof judgePairing;
 
-/** Energies and cross terms of the two sides, written to the arrays above. */
-function prepare(mains: ComplexCurve, sub: ComplexCurve): void {
-	for (let point = 0; point < gridPoints; point += 1) {
-		const a = mains.real[point]!;
-		const b = mains.imaginary[point]!;
-		const c = sub.real[point]!;
-		const d = sub.imaginary[point]!;
-		energies[point] = a * a + b * b + c * c + d * d;
-		// 2·Re(conj(mains)·sub·e^(−jθ)) = in phase · cos θ + quadrature · sin θ.
-		inPhase[point] = 2 * (a * c + b * d);
-		quadrature[point] = 2 * (a * d - b * c);
-	}
-}
+/** A judge of pairings for one ranking: its tables serve all speakers and choices of it. */
+export function pairingJudge(): PairingJudge {
+	// Cosine and sine of the turn that each delay makes at each grid frequency. As delays are counted in periods of the
+	// crossover and frequencies relative to it, one table serves every crossover. Shape (481 × 49), row by row; a row is
+	// made when it is first wanted, as a search meets few of them.
+	const cosines = new Float64Array((fineSteps + 1) * gridPoints);
+	const sines = new Float64Array((fineSteps + 1) * gridPoints);
+	const isMade = new Uint8Array(fineSteps + 1);
+	const energies = new Float64Array(gridPoints);
+	const inPhase = new Float64Array(gridPoints);
+	const quadrature = new Float64Array(gridPoints);
 
-/** Ratio of the largest to the smallest energy of the sum, for one row of the table; infinite where it cancels. */
-function rangeAtStep(step: number, sign: number, giveUpAbove: number): number {
-	let low = Number.POSITIVE_INFINITY;
-	let high = 0;
-	const row = step * gridPoints;
-	if (turns.isMade[step] === 0) makeRow(step);
-	for (let point = 0; point < gridPoints; point += 1) {
-		const cross =
-			inPhase[point]! * turns.cosine[row + point]! + quadrature[point]! * turns.sine[row + point]!;
-		const energy = energies[point]! + sign * cross;
-		if (energy < low) low = energy;
-		if (energy > high) high = energy;
-		if (high > giveUpAbove * low) return Number.POSITIVE_INFINITY;
+	function makeRow(step: number): void {
+		for (let point = 0; point < gridPoints; point += 1) {
+			const angle = 2 * Math.PI * relativeGrid[point]! * (step / fineSteps - 0.5);
+			cosines[step * gridPoints + point] = Math.cos(angle);
+			sines[step * gridPoints + point] = Math.sin(angle);
+		}
+
+		isMade[step] = 1;
 	}
 
-	return high / low;
-}
-
-function rippleAt(periods: number, sign: number): number {
-	let low = Number.POSITIVE_INFINITY;
-	let high = 0;
-	for (let point = 0; point < gridPoints; point += 1) {
-		const angle = 2 * Math.PI * relativeGrid[point]! * periods;
-		const cross = inPhase[point]! * Math.cos(angle) + quadrature[point]! * Math.sin(angle);
-		const energy = energies[point]! + sign * cross;
-		if (energy < low) low = energy;
-		if (energy > high) high = energy;
+	/** Energies and cross terms of the two sides, written to the arrays above. */
+	function prepare(mains: ComplexCurve, sub: ComplexCurve): void {
+		for (let point = 0; point < gridPoints; point += 1) {
+			const a = mains.real[point]!;
+			const b = mains.imaginary[point]!;
+			const c = sub.real[point]!;
+			const d = sub.imaginary[point]!;
+			energies[point] = a * a + b * b + c * c + d * d;
+			// 2·Re(conj(mains)·sub·e^(−jθ)) = in phase · cos θ + quadrature · sin θ.
+			inPhase[point] = 2 * (a * c + b * d);
+			quadrature[point] = 2 * (a * d - b * c);
+		}
 	}
 
-	return rangeDb(low, high);
+	/** Ratio of the largest to the smallest energy of the sum, for one row of the table; infinite where it cancels. */
+	function rangeAtStep(step: number, sign: number, giveUpAbove: number): number {
+		let low = Number.POSITIVE_INFINITY;
+		let high = 0;
+		const row = step * gridPoints;
+		if (isMade[step] === 0) makeRow(step);
+		for (let point = 0; point < gridPoints; point += 1) {
+			const cross = inPhase[point]! * cosines[row + point]! + quadrature[point]! * sines[row + point]!;
+			const energy = energies[point]! + sign * cross;
+			if (energy < low) low = energy;
+			if (energy > high) high = energy;
+			if (high > giveUpAbove * low) return Number.POSITIVE_INFINITY;
+		}
+
+		return high / low;
+	}
+
+	function rippleAt(periods: number, sign: number): number {
+		let low = Number.POSITIVE_INFINITY;
+		let high = 0;
+		for (let point = 0; point < gridPoints; point += 1) {
+			const angle = 2 * Math.PI * relativeGrid[point]! * periods;
+			const cross = inPhase[point]! * Math.cos(angle) + quadrature[point]! * Math.sin(angle);
+			const energy = energies[point]! + sign * cross;
+			if (energy < low) low = energy;
+			if (energy > high) high = energy;
+		}
+
+		return rangeDb(low, high);
+	}
+
+	return judge;
+
+	function judge(
+		mains: ComplexCurve,
+		sub: ComplexCurve,
+		crossoverHertz: number,
+		canInvert: boolean,
+		offByMs: number,
+	): Pairing {
+		prepare(mains, sub);
+		let best = {step: fineSteps / 2, sign: 1, range: Number.POSITIVE_INFINITY};
+		for (const sign of canInvert ? [1, -1] : [1]) {
+			let found = {step: fineSteps / 2, sign, range: Number.POSITIVE_INFINITY};
+			let [from, to] = [0, fineSteps];
+			for (const stride of strides) {
+				for (let step = from; step <= to; step += stride) {
+					const range = rangeAtStep(step, sign, found.range);
+					if (range < found.range) found = {step, sign, range};
+				}
+
+				from = Math.max(0, found.step - stride + 1);
+				to = Math.min(fineSteps, found.step + stride - 1);
+			}
+
+			if (sign === 1 || 10 * Math.log10(best.range / found.range) > 0.1) best = found;
+		}
+
+		const periods = best.step / fineSteps - 0.5;
+		const rippleDb = rippleAt(periods, best.sign);
+		const offPeriods = (offByMs / 1000) * crossoverHertz;
+		const worst = Math.max(
+			rippleAt(periods - offPeriods, best.sign),
+			rippleAt(periods + offPeriods, best.sign),
+		);
+		return {
+			rippleDb,
+			subDelayMs: (1000 * periods) / crossoverHertz,
+			inverted: best.sign < 0,
+			toleranceDb: Math.max(0, worst - rippleDb),
+		};
+	}
 }
 
 /**
@@ -138,35 +180,5 @@ export function judgePairing(
 	canInvert: boolean,
 	offByMs: number,
 ): Pairing {
-	prepare(mains, sub);
-	let best = {step: fineSteps / 2, sign: 1, range: Number.POSITIVE_INFINITY};
-	for (const sign of canInvert ? [1, -1] : [1]) {
-		let found = {step: fineSteps / 2, sign, range: Number.POSITIVE_INFINITY};
-		let [from, to] = [0, fineSteps];
-		for (const stride of strides) {
-			for (let step = from; step <= to; step += stride) {
-				const range = rangeAtStep(step, sign, found.range);
-				if (range < found.range) found = {step, sign, range};
-			}
-
-			from = Math.max(0, found.step - stride + 1);
-			to = Math.min(fineSteps, found.step + stride - 1);
-		}
-
-		if (sign === 1 || 10 * Math.log10(best.range / found.range) > 0.1) best = found;
-	}
-
-	const periods = best.step / fineSteps - 0.5;
-	const rippleDb = rippleAt(periods, best.sign);
-	const offPeriods = (offByMs / 1000) * crossoverHertz;
-	const worst = Math.max(
-		rippleAt(periods - offPeriods, best.sign),
-		rippleAt(periods + offPeriods, best.sign),
-	);
-	return {
-		rippleDb,
-		subDelayMs: (1000 * periods) / crossoverHertz,
-		inverted: best.sign < 0,
-		toleranceDb: Math.max(0, worst - rippleDb),
-	};
+	return pairingJudge()(mains, sub, crossoverHertz, canInvert, offByMs);
 }

@@ -15,7 +15,7 @@ import {
 import {shapedFilter} from '../../../science/acoustics/filters/shape.ts';
 import {excursionReliefDb, excursionWeights} from './excursion.ts';
 import {type BassManagement, type SubModel, subPath} from './model.ts';
-import {gridAbout, judgePairing, type Pairing, subSide} from './pairing.ts';
+import {gridAbout, type Pairing, type PairingJudge, pairingJudge, subSide} from './pairing.ts';
 
 /** One crossover frequency, judged for one speaker. */
 export type CrossoverChoice = Pairing & {
@@ -75,24 +75,20 @@ Judges every crossover choice for one speaker.
 @param speaker - The speaker's low end; without a limit it counts as reaching down without one.
 @param choices - Shape (n), from `prepareChoices`.
 @param canInvert - Whether the sub's polarity can be turned.
+@param judge - One for all speakers of a ranking.
 @returns Shape (n), best first.
 */
 export function rankCrossovers(
 	speaker: BoxData,
 	choices: readonly PreparedChoice[],
 	canInvert: boolean,
+	judge: PairingJudge = pairingJudge(),
 ): CrossoverChoice[] {
 	const box = boxFilter(speaker);
 	const limitHz = halfPowerHz(speaker);
 	const weights = excursionWeights(speaker);
 	const judged = choices.map(({hertz, highPass, grid, sub}) => {
-		const pairing = judgePairing(
-			filterResponse(cascade(highPass, box), grid),
-			sub,
-			hertz,
-			canInvert,
-			toleranceMs,
-		);
+		const pairing = judge(filterResponse(cascade(highPass, box), grid), sub, hertz, canInvert, toleranceMs);
 		const driveLeftDb = limitHz === undefined ? driveFreeDb : filterLevelDb(highPass, limitHz);
 		const localisableOctaves = Math.max(0, Math.log2(hertz / localisableFromHertz));
 		const cost =

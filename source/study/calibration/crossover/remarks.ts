@@ -10,7 +10,7 @@ const isOddLinkwitzRiley = (shape?: {readonly kind: string; readonly order: numb
 
 /** What there is to say about a crossover suggestion as a whole and channel by channel. */
 export function crossoverRemarks(
-	profile: Profile,
+	profile: Pick<Profile, 'channels' | 'subs' | 'receiver'>,
 	channels: ReadonlyMap<
 		ChannelId,
 		Pick<ChannelCrossover, 'hertz' | 'limitAssumed' | 'limitHertz' | 'ranking'>

@@ -7,10 +7,14 @@ import {rankCommon} from './common.ts';
 import {judgeFullRange} from './fullRange.ts';
 import {lfeLowPass} from './lfe.ts';
 import {bassManagement, subModel} from './model.ts';
+import {pairingJudge} from './pairing.ts';
 import {type CrossoverChoice, prepareChoices, rankCrossovers} from './rank.ts';
 import {choiceReasons, stepChanges} from './reasons.ts';
 import {crossoverRemarks} from './remarks.ts';
 import type {ChannelCrossover, CrossoverSuggestion, FullRangeVerdict} from './result.ts';
+
+/** The parts of a profile that crossovers depend on: no reading enters them. */
+export type Gear = Pick<Profile, 'channels' | 'subs' | 'receiver' | 'bassProcessor'>;
 
 /** What the ranking takes for a speaker of which no limit is known. */
 export function assumedBox(speaker: BoxData | undefined): {readonly box: BoxData; readonly assumed: boolean} {
@@ -58,9 +62,9 @@ Suggests a crossover for every channel from the receiver's choices, and the low-
 
 Speakers without a known limit are ranked as small boxes and said so. Without any sub every channel plays full range.
 
-@param profile - Read: channels, subs, receiver.
+Speakers that are alike are ranked once.
 */
-export function suggestCrossovers(profile: Profile): CrossoverSuggestion {
+export function suggestCrossovers(profile: Gear): CrossoverSuggestion {
 	const subs = subsOf(profile);
 	const crossover = profile.receiver?.crossover;
 	const subLimits = subs.flatMap(data => halfPowerHz(data) ?? []);
@@ -81,9 +85,18 @@ export function suggestCrossovers(profile: Profile): CrossoverSuggestion {
 		for (const channel of mains) channels.set(channel.id, fullRangeOnly(channel, verdicts.get(channel.id)!));
 	} else {
 		const prepared = prepareChoices(subModel(subs), bassManagement(crossover), choices);
+		const judge = pairingJudge();
+		const known = new Map<string, readonly CrossoverChoice[]>();
+		const rankingOf = (box: BoxData) => {
+			const {lowLimitHertz, lowLimitDropDb, box: kind, totalQ} = box;
+			const key = JSON.stringify([lowLimitHertz, lowLimitDropDb, kind, totalQ]);
+			const ranking = known.get(key) ?? rankCrossovers(box, prepared, canInvert, judge);
+			known.set(key, ranking);
+			return ranking;
+		};
 		const ranked = mains.map(({id, speaker}) => {
 			const {box, assumed} = assumedBox(speaker);
-			const ranking = rankCrossovers(box, prepared, canInvert);
+			const ranking = rankingOf(box);
 			return {id, ranking, limit: {limitHertz: halfPowerHz(box)!, limitAssumed: assumed}};
 		});
 		if (crossover?.scope === 'common' && ranked.length > 0) {

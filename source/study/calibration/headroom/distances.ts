@@ -1,5 +1,5 @@
 import type {Profile} from '../../../profile/types.ts';
-import {adjustNetwork} from '../../survey/adjust.ts';
+import type {NetworkResult} from '../../survey/result.ts';
 
 /**
 Mean of the tape readings between two ends, in either direction; readings put aside do not count.
@@ -17,16 +17,20 @@ export function tapeDistanceM(profile: Profile, one: string, other: string): num
 
 /**
 Distances between speakers and seats: the mean of direct readings, else from the net of all tape readings where that
-fixes both ends. The net is adjusted only once one is asked for that was not read directly.
+fixes both ends.
 
+@param survey - The adjusted network, where it is at hand.
 @returns A function that gives metres, or undefined where the tape does not tell.
 */
-export function distanceFinder(profile: Profile): (one: string, other: string) => number | undefined {
+export function distanceFinder(
+	profile: Profile,
+	survey: NetworkResult | undefined,
+): (one: string, other: string) => number | undefined {
 	let places: ReadonlyMap<string, readonly number[]> | undefined;
 	return (one, other) => {
 		const direct = tapeDistanceM(profile, one, other);
 		if (direct !== undefined) return direct;
-		places ??= placesOf(profile);
+		places ??= placesOf(survey);
 		const [from, to] = [places.get(one), places.get(other)];
 		if (!from || !to) return undefined;
 		const metres = Math.hypot(...from.map((coordinate, axis) => coordinate - to[axis]!));
@@ -35,9 +39,7 @@ export function distanceFinder(profile: Profile): (one: string, other: string) =
 }
 
 /** Points that the tape readings fix against the walls. Without walls a net says no more than the readings do. */
-function placesOf(profile: Profile): ReadonlyMap<string, readonly number[]> {
-	if ((profile.tape ?? []).length === 0) return new Map();
-	const {points, conventions} = adjustNetwork(profile);
-	if (conventions.length > 0) return new Map();
-	return new Map(points.filter(({status}) => status === 'determined').map(({id, at}) => [id, at]));
+function placesOf(survey: NetworkResult | undefined): ReadonlyMap<string, readonly number[]> {
+	if (!survey || survey.conventions.length > 0) return new Map();
+	return new Map(survey.points.filter(({status}) => status === 'determined').map(({id, at}) => [id, at]));
 }

@@ -3,7 +3,8 @@ import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
 import type {ChannelId, Profile, Sub} from '../../../profile/types.ts';
 import {coherentSum, energySum} from '../../../science/acoustics/decibels.ts';
-import {suggestCrossovers} from '../crossover/suggest.ts';
+import type {CrossoverSuggestion} from '../crossover/result.ts';
+import {costlyPartsOf, type Parts} from '../parts.ts';
 import {distanceFinder} from './distances.ts';
 import type {HeadroomLack} from './facts.ts';
 import {atDistance, reachAtOneMetre} from './reach.ts';
@@ -19,9 +20,11 @@ In the AES17 convention they are the RMS levels of a full-scale sine, so that an
 export const referencePeakDb = {mains: 105, lfe: 115} as const;
 
 /** Crossover of each channel: as decided, else as suggested. */
-function crossovers(profile: Profile): ReadonlyMap<ChannelId, number | 'full'> {
+function crossovers(
+	profile: Profile,
+	suggested: CrossoverSuggestion['channels'],
+): ReadonlyMap<ChannelId, number | 'full'> {
 	const decided = standingSettings(profile)?.channels ?? {};
-	const suggested = suggestCrossovers(profile).channels;
 	return new Map(
 		profile.channels
 			.filter(({id}) => !isLfe(id))
@@ -94,10 +97,10 @@ what the subs must do, on energy. Room gain is 0 unless the profile states one.
 
 @param profile - Read: channels, subs, seats, tape readings, room, and the settings decided.
 */
-export function headroom(profile: Profile): HeadroomResult {
+export function headroom(profile: Profile, parts: Parts = costlyPartsOf(profile)): HeadroomResult {
 	const roomGainDb = profile.room.bassGainDb ?? 0;
-	const crossoverOf = crossovers(profile);
-	const distanceOf = distanceFinder(profile);
+	const crossoverOf = crossovers(profile, parts.crossovers.channels);
+	const distanceOf = distanceFinder(profile, parts.survey);
 	const mains = profile.channels.filter(({id}) => !isLfe(id));
 	const sources: SourceHeadroom[] = mains.map(({id, speaker}) => {
 		const reach = reachAtOneMetre(speaker ?? {});

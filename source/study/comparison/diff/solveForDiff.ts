@@ -1,6 +1,7 @@
 import {mainChannels} from '../../../profile/ask/lines.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
+import {costlyPartsOf, partsWith} from '../../calibration/parts.ts';
 import type {Solution} from '../../calibration/result.ts';
 import {solve} from '../../calibration/solve.ts';
 import {dialledTiming} from './timingSide.ts';
@@ -42,10 +43,14 @@ export function solveForDiff(profile: Profile): Solution {
 			...receiver,
 			crossover: {...receiver.crossover, choicesHertz: receiver.crossover.choicesHertz.slice(0, 1)},
 		};
-	const solution = solve({
-		...profile,
-		...(meter && {meter: meter.filter(({signal}) => signal?.kind !== 'tone')}),
-		...(lean && {receiver: lean}),
-	});
-	return isBassAsSolved(profile, solution, set) ? solution : solve(profile);
+	const parts = costlyPartsOf({...profile, ...(lean && {receiver: lean})});
+	const solution = solve(
+		{
+			...profile,
+			...(meter && {meter: meter.filter(({signal}) => signal?.kind !== 'tone')}),
+			...(lean && {receiver: lean}),
+		},
+		parts,
+	);
+	return isBassAsSolved(profile, solution, set) ? solution : solve(profile, partsWith(profile, parts.survey));
 }

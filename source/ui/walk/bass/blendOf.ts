@@ -3,6 +3,7 @@ import {blend} from '../../../study/calibration/blend/blend.ts';
 import {blendInputs} from '../../../study/calibration/blend/blendInputs.ts';
 import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
 import {derived} from '../../derived.ts';
+import {costlyParts} from '../costlyParts.ts';
 
 /** Noise of one speaker or sub alone enters no blend. */
 function isForBlend({signal, source}: MeterReading): boolean {
@@ -28,6 +29,8 @@ export const blendOf: (profile: Profile) => BlendResult = derived(
 		meter: ({meter}: Profile) => (meter ?? []).filter(isForBlend),
 		toneSet: ({walk}: Profile) => walk?.toneSet,
 		blendWay: ({walk}: Profile) => walk?.blendWay,
+		costly: costlyParts,
 	},
-	({toneSet, blendWay, ...parts}) => blend(blendInputs({...parts, walk: {toneSet, blendWay}})),
+	({toneSet, blendWay, costly, ...parts}) =>
+		blend(blendInputs({...parts, walk: {toneSet, blendWay}}, costly)),
 );

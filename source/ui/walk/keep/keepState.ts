@@ -10,6 +10,8 @@ import type {Written} from '../../files.ts';
 import {type Binding, commandOf} from '../../keys/binding.ts';
 import type {Press} from '../../keys/press.ts';
 import type {PagePress, PageWorld, WalkFacts} from '../page.ts';
+import {tapedNetworkOf} from '../sceneOf.ts';
+import {solutionOf} from '../solution.ts';
 import {keepLines} from './lines.ts';
 import {nextOf} from './next.ts';
 
@@ -81,7 +83,7 @@ export function pressKeep(
 			if (state.from < lastLine(profile, state, walk)) return to({from: state.from + 1});
 			return state.isSheetShown ? to({}) : {kind: 'none'};
 		case 'write': {
-			const data = sheetData(profile);
+			const data = pageOf(profile);
 			const content = assembleSheet(data);
 			return {
 				kind: 'write',
@@ -96,11 +98,11 @@ export function pressKeep(
 		case 'markdown':
 			return {
 				kind: 'write',
-				documents: [{ending: '-door.md', text: sheetMarkdown(assembleSheet(sheetData(profile)))}],
+				documents: [{ending: '-door.md', text: sheetMarkdown(assembleSheet(pageOf(profile)))}],
 				after: written => ({...state, said: outcome(written)}),
 			};
 		case 'labels': {
-			const labels = cableLabels(sheetData(profile).wiring.cables);
+			const labels = cableLabels(pageOf(profile).wiring.cables);
 			const title = `Cable labels: ${profile.name}`;
 			return {
 				kind: 'write',
@@ -129,9 +131,14 @@ function outcome(written: readonly Written[]): KeepState['said'] {
 	);
 }
 
+/** What goes on the page for the cabinet door. */
+function pageOf(profile: Profile) {
+	return sheetData(profile, undefined, {network: tapedNetworkOf(profile), solution: solutionOf(profile)});
+}
+
 /** The page for the cabinet door as lines of the screen. */
 export function sheetScreenLines(profile: Profile, columns: number): string[] {
-	return sheetText(assembleSheet(sheetData(profile)), columns)
+	return sheetText(assembleSheet(pageOf(profile)), columns)
 		.trimEnd()
 		.split('\n');
 }

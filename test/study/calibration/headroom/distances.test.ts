@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {distanceFinder, tapeDistanceM} from '../../../../source/study/calibration/headroom/distances.ts';
+import {adjustNetwork} from '../../../../source/study/survey/adjust.ts';
 
 const tape = [
 	{from: 'FL', to: 'sofa', metres: 3},
@@ -38,12 +39,12 @@ const walled = {
 
 // √(1.5² + 2.5²) = 2.9155 m.
 test('distanceFinder takes a distance that was not read from the net of the others', () => {
-	const distanceOf = distanceFinder(walled);
+	const distanceOf = distanceFinder(walled, adjustNetwork(walled));
 	expect(distanceOf('FL', 'sofa')).toBeCloseTo(2.9155, 3);
 	expect(distanceOf('FR', 'sofa')).toBeUndefined();
 });
 
 test('distanceFinder prefers the direct reading', () => {
 	const read = {...walled, tape: [...walled.tape, {from: 'FL', to: 'sofa', metres: 2.9}]};
-	expect(distanceFinder(read)('FL', 'sofa')).toBe(2.9);
+	expect(distanceFinder(read, undefined)('FL', 'sofa')).toBe(2.9);
 });

@@ -1,8 +1,9 @@
 import {describe, expect, test} from 'vitest';
 import {tapeKey} from '../../../../source/profile/ask/readings.ts';
-import type {TapeReading} from '../../../../source/profile/types.ts';
+import type {Profile, TapeReading} from '../../../../source/profile/types.ts';
 import {solve} from '../../../../source/study/calibration/solve.ts';
-import {adjustedDistances} from '../../../../source/study/calibration/timing/adjustedDistances.ts';
+import {networkDistances} from '../../../../source/study/calibration/timing/networkDistances.ts';
+import {adjustNetwork} from '../../../../source/study/survey/adjust.ts';
 import {emptyRoom} from '../room.ts';
 
 // A made-up room of 4 m by 5 m by 2.5 m: points in metres from the front left corner of the floor.
@@ -23,6 +24,7 @@ function wallReadings(end: keyof typeof places): TapeReading[] {
 	];
 }
 
+const distancesOf = (profile: Profile) => networkDistances(adjustNetwork(profile), 'middle');
 const distance = (a: keyof typeof places, b: keyof typeof places) =>
 	Math.hypot(...places[a].map((coordinate, axis) => coordinate - places[b][axis]!));
 const room = {
@@ -33,17 +35,18 @@ const room = {
 } as const;
 const walls = (['middle', 'FL', 'FR'] as const).flatMap(wallReadings);
 
-describe('adjustedDistances', () => {
+describe('networkDistances', () => {
 	test('is empty where nothing was measured', () => {
-		expect(adjustedDistances(emptyRoom()).size).toBe(0);
+		expect(distancesOf(emptyRoom()).size).toBe(0);
+		expect(networkDistances(undefined, 'middle').size).toBe(0);
 	});
 
 	test('gives a distance that nobody read, by Pythagoras, to the seat', () => {
 		const profile = emptyRoom({room, tape: walls});
-		const found = adjustedDistances(profile).get(tapeKey('middle', 'FL'))!;
+		const found = distancesOf(profile).get(tapeKey('middle', 'FL'))!;
 		// √(1.2² + 2.9²) = 3.1385 m.
 		expect(found.metres).toBeCloseTo(3.1385, 4);
-		const {channels} = solve(profile, adjustedDistances(profile));
+		const {channels} = solve(profile);
 		expect(channels[0]!.distance).toMatchObject({from: 'network', readings: 0});
 		expect(channels[0]!.remarks.map(({code}) => code)).toContain('distance-from-network');
 	});
@@ -53,7 +56,7 @@ describe('adjustedDistances', () => {
 			room,
 			tape: [...walls, {from: 'FL', to: 'middle', metres: distance('FL', 'middle')}],
 		});
-		const found = adjustedDistances(profile).get(tapeKey('middle', 'FL'))!;
+		const found = distancesOf(profile).get(tapeKey('middle', 'FL'))!;
 		// One reading of 3.14 m, held by hand: √(2² + 3.14² + 12² + 7²) = 14.4 mm.
 		expect(found.sigmaMetres).toBeLessThan(0.0144);
 		expect(found.sigmaMetres).toBeGreaterThan(0.0005);
@@ -62,8 +65,8 @@ describe('adjustedDistances', () => {
 	test('marks a distance whose direct reading cannot be right, and solve then keeps to the reading', () => {
 		const wrong = distance('FL', 'middle') + 0.3048;
 		const profile = emptyRoom({room, tape: [...walls, {from: 'FL', to: 'middle', metres: wrong}]});
-		expect(adjustedDistances(profile).get(tapeKey('middle', 'FL'))).toMatchObject({isSuspected: true});
-		const [fl] = solve(profile, adjustedDistances(profile)).channels;
+		expect(distancesOf(profile).get(tapeKey('middle', 'FL'))).toMatchObject({isSuspected: true});
+		const [fl] = solve(profile).channels;
 		expect(fl!.distance!.metres).toBeCloseTo(wrong, 9);
 		expect(fl!.remarks).toContainEqual(expect.objectContaining({kind: 'doubt', code: 'distance-suspected'}));
 	});

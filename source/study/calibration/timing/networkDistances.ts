@@ -1,35 +1,17 @@
 import {tapeKey} from '../../../profile/ask/readings.ts';
-import {referenceSeat} from '../../../profile/ask/seats.ts';
-import type {Profile} from '../../../profile/types.ts';
-import {adjustNetwork} from '../../survey/adjust.ts';
+import type {NetworkResult} from '../../survey/result.ts';
 import type {AdjustedDistances} from './distances.ts';
 
-/** What the adjustment depends on; readings of level and everything else leave it as it is. */
-const inputs = ['tape', 'seats', 'channels', 'subs', 'room', 'kit'] as const;
-/** The last rooms adjusted: the one on screen, the one before it, and one for undo or comparison. */
-const remembered: Array<{readonly profile: Profile; readonly distances: AdjustedDistances}> = [];
-const mostRemembered = 4;
 /**
-Distances from every speaker and sub to the reference seat as all tape readings together give them.
+Distances from every speaker and sub to a seat as all tape readings together give them.
 
-The adjustment of a whole room takes far longer than the rest of a solution, so that it is made once for as long as the
-tape readings and what they are taken to stay the same objects.
-
+@param survey - The adjusted network; without one there are none.
 @returns By `tapeKey`; only points that the readings determine. A distance whose direct reading is suspected of a
 blunder is marked so and is not used.
 */
-export function adjustedDistances(profile: Profile): AdjustedDistances {
-	const known = remembered.find(one => inputs.every(key => one.profile[key] === profile[key]));
-	if (known) return known.distances;
-	const distances = distancesOf(profile);
-	remembered.unshift({profile, distances});
-	remembered.length = Math.min(remembered.length, mostRemembered);
-	return distances;
-}
-
-function distancesOf(profile: Profile): AdjustedDistances {
-	const {points, covariance, readings, conventions} = adjustNetwork(profile);
-	const seatId = referenceSeat(profile).id;
+export function networkDistances(survey: NetworkResult | undefined, seatId: string): AdjustedDistances {
+	if (!survey) return new Map();
+	const {points, covariance, readings, conventions} = survey;
 	const seatIndex = points.findIndex(({id}) => id === seatId);
 	const seat = points[seatIndex];
 	const found = new Map<string, {metres: number; sigmaMetres: number; isSuspected: boolean}>();
