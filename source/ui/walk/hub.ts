@@ -27,6 +27,8 @@ export type HubPlan = {
 	readonly goOn: string | undefined;
 	/** First question of the stop, to look at readings again. */
 	readonly first: string | undefined;
+	/** The question whose value is furthest off: it is the one to read again, in its place. */
+	readonly worst?: string | undefined;
 	/** Lines of the page at its narrowest, beyond which it does not scroll. */
 	readonly lines: number;
 };
@@ -45,7 +47,8 @@ export function pressHub(
 		}
 
 		case 'questions': {
-			const {first} = plan(profile);
+			const {first, worst} = plan(profile);
+			if (worst !== undefined) return {kind: 'go', promptId: worst, isCorrecting: true};
 			return first === undefined ? {kind: 'none'} : {kind: 'go', promptId: first};
 		}
 

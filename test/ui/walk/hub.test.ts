@@ -14,9 +14,14 @@ test('Enter goes where the stop goes on, else to the next stop', () => {
 	expect(press('enter', 0, {...plan, goOn: undefined})).toEqual({kind: 'next'});
 });
 
-test('e goes to the first question, where there is one', () => {
+test('e goes to the value that is furthest off, which the next one replaces, else to the first question', () => {
 	expect(press('e')).toEqual({kind: 'go', promptId: 'bass:a'});
 	expect(press('e', 0, {...plan, first: undefined})).toEqual({kind: 'none'});
+	expect(press('e', 0, {...plan, worst: 'bass:b'})).toEqual({
+		kind: 'go',
+		promptId: 'bass:b',
+		isCorrecting: true,
+	});
 });
 
 test('arrows scroll, and leave upwards from the top only', () => {

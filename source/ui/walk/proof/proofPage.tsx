@@ -10,6 +10,7 @@ import {type Progress, progressOf} from '../progress.ts';
 import type {Stop} from '../stop.ts';
 import {proofLines} from './lines.ts';
 import {proofPrompts} from './proof.ts';
+import {proofOf} from './proofOf.ts';
 
 type Props = {
 	readonly profile: Profile;
@@ -28,7 +29,16 @@ export function proofHub(profile: Profile): HubPlan {
 	const questions = proofPrompts(profile).filter(({kind}) => kind !== 'page');
 	const skipped = profile.walk?.skipped ?? [];
 	const open = questions.find(({id, isAnswered}) => !isAnswered && !skipped.includes(id));
-	return {goOn: open?.id, first: questions[0]?.id, lines: proofLines(profile, 80).length};
+	const missed = proofOf(profile)
+		.readings.filter(({verdict}) => verdict === 'missed')
+		.toSorted((a, b) => Math.abs(b.residual) - Math.abs(a.residual));
+	const worst = questions.find(({id}) => id === `proof:${missed[0]?.key}`);
+	return {
+		goOn: open?.id,
+		first: questions[0]?.id,
+		worst: worst?.id,
+		lines: proofLines(profile, 80).length,
+	};
 }
 
 /** The stop Proof: the second round against its predictions, and what probably went wrong. */
