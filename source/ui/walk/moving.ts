@@ -7,8 +7,8 @@ function comes<Subject>(prompt: Prompt<Subject>, skipped: readonly string[]): bo
 }
 
 /**
-To the question after `prompt`, in the same place for as long as something is open there: after a needed one the needed
-and offered ones, those below first; after an optional one whatever is open below. Only then to what follows the place.
+To the question after `prompt`, in the same place for as long as something is open there: after a needed one first the
+needed, then the offered ones, those below first; after an optional one whatever is open below. Only then to what follows the place.
 An answer that was there before leads to the next question of its place, so that a second round of readings goes
 one by one.
 
@@ -32,9 +32,11 @@ export function goOn<Subject>(
 	const at = own.findIndex(({id}) => id === prompt.id);
 	const below = own.slice(at + 1);
 	const above = own.slice(0, Math.max(0, at));
-	const coming = (one: Prompt<Subject>) => isOpen(one) && comes(one, skipped);
-	const next =
-		(prompt.isRequired || prompt.isOffered ? below.find(coming) : below.find(isOpen)) ?? above.find(coming);
+	const turned = [...below, ...above];
+	const needed = turned.find(one => isOpen(one) && one.isRequired);
+	const offered = turned.find(one => isOpen(one) && comes(one, skipped));
+	const isAhead = prompt.isRequired || prompt.isOffered;
+	const next = (isAhead ? undefined : below.find(isOpen)) ?? needed ?? offered;
 	if (next) return to(next.id);
 	const follows = below[0];
 	if (prompt.isAnswered && !isCorrection && follows && follows.kind !== 'page') return to(follows.id);

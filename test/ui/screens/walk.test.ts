@@ -104,6 +104,15 @@ test('files to play are written beside the profile, and it is said where', () =>
 	expect(onDisk().walk?.answered).toContain('meter:sound:files');
 });
 
+test('what was put off is asked before anything is offered', () => {
+	type('9-4');
+	press('s');
+	type('9-5', '6', '6-1', '7', '7-1', '11-2');
+	expect(walk().state.promptId).toBe('tape:FC:seat1');
+	type('9-2');
+	expect(walk().state.promptId).toBe('tape:links');
+});
+
 describe('every answer is on disk before the next question', () => {
 	test('a session that ends after any answer resumes at the very next prompt', () => {
 		for (const value of [...tapeValues, '']) {
