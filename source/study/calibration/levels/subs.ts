@@ -1,4 +1,4 @@
-import {joinedName} from '../../../profile/ask/readings.ts';
+import {joinedName, meterKey} from '../../../profile/ask/readings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {finding} from '../../../profile/finding.ts';
 import {againstEachOtherDb, beyondCoherentDb, usualSubBand} from '../../../profile/practice.ts';
@@ -64,7 +64,8 @@ export function subLevels(
 	}
 
 	const isWhole = read.length === subs.length;
-	const lackDb = together && isWhole ? lackTogether(read, levels, together, common) : 0;
+	const lackDb =
+		together && isWhole ? lackTogether(counted.context, seats, read, levels, together, common) : 0;
 	const isUnread = read.length > 1 && !(together && isWhole);
 	if (isUnread) {
 		const facts = {gainDb: 20 * Math.log10(read.length), isOutdated: counted.dropped > 0};
@@ -123,13 +124,16 @@ function combinedLevel(
 
 /** How much less than in phase the subs make together, dB, ≤ 0 up to noise. */
 function lackTogether(
+	{observations, gainInForce}: LevelContext,
+	seats: readonly WeightedSeat[],
 	ids: readonly string[],
 	levels: ReadonlyMap<string, SeatLevel>,
 	together: SeatLevel,
 	common: LevelFinding[],
 ): number {
-	// Single readings carry the gains they were taken with, and the reading of all its mean gain.
-	const gains = ids.map(id => levels.get(id)!.gainInForceDb);
+	// The reading of all carries its mean gain; what each sub had more or less then, its single level gets too.
+	const readings = seats.flatMap(({id}) => observations.meter.get(meterKey(id, joinedName(ids))) ?? []);
+	const gains = ids.map(id => gainInForce(readings.at(-1)!, id));
 	const meanGain = gains.reduce((sum, gain) => sum + gain, 0) / gains.length;
 	const apartDb = ids.map((id, index) => levels.get(id)!.atZeroTrimDb + gains[index]! - meanGain);
 	const lackDb = together.atZeroTrimDb - coherentSum(apartDb);

@@ -109,3 +109,27 @@ test('the processor takes the gain that the receiver’s trim has not', () => {
 	// +15 dB: 12 at the receiver, 3 at the processor.
 	expect(settings(profile)).toEqual([12, 3]);
 });
+
+test('what a reading of both lacks is reckoned against the levels that the subs had in it', () => {
+	// Read alone at 0 dB: 65 and 77. The set takes 12 dB from the second: 65 each, 71.02 in phase. 69 is read: 2.02 less.
+	// To make 75 both must rise by 6 dB from where the set has them.
+	const profile = twoSubs({
+		settings: [
+			{id: 'zero', origin: 'found', channels: {LFE1: {trimDb: {stepped: 0}}}},
+			{
+				id: 'matched',
+				origin: 'solved',
+				channels: {LFE1: {trimDb: {stepped: 0}}},
+				outputs: {one: {gainDb: {stepped: 0}}, two: {gainDb: {stepped: -12}}},
+			},
+		],
+		meter: [
+			level('FL', 75),
+			level('sub1', 65, {inForce: 'zero'}),
+			level('sub2', 77, {inForce: 'zero'}),
+			level(['sub1', 'sub2'], 69, {inForce: 'matched'}),
+		],
+	});
+	const [one, two] = total(profile);
+	expect([one, two]).toEqual([6, -6]);
+});
