@@ -11,7 +11,12 @@ const sameMs = 0.05;
 const sameDb = 0.05;
 
 /** Whether two sets of settings differ for several lines only by what they have in common. */
-export function isChangedAlike(lines: readonly Line[], from: BoxState, to: BoxState): boolean {
+export function isChangedAlike(
+	lines: readonly Line[],
+	from: BoxState,
+	to: BoxState,
+	withinMs = sameMs,
+): boolean {
 	const [first, ...others] = lines.map(line => ({
 		gainDb: gainWithMaster(to, line) - gainWithMaster(from, line),
 		delayMs: delayOf(to, line) - delayOf(from, line),
@@ -20,7 +25,7 @@ export function isChangedAlike(lines: readonly Line[], from: BoxState, to: BoxSt
 	return others.every(
 		({gainDb, delayMs, isTurned}) =>
 			Math.abs(gainDb - first!.gainDb) < sameDb &&
-			Math.abs(delayMs - first!.delayMs) < sameMs &&
+			Math.abs(delayMs - first!.delayMs) < withinMs &&
 			isTurned === first!.isTurned,
 	);
 }

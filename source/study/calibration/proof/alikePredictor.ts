@@ -6,6 +6,9 @@ import type {Predictor} from './forecast.ts';
 import {cleanLevel, meanOwnLevel, meterView} from './ownLevels.ts';
 import type {Taken} from './rounds.ts';
 
+/** Boxes make a delay to their steps: so far off two sources of noise about a crossover still add up alike, ms. */
+const noiseMs = 0.25;
+
 /**
 Forecast for speakers and subs that sounded together with noise, as the verification of the blend reads them: the level
 that was read under settings which differ from those intended by nothing but a gain common to all.
@@ -27,7 +30,7 @@ export function alikePredictor(
 		);
 	const own = meanOwnLevel(
 		taken.flatMap(one => {
-			if (!isSameCrossover(one) || !isChangedAlike(lines, one.state, intended)) return [];
+			if (!isSameCrossover(one) || !isChangedAlike(lines, one.state, intended, noiseMs)) return [];
 			const clean = cleanLevel(profile, one);
 			return clean ? [{...clean, levelDb: clean.levelDb - groupGain(one.state, lines)}] : [];
 		}),

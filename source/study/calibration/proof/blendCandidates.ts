@@ -1,14 +1,8 @@
-import {
-	type BoxState,
-	channelState,
-	delayOf,
-	outputState,
-	withChannel,
-	withOutput,
-} from '../../../profile/ask/boxState.ts';
+import {type BoxState, channelState, delayOf, withChannel} from '../../../profile/ask/boxState.ts';
 import {type Line, lineOf} from '../../../profile/ask/lines.ts';
 import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {withLaterLine, withTurnedLine} from './asPlayed.ts';
 import type {SlipCandidate} from './candidate.ts';
 import type {SetControl} from './facts.ts';
 
@@ -17,18 +11,6 @@ const shareOf = {polarity: 0.02, 'sub delay forgotten': 0.02, 'sub delay': 0.01,
 /** Delays tried for an entry that is off by an unknown amount: within half a period of 33 Hz. */
 const searchMs = 15;
 const searchStepMs = 1;
-
-function withDelay(state: BoxState, {channel, output}: Line, addedMs: number): BoxState {
-	return output === undefined
-		? withChannel(state, channel, {delayMs: channelState(state, channel).delayMs + addedMs})
-		: withOutput(state, output, {delayMs: outputState(state, output).delayMs + addedMs});
-}
-
-function inverted(state: BoxState, {channel, output}: Line): BoxState {
-	return output === undefined
-		? withChannel(state, channel, {isInverted: !channelState(state, channel).isInverted})
-		: withOutput(state, output, {isInverted: !outputState(state, output).isInverted});
-}
 
 /** Mistakes in the delay and polarity of one line of a sub, or of the lines of all of them together. */
 function lineCandidates(
@@ -41,11 +23,11 @@ function lineCandidates(
 	const about = lines.map(({channel, output}) => output ?? channel);
 	const formerMs = lines.map(line => delayOf(former, line) - delayOf(intended, line));
 	const delayed = (state: BoxState, byMs: (index: number) => number) =>
-		lines.reduce((changed, line, index) => withDelay(changed, line, byMs(index)), state);
+		lines.reduce((changed, line, index) => withLaterLine(changed, line, byMs(index)), state);
 	const found: SlipCandidate[] = [
 		{
 			mistake: finding('doubt', 'slip-polarity', about, {control}),
-			change: state => lines.reduce(inverted, state),
+			change: state => lines.reduce(withTurnedLine, state),
 			logPrior: Math.log(shareOf.polarity),
 		},
 	];

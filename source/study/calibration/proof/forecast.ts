@@ -19,5 +19,5 @@ export type Predictor = {
 	/** Of sources together: level below which a cancellation is not told by its depth, dB. */
 	readonly floorDb?: number;
 	/** Level as the meter shows it, dB. */
-	readonly level: (state: BoxState, addedDelayMs?: number) => number;
+	readonly level: (state: BoxState) => number;
 };

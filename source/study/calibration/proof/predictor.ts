@@ -5,6 +5,7 @@ import {deepestForecastDb, leastAboveBackgroundDb} from '../../../profile/practi
 import type {Profile} from '../../../profile/types.ts';
 import {backgroundAt} from '../levels/backgroundAt.ts';
 import {alikePredictor} from './alikePredictor.ts';
+import {bothPredictor} from './bothAtTone.ts';
 import type {Predictor} from './forecast.ts';
 import {meterView, ownLevel, settingsDb} from './ownLevels.ts';
 import type {UnpredictedReason} from './planItem.ts';
@@ -119,7 +120,12 @@ export function predictors(
 		else if (areSubs && !isTone)
 			take(key, subsTogether(profile, groups, taken, taken[0]!, intended, arrivals), 'not read alone');
 		else if (areSubs) take(key, subsAtTone(profile, key, taken, intended), 'subs changed');
-		else if (isTone) take(key, blendPredictor(profile, groups, taken, intended), 'subs changed');
+		else if (isTone)
+			take(
+				key,
+				blendPredictor(profile, groups, taken, intended) ?? bothPredictor(profile, key, taken, intended),
+				'subs changed',
+			);
 		else take(key, alikePredictor(profile, key, taken, intended), 'settings changed');
 	}
 

@@ -32,10 +32,10 @@ type Held = {
 /** Residuals of every look at one predicted reading, in the order in which they were taken. */
 function lookResiduals(predictor: Predictor, readings: readonly Taken[], intended: Prepared['intended']) {
 	return readings
-		.flatMap(({state, addedDelayMs, looks}) => {
+		.flatMap(({state, looks}) => {
 			// A reading that names other settings than those decided is held against what it names.
 			const stood = state.channels.size > 0 ? state : intended;
-			const predictedDb = predictor.level({...stood, masterDb: state.masterDb}, addedDelayMs);
+			const predictedDb = predictor.level({...stood, masterDb: state.masterDb});
 			return looks.map(({order, levelDb}) => ({order, levelDb, predictedDb}));
 		})
 		.sort((one, other) => one.order - other.order);

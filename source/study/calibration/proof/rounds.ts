@@ -6,6 +6,7 @@ import {isLfe} from '../../../profile/channels.ts';
 import {usualMainsBand, usualSubBand} from '../../../profile/practice.ts';
 import type {MeterReading, Profile, Signal} from '../../../profile/types.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
+import {asPlayed} from './asPlayed.ts';
 
 /** Readings of one thing under one set of settings. */
 export type Taken = {
@@ -14,9 +15,8 @@ export type Taken = {
 	readonly seat: string;
 	readonly weighting: 'A' | 'C' | 'Z';
 	readonly signal: Signal;
+	/** Settings as they stood for it, with what was changed on purpose. */
 	readonly state: BoxState;
-	/** Sub delay added on purpose, ms. */
-	readonly addedDelayMs: number;
 	/** Energy mean, dB, as read. */
 	readonly levelDb: number;
 	readonly sigmaDb: number;
@@ -66,6 +66,12 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 		states.set(set, known);
 		return known;
 	};
+	const numbers = new Map<BoxState, number>();
+	const numberOf = (state: BoxState) => {
+		const number = numbers.get(state) ?? numbers.size;
+		numbers.set(state, number);
+		return number;
+	};
 
 	const groups = new Map<
 		string,
@@ -79,12 +85,12 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 		const atoms = atomsOf(profile, reading.source);
 		const signal = signalOf(profile, reading, atoms);
 		const state = stateOf(reading);
-		const addedDelayMs = reading.addedDelayMs ?? 0;
-		const conditions = `${reading.weighting} ${addedDelayMs} ${[...states.values()].indexOf(state)}`;
+		const {weighting, addedDelayMs = 0, invertedSources = []} = reading;
+		const conditions = `${weighting} ${addedDelayMs} ${invertedSources.join('+')} ${numberOf(state)}`;
 		const key = `${readingKey(atoms, reading.seat, signal)} ${conditions}`;
 		const group = groups.get(key) ?? {
 			looks: [],
-			first: {atoms, seat: reading.seat, weighting: reading.weighting, signal, state, addedDelayMs},
+			first: {atoms, seat: reading.seat, weighting, signal, state: asPlayed(profile, state, reading, atoms)},
 		};
 		group.looks.push({order, levelDb: reading.decibels});
 		groups.set(key, group);

@@ -16,7 +16,7 @@ import {
 import {isSub, readingKey, type Taken} from './rounds.ts';
 
 /** A cancellation deeper than this below the energy sum is not told by its depth, dB. Common practice, no source. */
-const deepestDb = 10;
+export const deepestDb = 10;
 
 /**
 Level of several subs as one source with all settings at zero.
@@ -121,9 +121,8 @@ export function blendPredictor(
 		return (-2 * Math.PI * signal.hertz * movedMs) / 1000 + turn;
 	};
 
-	const addedPhase = (state: BoxState, addedDelayMs: number) =>
+	const addedPhase = (state: BoxState) =>
 		groupTurn(subLines, intended, state, signal.hertz).phase -
-		(2 * Math.PI * signal.hertz * addedDelayMs) / 1000 -
 		phaseFrom(mainLine, intended, state) +
 		filterPhase(state) -
 		filterPhase(intended);
@@ -138,13 +137,13 @@ export function blendPredictor(
 					sigmaDb: Math.hypot(clean.sigmaDb, mainOwn.sigmaDb, subsOwn.sigmaDb),
 					firstDb: mainIn(one.state),
 					secondDb: subsIn(one.state),
-					addedPhase: addedPhase(one.state, one.addedDelayMs),
+					addedPhase: addedPhase(one.state),
 				},
 			];
 		}),
 	);
-	const together = (state: BoxState, addedDelayMs: number) =>
-		levelOverPhases(weights, mainIn(state), subsIn(state), addedPhase(state, addedDelayMs));
+	const together = (state: BoxState) =>
+		levelOverPhases(weights, mainIn(state), subsIn(state), addedPhase(state));
 	const apart = 10 * Math.log10(10 ** (mainIn(intended) / 10) + 10 ** (subsIn(intended) / 10));
 	return {
 		key: readingKey(atoms, seat, signal),
@@ -155,12 +154,8 @@ export function blendPredictor(
 		shows: 'blend',
 		floorDb: shown(apart - deepestDb),
 		...(subs.length > 1 && {assumption: 'subs-as-one' as const}),
-		depthDb: apart - together(intended, 0).value,
-		sigmaDb: Math.hypot(
-			together(intended, 0).sigma,
-			mainOwn.sigmaDb / Math.SQRT2,
-			subsOwn.sigmaDb / Math.SQRT2,
-		),
-		level: (state, addedDelayMs = 0) => shown(together(state, addedDelayMs).value),
+		depthDb: apart - together(intended).value,
+		sigmaDb: Math.hypot(together(intended).sigma, mainOwn.sigmaDb / Math.SQRT2, subsOwn.sigmaDb / Math.SQRT2),
+		level: state => shown(together(state).value),
 	};
 }
