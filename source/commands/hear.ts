@@ -15,7 +15,7 @@ import {expectedLines} from '../study/hearing/expected.ts';
 import type {HeardPlaying} from '../study/hearing/heardPlaying.ts';
 import {hearRecording} from '../study/hearing/hearRecording.ts';
 import {keptRound} from '../study/hearing/keepRound.ts';
-import {profileBlend} from '../study/hearing/profileBlend.ts';
+import {profileBlend, withFoundBlend} from '../study/hearing/profileBlend.ts';
 import {seatRounds} from '../study/hearing/seatRound.ts';
 import {subGroups} from '../study/hearing/visit.ts';
 import {withoutMicrophone} from '../study/hearing/withoutMicrophone.ts';
@@ -128,12 +128,13 @@ export const command: Command = {
 			...each,
 			sha256: markOf(new TextEncoder().encode(JSON.stringify(each))),
 		})) as RecordedResponse[];
-		const next: Profile = {
+		const heardAll: Profile = {
 			...profile,
 			recordings: [...(profile.recordings ?? []), ...kept.recordings],
 			responses: [...(profile.responses ?? []), ...responses],
 		};
-		const blend = profileBlend(next);
+		const blend = profileBlend(heardAll);
+		const next = withFoundBlend(heardAll, blend);
 		const isTaken = flags.take === true && kept.recordings.length > 0;
 		if (isTaken) {
 			if (place === undefined)

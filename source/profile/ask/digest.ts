@@ -56,6 +56,11 @@ function inputsOf(profile: Profile) {
 	// Readings of the proof and those set aside enter no setting.
 	const meter = (profile.meter ?? []).filter(({round, setAside}) => round === 'first' && !setAside);
 	for (const {inForce} of meter) if (typeof inForce === 'string') referred.add(inForce);
+	// Of recordings only the blend that was found from them enters settings, never their points.
+	const blends = (profile.recordings ?? []).flatMap(({blend, inForce, setAside}) =>
+		blend && !setAside ? [{blend, inForce}] : [],
+	);
+	for (const {inForce} of blends) if (typeof inForce === 'string') referred.add(inForce);
 	const {room, air, screen, seats, channels, subs, receiver, bassProcessor, target} = profile;
 	const tape = (profile.tape ?? []).filter(({setAside}) => !setAside);
 	const settings = (profile.settings ?? []).filter(({id}) => referred.has(id));
@@ -63,6 +68,7 @@ function inputsOf(profile: Profile) {
 		...{room, air, screen, seats, channels, subs, receiver, bassProcessor, target},
 		kit: meteringKit(profile.kit),
 		...{tape, meter, settings},
+		blends: blends.length > 0 ? blends : undefined,
 	};
 }
 

@@ -12,6 +12,22 @@ export const playingState = z.looseObject({
 	addedDelayMs: milliseconds.optional().describe('By how much, milliseconds.'),
 });
 
+/** The blend that a recorded round asks for: what to add to the settings in force while it was recorded. */
+const foundBlend = z.looseObject({
+	groups: z
+		.array(
+			z.looseObject({
+				subs: sources.describe('Subs that move together.'),
+				addedMs: milliseconds.describe('Delay to add, milliseconds.'),
+				isTurned: z.boolean().describe('Whether their polarity is to be turned.'),
+			}),
+		)
+		.min(1)
+		.max(16)
+		.describe('By group of subs.'),
+	gainDb: decibels.describe('Expected gain through the crossover, mean over fronts and seats, dB.'),
+});
+
 /** One playing of a round as it was recorded. The recording itself stays where the user keeps it. */
 export const recording = z.looseObject({
 	id: id.describe('Referred to by its responses.'),
@@ -27,6 +43,7 @@ export const recording = z.looseObject({
 		.describe('What was dialled in meanwhile: the id of a stored set, or the values.'),
 	state: playingState.optional().describe('What was changed on purpose for this playing.'),
 	clockPpm: finite.describe('How much faster than the player the recorder ran, ppm.'),
+	blend: foundBlend.optional().describe('The blend that it asks for, with those recorded beside it.'),
 	microphone: label.optional().describe("Base name of the microphone's curve, where one was taken off."),
 	takenAt: z.string().max(40).optional().describe('When it was taken.'),
 	setAside: z.boolean().optional().describe('Kept, but not computed with.'),

@@ -2,6 +2,7 @@ import type {Profile} from '../../profile/types.ts';
 import {benchOf} from './bench.ts';
 import {suggestedHertz} from './blend/blendInputs.ts';
 import {polarities} from './blend/polarities.ts';
+import {recordedWish} from './blend/recordedWish.ts';
 import {blendWish, withoutWish} from './blend/wish.ts';
 import {allLevels} from './levels/allLevels.ts';
 import {trims} from './levels/trims.ts';
@@ -22,11 +23,13 @@ What the blend has verified is a wish for arrivals, so that steps are chosen onc
 export function solve(profile: Profile, parts: Parts = costlyPartsOf(profile)): Solution {
 	const bench = benchOf(profile, parts);
 	const arrived = arrivalsOf(bench);
-	const wish = blendWish({
-		profile,
-		arrivalsMs: arrived.arrivalsMs,
-		suggestedHertz: suggestedHertz(bench.crossovers),
-	});
+	const wish =
+		recordedWish(profile, arrived.arrivalsMs) ??
+		blendWish({
+			profile,
+			arrivalsMs: arrived.arrivalsMs,
+			suggestedHertz: suggestedHertz(bench.crossovers),
+		});
 	const polarity = polarities(profile, wish);
 	const relativeSpeedSigma = bench.air.sigma / bench.air.metresPerSecond;
 	const timed = timing(profile, withoutWish(arrived.arrivals, wish), relativeSpeedSigma);

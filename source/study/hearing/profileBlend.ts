@@ -10,7 +10,8 @@ import {type SubGroup, subGroups} from './visit.ts';
 /** A blend found from recordings, with what to enter where. */
 export type ProfileBlend = RecordedBlend & {
 	readonly seats: readonly string[];
-	/** Set of settings on top of which the changes are made. */
+	/** The recording that it was found from, and the set of settings on top of which the changes are made. */
+	readonly recording: string;
 	readonly on: string | undefined;
 	readonly groups: readonly GroupEntry[];
 };
@@ -81,6 +82,7 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 	return {
 		...best,
 		seats: [...new Set(fronts.map(({seat}) => seat))],
+		recording: latest.id,
 		on: typeof latest.inForce === 'string' ? latest.inForce : undefined,
 		groups: groups.map(({subs, box, at}, index) => {
 			const {addedMs, isTurned} = best.changes[index]!;
@@ -95,6 +97,23 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 				...(standingMs !== undefined && {from: entryOf(standingMs), to: entryOf(standingMs + addedMs)}),
 			};
 		}),
+	};
+}
+
+/** A profile whose recording holds the blend that was found from it, so that nobody has to search again. */
+export function withFoundBlend(profile: Profile, blend: ProfileBlend | undefined): Profile {
+	if (!blend) return profile;
+	const groups = blend.groups.map(({subs, addedMs, isTurned}) => ({
+		subs: [...subs],
+		addedMs: Number(addedMs.toFixed(4)),
+		isTurned,
+	}));
+	const found = {groups, gainDb: Number(blend.gainDb.toFixed(2))};
+	return {
+		...profile,
+		recordings: profile.recordings?.map(each =>
+			each.id === blend.recording ? {...each, blend: found} : each,
+		),
 	};
 }
 

@@ -16,20 +16,23 @@ export function blendRemarks(
 		const subs = listed(subsOf(profile).map(({id}) => nameOf(profile, id)));
 		const gains = [wish.frontsGainDb, wish.centreGainDb].filter(gain => gain !== undefined);
 		const gained = gains.length === 0 ? '' : ` (${gains.map(gain => inSignedDb(gain)).join(' and ')})`;
+		const {recorded} = wish;
+		if (recorded)
+			return [
+				remark(
+					recorded.isVerified ? 'note' : 'advice',
+					'blended-by-recording',
+					`${subs}: as the recordings have it, ${inSignedDb(recorded.gainDb)} through the crossover ${recorded.isVerified ? 'heard' : 'expected; play and record once more when it is entered'}.`,
+				),
+				...switchAdvice(profile, atSubs),
+			];
 		return [
 			remark(
 				'note',
 				'blended',
 				`${subs}: ${inMs(wish.offsetMs)} on top of what distances give${wish.inverted ? ', turned' : ''}, as verified with noise${gained}.`,
 			),
-			...atSubs.map(id =>
-				remark(
-					'advice',
-					'polarity-at-sub',
-					`${nameOf(profile, id)}: turn its polarity switch; neither receiver nor processor does it.`,
-					id,
-				),
-			),
+			...switchAdvice(profile, atSubs),
 		];
 	}
 
@@ -48,4 +51,15 @@ export function blendRemarks(
 				),
 			]
 		: [];
+}
+
+function switchAdvice(profile: Profile, atSubs: readonly string[]): Remark[] {
+	return atSubs.map(id =>
+		remark(
+			'advice',
+			'polarity-at-sub',
+			`${nameOf(profile, id)}: turn its polarity switch; neither receiver nor processor does it.`,
+			id,
+		),
+	);
 }

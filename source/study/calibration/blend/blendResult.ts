@@ -79,4 +79,6 @@ export type BlendWish = {
 	readonly subs: ReadonlyMap<string, {readonly laterMs: number; readonly isInverted: boolean}>;
 	readonly frontsGainDb?: number;
 	readonly centreGainDb?: number;
+	/** Where it was found from recordings: expected until one more playing has said more, then as that has it. */
+	readonly recorded?: {readonly gainDb: number; readonly isVerified: boolean};
 };
