@@ -68,6 +68,11 @@ export const registry: readonly Entry[] = [
 		load: () => import('./hear.ts'),
 	},
 	{
+		name: 'response',
+		summary: 'Show and compare responses: what was recorded, or curves of other programs',
+		load: () => import('./response.ts'),
+	},
+	{
 		name: 'proof',
 		summary: 'Hold the second round of readings against what the settings should give',
 		load: () => import('./proof.ts'),

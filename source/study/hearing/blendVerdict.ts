@@ -12,7 +12,7 @@ export type BlendVerdict = {
 };
 
 /** A microphone put down anew moves a mean over two octaves by some tenths of a decibel. */
-const softerDb = 0.3;
+const tellsApartDb = 0.3;
 const fromHertz = 40;
 const toHertz = 160;
 
@@ -49,7 +49,7 @@ export function blendVerdict(
 	});
 	if (fronts.length === 0) return undefined;
 	const gainDb = fronts.reduce((sum, front) => sum + front.gainDb, 0) / fronts.length;
-	return {gainDb, fronts, isKept: gainDb > 0 && fronts.every(front => front.gainDb > -softerDb)};
+	return {gainDb, fronts, isKept: gainDb > 0 && fronts.every(front => front.gainDb > -tellsApartDb)};
 }
 
 function bassAgainstMiddle({points, levelDb}: RecordedResponse): number | undefined {
