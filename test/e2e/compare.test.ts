@@ -35,7 +35,7 @@ test('`diff` tells different rooms and compares what can be compared', async () 
 	const path = fileWith(demo((profile: Broken) => Object.assign(profile.room, {name: 'Barn'})));
 	const {code, stdout} = await runProgram(['diff', newer, path]);
 	expect(code).toBe(0);
-	expect(stdout).toContain('The rooms differ: Attic cinema and Barn.');
+	expect(stdout).toContain('The rooms differ, Attic cinema and Barn.');
 });
 
 test('`diff` refuses another format with a sentence and code 2', async () => {
