@@ -74,6 +74,8 @@ export type Stretch = {
 	readonly toSeconds: number;
 	readonly ms: number;
 	readonly likeness: number;
+	/** Both sweeps follow one law, so that a wrong clock smears them alike and the stretch is exact. */
+	readonly isExact: boolean;
 };
 
 /** Stretches agree with a clock to this, ms; a longer one that agrees with none is right where all disagree. */
@@ -81,7 +83,7 @@ const agreeMs = 0.08;
 
 /**
 The clock's error, ppm: the slope that most stretches agree with, among equals that of the longest, then the mean of those
-that agree. One jump, or one soft sweep lost in noise, does not move it.
+that agree, of exact ones alone where there are any. One jump, or one soft sweep lost in noise, does not move it.
 */
 export function clockPpm(stretches: readonly Stretch[]): number {
 	const lengthOf = ({fromSeconds, toSeconds}: Stretch) => toSeconds - fromSeconds;
@@ -93,8 +95,9 @@ export function clockPpm(stretches: readonly Stretch[]): number {
 		if (agreed.length > best.length) best = agreed;
 	}
 
+	const exact = best.filter(({isExact}) => isExact);
 	let [above, below] = [0, 0];
-	for (const each of best) {
+	for (const each of exact.length > 0 ? exact : best) {
 		above += each.ms * lengthOf(each);
 		below += lengthOf(each) ** 2;
 	}

@@ -24,6 +24,7 @@ export function stretchesOf(impulses: readonly Impulse[]): Stretch[] {
 			toSeconds: passesAt(next),
 			ms: lag.ms + nearMs,
 			likeness: lag.likeness,
+			isExact: impulse.sweep.law === next.sweep.law,
 		});
 	}
 
