@@ -67,7 +67,7 @@ test('`?` explains in a line and with a drawing, and the next key takes it away'
 test('the ladder caution stands with an overhead distance, the one for ears where noise goes on', () => {
 	const overhead = begin({den: den({walk: {prompt: 'tape:TpSiL:seat1'}})});
 	expect(open(80, 24, overhead).frame()).toContain('▲ Ladder:');
-	const noise = begin({den: den({walk: {prompt: 'meter:start'}})});
+	const noise = begin({den: den({walk: {prompt: 'meter:FL:seat1'}})});
 	expect(open(80, 24, noise).frame()).toContain('▲ Ears:');
 });
 
@@ -224,5 +224,5 @@ test('`startSession` throws the words of the reader where the file cannot be rea
 test('`?` explains a page above it', async () => {
 	const app = open(80, 24, begin({den: den({walk: {prompt: 'dialIn'}})}));
 	app.press('?');
-	await vi.waitFor(() => expect(app.frame()).toContain('· One channel at a time.'));
+	await vi.waitFor(() => expect(app.frame()).toContain('· As the boxes show it'));
 });

@@ -14,8 +14,10 @@ function choose(profile: Profile, text: string, id = 'meter:start'): Profile {
 	return taken.next;
 }
 
-test('the caution for ears stands where noise is switched on', () => {
-	expect(foundPrompts(den())[0]!.caution).toMatch(/Ears: .*85 dB\(A\)/);
+test('the caution for ears stands where noise is switched on, not where trims are told', () => {
+	const first = meterPrompts(den()).find(({id}) => id === 'meter:FL:seat1')!;
+	expect(first.caution).toMatch(/Ears: .*85 dB\(A\)/);
+	expect(foundPrompts(den())[0]!.caution).toBeUndefined();
 });
 
 test('all trims at zero are kept as a set that the readings name', () => {
