@@ -9,8 +9,8 @@ import {bareRoom, worldIn} from '../world.ts';
 import {type BlendRun, blendRun} from './blendShare.ts';
 import {type ProofRun, proofRun} from './proofShare.ts';
 
-/** What can be tried. `search` is the other way through the blend. */
-export const shareNames = ['blend', 'search', 'proof', 'tape', 'levels', 'crossovers'] as const;
+/** What can be tried. `search` is the other way through the blend, `clean` the proof without slips. */
+export const shareNames = ['blend', 'search', 'proof', 'clean', 'tape', 'levels', 'crossovers'] as const;
 export type ShareName = (typeof shareNames)[number];
 
 export type TruthOptions = {
@@ -60,11 +60,13 @@ export function* tryRooms(options: TruthOptions, truth: Truth): Generator<number
 			const world = worldIn(room, kit);
 			const isKnown = kit === 'known';
 			if (isAsked('levels') && isKnown && place < levelRooms) truth.levels.push(...trimErrors(world));
-			if (isAsked('blend') || (isAsked('proof') && kit !== 'anechoic' && place < proofRooms)) {
+			const isProved = (isAsked('proof') || isAsked('clean')) && kit !== 'anechoic' && place < proofRooms;
+			if (isAsked('blend') || isProved) {
 				const round = roundIn(world);
 				truth.blend.push(blendRun(round));
-				if (isAsked('proof') && kit !== 'anechoic' && place < proofRooms) {
-					const slipsAt: Standing[] = place % spotEvery === 0 ? ['spot', '12 cm'] : ['12 cm'];
+				if (isProved) {
+					const everywhere: Standing[] = place % spotEvery === 0 ? ['spot', '12 cm'] : ['12 cm'];
+					const slipsAt = isAsked('proof') ? everywhere : [];
 					truth.proof.push(...allProofs(round, slipsAt).map(proof => proofRun(world.seed, kit, proof)));
 				}
 			}
