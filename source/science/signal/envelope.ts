@@ -1,4 +1,4 @@
-import {forwardReal, inverseReal} from './fourier.ts';
+import {forwardReal, inverseReal, realTransform} from './fourier.ts';
 import {bandWeights, powerOfTwoFrom, type SoftBand, weighted} from './spectrumParts.ts';
 
 /**
@@ -36,11 +36,20 @@ export function bandEnvelope(
 
 /** A signal within a soft band, without delay. @returns Shape (n). */
 export function withinBand(samples: Float64Array, sampleRateHz: number, band: SoftBand): Float64Array {
-	const length = powerOfTwoFrom(samples.length);
+	return bandSplitter(samples, sampleRateHz)(band);
+}
+
+/** Many bands of one signal, which is brought to frequency once. @returns From a soft band to shape (n), without delay. */
+export function bandSplitter(samples: Float64Array, sampleRateHz: number): (band: SoftBand) => Float64Array {
+	const transform = realTransform(powerOfTwoFrom(samples.length));
+	const {length} = transform;
 	const padded = new Float64Array(length);
 	padded.set(samples);
-	const weights = bandWeights(band, length / 2 + 1, sampleRateHz / length);
-	return inverseReal(weighted(forwardReal(padded), weights)).subarray(0, samples.length);
+	const spectrum = transform.forward(padded);
+	return band =>
+		transform
+			.inverse(weighted(spectrum, bandWeights(band, length / 2 + 1, sampleRateHz / length)))
+			.subarray(0, samples.length);
 }
 
 /**

@@ -1,5 +1,6 @@
-import {withinBand} from '../../science/signal/envelope.ts';
+import {bandSplitter} from '../../science/signal/envelope.ts';
 import {type FrequencyBand, nominalOctave, roomOctaves} from '../../science/signal/octaveBands.ts';
+import type {SoftBand} from '../../science/signal/spectrumParts.ts';
 import type {Impulse} from './impulses.ts';
 
 /** How a room dies away in one octave; what the range does not allow is left out. */
@@ -25,25 +26,21 @@ Decay in every octave from 63 Hz to 8 kHz.
 @see ISO 3382-1:2009, 5.3.3 and ISO 3382-2:2008: backward integration, noise compensated.
 */
 export function octaveDecays(impulse: Impulse, arrivalMs: number): OctaveDecay[] {
+	const split = bandSplitter(impulse.samples, impulse.rateHz);
 	return roomOctaves
 		.filter(({toHertz}) => toHertz < Math.min(0.47 * impulse.rateHz, impulse.sweep.law.toHertz))
-		.map(band => decayIn(impulse, arrivalMs, band));
+		.map(band => decayIn(impulse, arrivalMs, band, split));
 }
 
-/** Decay in one band. */
-export function decayIn(
-	{samples, zero, rateHz}: Impulse,
+function decayIn(
+	{zero, rateHz}: Impulse,
 	arrivalMs: number,
 	band: FrequencyBand,
+	split: (band: SoftBand) => Float64Array,
 ): OctaveDecay {
 	const {fromHertz, toHertz, middleHertz} = band;
 	const soft = 2 ** (1 / 6);
-	const filtered = withinBand(samples, rateHz, [
-		fromHertz / soft,
-		fromHertz * soft,
-		toHertz / soft,
-		toHertz * soft,
-	]);
+	const filtered = split([fromHertz / soft, fromHertz * soft, toHertz / soft, toHertz * soft]);
 	const from = Math.max(0, Math.round(zero + (arrivalMs * rateHz) / 1000));
 	const {rangeDb, secondsBetween} = decayCurve(filtered.subarray(from), rateHz);
 	const wide = (seconds: number | undefined) =>
