@@ -1,8 +1,6 @@
 import {markOf} from '../platform/profiles/read.ts';
 import {saveProfile} from '../platform/profiles/save.ts';
-import {readSoundFile} from '../platform/soundFile.ts';
 import {Trouble} from '../platform/trouble.ts';
-import {referenceSeat} from '../profile/ask/seats.ts';
 import {settingsInForce, standingSettings} from '../profile/ask/settings.ts';
 import {finding, hasProblem} from '../profile/finding.ts';
 import type {Profile, RecordedResponse} from '../profile/types.ts';
@@ -10,7 +8,6 @@ import {speedOfSound} from '../science/acoustics/air.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {againstTape} from '../study/hearing/againstTape.ts';
 import {asNamed, channelNamer} from '../study/hearing/asNamed.ts';
-import {curveFromText} from '../study/hearing/curveText.ts';
 import {expectedLines} from '../study/hearing/expected.ts';
 import type {HeardPlaying} from '../study/hearing/heardPlaying.ts';
 import {hearRecording} from '../study/hearing/hearRecording.ts';
@@ -20,6 +17,7 @@ import {seatRounds} from '../study/hearing/seatRound.ts';
 import {subGroups} from '../study/hearing/visit.ts';
 import {withoutMicrophone} from '../study/hearing/withoutMicrophone.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
+import {microphoneOf, replugged, seatsFor} from './hearOptions.ts';
 import {readProfileArgument} from './profileArgument.ts';
 import {openSound} from './sounds.ts';
 
@@ -162,43 +160,6 @@ export const command: Command = {
 		return rounds.length === 0 || hasProblem(all) ? exitCode.no : exitCode.fine;
 	},
 };
-
-function seatsFor(profile: Profile, asked: readonly string[] | undefined): string[] {
-	const ids = profile.seats.map(({id}) => id);
-	if (!asked || asked.length === 0) {
-		const first = referenceSeat(profile).id;
-		return [first, ...ids.filter(id => id !== first)];
-	}
-
-	const unknown = asked.find(id => !ids.includes(id));
-	if (unknown !== undefined)
-		throw new Trouble(`--seat ${unknown}: this profile has the seats ${ids.join(', ')}. Name one of them.`);
-	return [...asked];
-}
-
-function replugged(profile: Profile, asked: readonly string[] = []): Map<string, string> {
-	return new Map(
-		asked.map(text => {
-			const [place = '', channel = ''] = text.split('=');
-			if (place === '' || !profile.channels.some(({id}) => id === channel))
-				throw new Trouble(
-					`--as ${text}: expected a channel of the file, =, and a channel of this profile, such as SiL=TpFL.`,
-				);
-			return [place, channel] as const;
-		}),
-	);
-}
-
-function microphoneOf(path: string | undefined) {
-	if (path === undefined) return undefined;
-	const {bytes, name} = readSoundFile(path);
-	const curve = curveFromText(new TextDecoder().decode(bytes));
-	if (!curve)
-		throw new Trouble(
-			`${path} holds no curve: expected lines with a frequency in hertz and a level in dB, three at least.`,
-		);
-	return {curve, name};
-}
 
 /** Ids r1, r2, … that no recording of the profile has. */
 function idsFor(profile: Profile): (row: {readonly index: number}) => string {
