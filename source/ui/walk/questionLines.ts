@@ -38,7 +38,8 @@ export function questionLines<Subject>(
 	if (state.jump) return jumpLines(state.jump, targets);
 	const lines: Line[] = [...put(prompt.question, 'strong')];
 	if (isBrief) {
-		if (state.isHelpShown) return [...lines, ...put(prompt.explain), ...put(keysText(keys), 'quiet')];
+		// The keys first: the window may cut what is below.
+		if (state.isHelpShown) return [...put(keysText(keys)), ...put(prompt.explain, 'quiet')];
 		lines.push(...valueLines(prompt, state, undefined), ...noteLines(state.notes, put));
 		return [...lines, ...answerLines(prompt, state, put, columns)];
 	}
@@ -56,8 +57,8 @@ export function questionLines<Subject>(
 	if (prompt.caution) lines.push(...put(prompt.caution, 'doubt', `${margin}▲ `));
 	if (state.isHelpShown) {
 		lines.push({text: ''}, ...put(prompt.explain));
-		lines.push(...(prompt.drawing ?? []).map(text => ({text: margin + text, style: 'quiet' as const})));
 		lines.push(...put(keysText(keys), 'quiet'));
+		lines.push(...(prompt.drawing ?? []).map(text => ({text: margin + text, style: 'quiet' as const})));
 	}
 
 	return lines;

@@ -42,7 +42,7 @@ test('keys of a page do nothing unseen while the plan hides it', () => {
 	const press = open('dialIn');
 	const {state} = press('p', {key: 'enter'});
 	expect(state.subject.settings!.at(-1)!.dialledIn).toEqual([]);
-	expect(press({key: 'enter'}).state.subject.settings!.at(-1)!.dialledIn).toHaveLength(1);
+	expect(press({key: 'enter'}).state.subject.settings!.at(-1)!.dialledIn).not.toEqual([]);
 });
 
 test.each([60, 80, 120, 160])(
