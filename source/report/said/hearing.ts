@@ -126,7 +126,7 @@ export const hearingSentences: Sentences<HearingFacts> = {
 	],
 	'heard-state-unknown': () => [
 		'fits no state that was asked for',
-		'Name its state by --states, or leave it: it is kept as spare.',
+		'It is kept as spare; play it again with one thing changed, as the sheet says.',
 	],
 	'heard-no-microphone-curve': () => [
 		'the recorder’s own colour is in these curves: no microphone curve was given',
