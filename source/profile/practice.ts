@@ -14,11 +14,21 @@ export const usualMeterSigmaDb = 0.5;
 /** What a stated meter sigma weighs against the repeats' own: as much as four of them, three degrees of freedom. */
 export const meterPriorFreedom = 3;
 
-/** Noise that speakers are metered with where a reading does not say. */
-export const usualMainsBand = {kind: 'pink', fromHertz: 500, toHertz: 2000} as const;
+/**
+Noise that speakers are metered with where a reading does not say: the third-octaves from 400 Hz to 2.5 kHz, above any
+crossover and below where directivity and air matter. The choice is judgement.
 
-/** Noise that subs are metered with where a reading does not say. */
-export const usualSubBand = {kind: 'pink', fromHertz: 30, toHertz: 80} as const;
+@see IEC 61260-1:2014 for the band limits: 10^2.6·10^−0.05 and 10^3.4·10^0.05 Hz.
+*/
+export const usualMainsBand = {kind: 'pink', fromHertz: 355, toHertz: 2818} as const;
+
+/**
+Noise that subs are metered with where a reading does not say: the third-octaves from 31.5 to 100 Hz, what a sub plays
+with the LFE channel's low-pass at 120 Hz or above. The choice is judgement.
+
+@see IEC 61260-1:2014 for the band limits: 10^1.5·10^−0.05 and 10^2·10^0.05 Hz.
+*/
+export const usualSubBand = {kind: 'pink', fromHertz: 28.2, toHertz: 112.2} as const;
 
 /** A weighting that takes away more than this leaves little of the signal for the meter, dB. */
 export const largeWeightingDb = 6;
@@ -35,7 +45,7 @@ export const leastMasterChangeDb = 0.5;
 /** A test signal in a home is not softer than the one, nor louder than the other, dB. */
 export const testSignalDb = {least: 30, most: 130} as const;
 
-/** Another channel's level this far away is asked about: more than trims of ±12 dB even out. */
+/** Another channel's level this far away is asked about: more than trims of ±10 dB even out. */
 export const farFromOthersDb = 12;
 
 /* Tape and timing. */
@@ -98,11 +108,14 @@ export const centreApartDegrees = 10;
 
 /* Boxes that are not described. */
 
+/** Crossovers from 40 to 200 Hz in even steps, hertz: no receiver's menu, only what none is likely to exceed. */
+export const everyTenHertz: readonly number[] = Array.from({length: 17}, (_, index) => 40 + 10 * index);
+
 /** Stands in for a receiver that is not described yet, so that a first round shows something. */
 export const assumedReceiver = {
 	timing: {kind: 'delay', stepMs: 0.1, minimumMs: 0, maximumMs: 100},
-	trim: {stepDb: 0.5, minimumDb: -12, maximumDb: 12},
-	crossover: {choicesHertz: [40, 60, 80, 90, 100, 110, 120, 150, 200] as number[], scope: 'per channel'},
+	trim: {stepDb: 0.5, minimumDb: -10, maximumDb: 10},
+	crossover: {choicesHertz: everyTenHertz as number[], scope: 'per channel'},
 	subOutputs: 2,
 } as const;
 
@@ -159,7 +172,7 @@ export const usualLowPass = {kind: 'linkwitz-riley', order: 4} as const;
 export const lfeTopHertz = 120;
 
 /** Choices ranked where the receiver's are not known, hertz. */
-export const usualChoicesHertz = [40, 50, 60, 70, 80, 90, 100, 110, 120, 150] as const;
+export const usualChoicesHertz = everyTenHertz.filter(hertz => hertz <= 150);
 
 /**
 Largest residuals that count as met, dB, and the standard deviation that a meter put down anew adds: 12 cm move noise by

@@ -51,7 +51,7 @@ export function sampleProfile(): Profile {
 				seat: 'sofa',
 				decibels: 74.2,
 				weighting: 'C',
-				signal: {kind: 'pink', fromHertz: 500, toHertz: 2000},
+				signal: {kind: 'pink', fromHertz: 355, toHertz: 2818},
 				round: 'first',
 				inForce: 'old',
 			},

@@ -51,7 +51,7 @@ test('`remarkLines` names each thing once where one finding is about several', (
 		finding('note', 'weighting-corrected', about, {
 			weighting: 'C',
 			offDb: -1.46,
-			signal: {kind: 'pink', fromHertz: 30, toHertz: 80},
+			signal: {kind: 'pink', fromHertz: 28.2, toHertz: 112.2},
 		});
 	const [line] = remarkLines([weighted(['FL']), weighted(['FR']), weighted(['FL', 'FR'])], 200, say).slice(2);
 	expect(line).toMatch(/^ {2}- Front left and Front right: C weighting/);

@@ -1,10 +1,10 @@
 import type {BassProcessor} from '../types.ts';
 
-// Steps, ranges and latency that such boxes usually have: common practice, no source.
+// Invented, as the receivers are: Kit corrects steps, range and latency to what the real box shows.
 const common = {
 	outputs: ['A', 'B', 'C', 'D'],
-	delay: {stepMs: 0.02, minimumMs: 0, maximumMs: 80},
-	gain: {stepDb: 0.5, minimumDb: -40, maximumDb: 12},
+	delay: {stepMs: 0.05, minimumMs: 0, maximumMs: 100},
+	gain: {stepDb: 0.5, minimumDb: -30, maximumDb: 6},
 	invertsOutputs: true,
 } as const;
 

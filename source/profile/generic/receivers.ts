@@ -1,22 +1,23 @@
+import {everyTenHertz} from '../practice.ts';
 import type {Receiver} from '../types.ts';
 import {metresPerFoot} from '../units/lengthFormat.ts';
 
-// Steps and ranges that receivers usually have: common practice, no source.
+// Invented, and even on purpose: no receiver was copied. Kit corrects them to what the real one shows.
 const crossover: Receiver['crossover'] = {
-	choicesHertz: [40, 50, 60, 70, 80, 90, 100, 110, 120, 150, 180, 200, 250],
+	choicesHertz: [...everyTenHertz],
 	scope: 'per channel',
 	fullRange: true,
-	lfeLowPassChoicesHertz: [80, 90, 100, 110, 120, 150, 180, 200, 250],
+	lfeLowPassChoicesHertz: [80, 100, 120, 150],
 };
-const trim: Receiver['trim'] = {stepDb: 0.5, minimumDb: -12, maximumDb: 12};
+const trim: Receiver['trim'] = {stepDb: 0.5, minimumDb: -10, maximumDb: 10};
 const common = {trim, crossover, subOutputs: 2} as const;
 
-/** Receivers that stand for many: what they take, without a maker's name. */
+/** Receivers that stand for many: what they take, invented. */
 export const genericReceivers = {
 	'fine-metric': {
 		...common,
 		name: 'Distances in centimetre steps',
-		timing: {kind: 'distance', shownIn: 'm', stepMetres: 0.01, minimumMetres: 0, maximumMetres: 18},
+		timing: {kind: 'distance', shownIn: 'm', stepMetres: 0.01, minimumMetres: 0, maximumMetres: 20},
 	},
 	'coarse-metric': {
 		...common,
@@ -32,7 +33,7 @@ export const genericReceivers = {
 			shownIn: 'ft',
 			stepMetres: metresPerFoot / 10,
 			minimumMetres: 0,
-			maximumMetres: 60 * metresPerFoot,
+			maximumMetres: 65 * metresPerFoot,
 		},
 	},
 	'coarse-feet': {

@@ -15,7 +15,7 @@ Pink noise has equal power per logarithmic step of frequency, so the weighting's
 Simpson's rule. Pink noise whose band has no width counts as a tone.
 
 @param spectrum - Frequencies in hertz, each finite and > 0; the order of the two band limits does not matter.
-@returns dB; subtract it from the reading. Pink 30–80 Hz: C −1.46, A −28.2.
+@returns dB; subtract it from the reading. Pink 28.2–112.2 Hz: C −1.23, A −24.3.
 @throws {RangeError} If a frequency is not finite and positive.
 @see IEC 61672-1:2013, Annex E, for the weighting itself.
 */

@@ -18,7 +18,6 @@ export const recommendations: readonly Recommendation[] = [
 		source: 'ITU-R BT.2022, one arc-minute a pixel',
 	},
 	{degrees: 33, what: 'picture at three picture heights', source: 'ITU-R BS.775-3, screen 1'},
-	{degrees: 40, what: 'close to the picture', source: 'common practice, from memory'},
 	{degrees: 47.9, what: 'picture at two picture heights', source: 'ITU-R BS.775-3, screen 2'},
 	{
 		degrees: 58.4,

@@ -1,6 +1,7 @@
 import {standingSettings} from '../../profile/ask/settings.ts';
 import {subsOf} from '../../profile/ask/subs.ts';
 import {isLfe, isOverhead} from '../../profile/channels.ts';
+import {usualMainsBand, usualSubBand} from '../../profile/practice.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import {type TestSpectrum, weightingOfSpectrum} from '../../science/acoustics/band.ts';
 import {type ChannelOrder, channelOrder} from '../../science/signal/channelMask.ts';
@@ -20,8 +21,8 @@ const highestToneHertz = 1000;
 /** The LFE channel is recorded 10 dB low and restored on playback, dB. @see ITU-R BS.775-3, Annex 7. */
 export const lfeOffsetDb = -10;
 
-export const mainsBand = {kind: 'pink', fromHertz: 500, toHertz: 2000} as const;
-export const subBand = {kind: 'pink', fromHertz: 30, toHertz: 80} as const;
+export const mainsBand = usualMainsBand;
+export const subBand = usualSubBand;
 
 /** One file to write. */
 export type SignalFile = {

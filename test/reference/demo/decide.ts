@@ -1,5 +1,5 @@
 import type {ChannelId, MeterReading, SettingsSet, TapeReading} from '../../../source/profile/types.ts';
-import {bandWeightingDb} from './levels.ts';
+import {bandWeightingDb, mainsBandHertz, subBandHertz} from './levels.ts';
 import {receiverSpeedOfSound} from './meter.ts';
 import type {Truth} from './truth.ts';
 
@@ -55,7 +55,8 @@ export function decide({truth, tape, meter, found}: Taken, id: string, decidedAt
 	});
 	const channels: SettingsSet['channels'] = {};
 	for (const channel of Object.keys(truth.speakers) as ChannelId[]) {
-		const trim = (found.channels[channel]?.trimDb?.stepped ?? 0) + targetDb - levelDb(channel, 500, 2000);
+		const trim =
+			(found.channels[channel]?.trimDb?.stepped ?? 0) + targetDb - levelDb(channel, ...mainsBandHertz);
 		channels[channel] = {
 			...distance(arrivalMs(channel)),
 			trimDb: {stepped: rounded(trim, 0.5)},
@@ -65,7 +66,7 @@ export function decide({truth, tape, meter, found}: Taken, id: string, decidedAt
 
 	const subs = Object.keys(truth.subs);
 	const latestMs = Math.max(...subs.map(arrivalMs));
-	const quietestDb = Math.min(...subs.map(sub => levelDb(sub, 30, 80)));
+	const quietestDb = Math.min(...subs.map(sub => levelDb(sub, ...subBandHertz)));
 	// Equal and aligned subs add up to 20·lg(n) more than one.
 	const togetherDb = quietestDb + 20 * Math.log10(subs.length);
 	const lfeTrim = (found.channels.LFE1?.trimDb?.stepped ?? 0) + targetDb - togetherDb;
@@ -73,7 +74,8 @@ export function decide({truth, tape, meter, found}: Taken, id: string, decidedAt
 	const outputs = Object.fromEntries(
 		subs.flatMap(sub => {
 			const {output} = truth.subs[sub]!;
-			const gain = (found.outputs?.[output ?? '']?.gainDb?.stepped ?? 0) + quietestDb - levelDb(sub, 30, 80);
+			const gain =
+				(found.outputs?.[output ?? '']?.gainDb?.stepped ?? 0) + quietestDb - levelDb(sub, ...subBandHertz);
 			const setting = {
 				delayMs: {stepped: rounded(latestMs - arrivalMs(sub), 0.1)},
 				gainDb: {stepped: rounded(gain, 0.5)},

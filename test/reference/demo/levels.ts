@@ -7,6 +7,10 @@ True physics of the invented room, written apart from the program: levels by a d
 distance, filters as analogue prototypes, sums of tones as complex numbers.
 */
 
+/** Pink noise for speakers: third-octaves of 400 Hz to 2.5 kHz. For subs: of 31.5 to 100 Hz. Limits of IEC 61260-1:2014. */
+export const mainsBandHertz = [355, 2818] as const;
+export const subBandHertz = [28.2, 112.2] as const;
+
 /** Deviations that rooms make, fixed so that they belong to the room and not to a reading: within ±1.5 dB. */
 function roomDeviationDb(source: string, seat: string): number {
 	let hash = 7;
@@ -14,7 +18,7 @@ function roomDeviationDb(source: string, seat: string): number {
 	return (hash / 1009 - 0.5) * 3;
 }
 
-/** True unweighted level of pink noise from 500 to 2000 Hz with trim 0, dB. */
+/** True unweighted level of the noise for speakers with trim 0, dB. */
 export function trueMainDb(truth: Truth, channel: ChannelId, seat: string): number {
 	const {at, sensitivityDb} = truth.speakers[channel]!;
 	const distance = distanceMetres(at, truth.seats[seat]!);
@@ -27,7 +31,7 @@ export function trueMainDb(truth: Truth, channel: ChannelId, seat: string): numb
 	);
 }
 
-/** True unweighted level of one sub's pink noise from 30 to 80 Hz with every gain 0, dB. */
+/** True unweighted level of one sub's noise with every gain 0, dB. */
 export function trueSubDb(truth: Truth, sub: string, seat: string): number {
 	const {at, levelAtOneMetreDb} = truth.subs[sub]!;
 	// Boundaries hold the level up: 4 dB for each doubling of the distance instead of 6.
@@ -80,9 +84,9 @@ export function toneSumDb(hertz: number, parts: readonly Part[]): number {
 	return 20 * Math.log10(Math.hypot(real, imaginary));
 }
 
-/** Level of subs together over pink noise from 30 to 80 Hz, dB. */
+/** Level of subs together over their noise, dB. */
 export function bandSumDb(parts: readonly Part[]): number {
-	const energies = bandHertz(30, 80).map(hertz => 10 ** (toneSumDb(hertz, parts) / 10));
+	const energies = bandHertz(...subBandHertz).map(hertz => 10 ** (toneSumDb(hertz, parts) / 10));
 	return 10 * Math.log10(energies.reduce((sum, energy) => sum + energy, 0) / bandSteps);
 }
 

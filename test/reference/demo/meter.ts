@@ -5,7 +5,9 @@ import {
 	bandWeightingDb,
 	highPass,
 	lowPass,
+	mainsBandHertz,
 	type Part,
+	subBandHertz,
 	subBox,
 	toneSumDb,
 	toneWeightingDb,
@@ -24,8 +26,8 @@ function crossoverOf({settings}: Round, id: ChannelId): number {
 	if (typeof hertz !== 'number') throw new Error(`${id} has no crossover.`);
 	return hertz;
 }
-const mainsWeightingDb = bandWeightingDb(500, 2000);
-const subsWeightingDb = bandWeightingDb(30, 80);
+const mainsWeightingDb = bandWeightingDb(...mainsBandHertz);
+const subsWeightingDb = bandWeightingDb(...subBandHertz);
 /** Standard deviation of the meter from one reading to the next, dB. */
 const meterSigmaDb = 0.3;
 
@@ -37,8 +39,10 @@ export type Round = {
 	readonly round: 'first' | 'proof';
 };
 
-const mains = {kind: 'pink', fromHertz: 500, toHertz: 2000} as const;
-const subs = {kind: 'pink', fromHertz: 30, toHertz: 80} as const;
+const pink = ([fromHertz, toHertz]: readonly [number, number]) =>
+	({kind: 'pink', fromHertz, toHertz}) as const;
+const mains = pink(mainsBandHertz);
+const subs = pink(subBandHertz);
 
 /** What the meter shows for a level that reaches it, with the background under it, to 0.1 dB. */
 function shown(levelDb: number, {truth, random}: Round): number {

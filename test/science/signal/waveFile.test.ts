@@ -84,7 +84,7 @@ const hasScipy = existsSync(python) && spawnSync(python, ['-c', 'import scipy'])
 // scipy reads the file on its own and measures it by Welch's method; the same figures are checked in this process by
 // test/science/signal/bandNoise.test.ts, so that nothing rests on scipy being there.
 test.skipIf(!hasScipy).each([
-	[500, 2000],
+	[355, 2818],
 	[30, 80],
 ])(
 	'waveFile holds noise from %i to %i Hz that scipy finds pink, in its band and at its level',

@@ -63,8 +63,8 @@ const room: fc.Arbitrary<TrueRoom> = fc.record({
 	}),
 });
 
-const mains = {kind: 'pink' as const, fromHertz: 500, toHertz: 2000};
-const bass = {kind: 'pink' as const, fromHertz: 30, toHertz: 80};
+const mains = {kind: 'pink' as const, fromHertz: 355, toHertz: 2818};
+const bass = {kind: 'pink' as const, fromHertz: 28.2, toHertz: 112.2};
 const speakerIds = (truth: TrueRoom) => Object.keys(truth.speakers) as ChannelId[];
 const trimOf = (set: SettingsSet | undefined, id: ChannelId) => set?.channels[id]?.trimDb?.stepped ?? 0;
 

@@ -106,12 +106,12 @@ test('planSignals plans noise for each channel in the order of the file, LFE 10 
 		'layout-noise-04-LFE1.wav',
 		'layout-noise-05-TpSiL.wav',
 	]);
-	expect(noise[3]).toMatchObject({levelDbfs: -40, spectrum: {fromHertz: 30, toHertz: 80}});
+	expect(noise[3]).toMatchObject({levelDbfs: -40, spectrum: {fromHertz: 28.2, toHertz: 112.2}});
 });
 
-// Level correction of C and A for pink 30–80 Hz: −1.46 and −28.2 dB (IEC 61672-1 curve over the band).
+// Level correction of C and A for pink 28.2–112.2 Hz: −1.23 and −24.3 dB (IEC 61672-1 curve over the band).
 test('planSignals tells what weighted meters make of each file', () => {
 	const sub = planSignals(undefined, -20).files.find(({file}) => file === 'sub-noise.wav')!;
-	expect(sub.reads!.C).toBeCloseTo(-1.46, 2);
-	expect(sub.reads!.A).toBeCloseTo(-28.2, 1);
+	expect(sub.reads!.C).toBeCloseTo(-1.23, 2);
+	expect(sub.reads!.A).toBeCloseTo(-24.33, 2);
 });

@@ -10,7 +10,7 @@ import type {LevelFinding} from './facts.ts';
 export type LevelSubject = {readonly about: readonly string[]; readonly seat?: string};
 
 /** Less would read as nothing, dB. */
-const leastWeightingDb = 0.05;
+const leastWeightingDb = 0.1;
 
 /** What background and weighting did to the readings of a source. */
 export function correctionFindings(

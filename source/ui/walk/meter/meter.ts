@@ -1,5 +1,6 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {nameOf} from '../../../profile/names.ts';
+import {usualMainsBand, usualSubBand} from '../../../profile/practice.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
 import {walkAnswer, withAnswer} from '../answered.ts';
 import {walkingOrder} from '../order.ts';
@@ -11,8 +12,8 @@ import {briefNoise, foundPrompts, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
 import {soundPrompt} from './sound.ts';
 
-const mainsNoise: Signal = {kind: 'pink', fromHertz: 500, toHertz: 2000};
-const bassNoise: Signal = {kind: 'pink', fromHertz: 30, toHertz: 80};
+const mainsNoise: Signal = usualMainsBand;
+const bassNoise: Signal = usualSubBand;
 
 const held: readonly string[] = [
 	'      ┬   meter on a stand or at arm’s length,',

@@ -52,7 +52,7 @@ test('weighting and trims in force are no difference between channels', () => {
 
 test('A weighting on a sub: switch the meter', () => {
 	expect(remarkOnMeter(withSub, level('sub', 50, {weighting: 'A'}))[0]!.text).toBe(
-		'Sub: with A weighting the meter reads the sub 28.2 dB low and mostly hears something else. Switch the meter to C and read again.',
+		'Sub: with A weighting the meter reads the sub 24.3 dB low and mostly hears something else. Switch the meter to C and read again.',
 	);
 });
 

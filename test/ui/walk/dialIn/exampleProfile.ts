@@ -2,7 +2,7 @@ import {newProfile} from '../../../../source/profile/generic/newProfile.ts';
 import type {MeterReading, Profile, SettingsSet} from '../../../../source/profile/types.ts';
 
 const seat = 'seat1';
-const bass = {kind: 'pink', fromHertz: 30, toHertz: 80} as const;
+const bass = {kind: 'pink', fromHertz: 28.2, toHertz: 112.2} as const;
 
 function level(source: string, decibels: number, signal?: MeterReading['signal']): MeterReading {
 	return {

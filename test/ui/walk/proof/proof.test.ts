@@ -89,7 +89,7 @@ test('other seats are left out until the levels are made for them or they were r
 	};
 	expect(planOf(profile).every(({seat}) => seat === 'seat1')).toBe(true);
 	const proof = {...typedIn.meter![0]!, seat: 'seat2', round: 'proof', inForce: 'set1'} as const;
-	const signal = {kind: 'pink', fromHertz: 500, toHertz: 2000} as const;
+	const signal = {kind: 'pink', fromHertz: 355, toHertz: 2818} as const;
 	const readThere = {...profile, meter: [...profile.meter!, {...proof, signal}]};
 	expect(planOf(readThere).some(({seat}) => seat === 'seat2')).toBe(true);
 });
