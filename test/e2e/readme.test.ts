@@ -4,7 +4,7 @@ import {expect, test} from 'vitest';
 import {projectFolder, runProgram, temporaryFolder} from './harness/program.ts';
 
 const readme = readFileSync(join(projectFolder, 'README.md'), 'utf8');
-const calls = [...readme.matchAll(/^roomtare (.+)$/gm)].map(([, call]) => call!);
+const calls = [...readme.matchAll(/^npx roomtare (.+)$/gm)].map(([, call]) => call!);
 
 /** Words of a call as a shell splits them; enough for quotes. */
 const split = (call: string) =>
