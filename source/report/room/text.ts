@@ -90,7 +90,10 @@ function togetherLines(
 	const {spreadDb, flatnessDb, hole} = together.figures;
 	return [
 		'',
-		'All subs together, arriving together at the reference seat (dB against one sub in the open at 1 m)',
+		...wrap(
+			'All subs together, arriving together at the reference seat (dB against one sub in the open at 1 m)',
+			width,
+		),
 		...(isInWords ? chartText(chart).flatMap(line => wrap(line, width)) : drawChart(chart)),
 		...wrap(
 			`20 to 120 Hz: seats differ by ${formatNumber(spreadDb, 1)} dB; ${say.name(seats[0]!.id)} is even within ${formatNumber(flatnessDb, 1)} dB, its deepest hole ${formatNumber(hole.depthDb, 0)} dB at ${formatNumber(hole.frequencyHertz, 0)} Hz.`,
