@@ -1,6 +1,7 @@
 import {control, onGrid, receiverOf, timingControl} from '../../profile/ask/boxes.ts';
 import {effectOf, lineOf, orElse, receiverDelayMs} from '../../profile/ask/lines.ts';
 import {type SetInForce, settingsInForce, standingSettings} from '../../profile/ask/settings.ts';
+import {usualCrossoverHertz} from '../../profile/practice.ts';
 import type {Profile, RecordedResponse} from '../../profile/types.ts';
 import {type BlendFront, type BlendGroup, type RecordedBlend, recordedBlend} from './apart/recordedBlend.ts';
 import {responseOfPoints} from './keepRound.ts';
@@ -31,7 +32,6 @@ export type GroupEntry = {
 
 /** Delays are looked for within three quarters of a period of what stands. */
 const reachPeriods = 0.75;
-const usualCrossoverHertz = 80;
 
 /**
 The blend that the profile's recordings ask for: one delay and polarity for each group of subs, over all recorded fronts and

@@ -1,4 +1,5 @@
 import {isLfe} from '../../../profile/channels.ts';
+import {usualCrossoverHertz} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 
 /** All that the blend is computed from. */
@@ -9,9 +10,6 @@ export type BlendInputs = {
 	/** Crossovers as suggested, by channel, for readings that do not say which stood. */
 	readonly suggestedHertz: ReadonlyMap<string, number | 'full'>;
 };
-
-/** Crossover of a pair of speakers of which nothing is known, hertz. Common practice, no source. */
-const usualCrossoverHertz = 80;
 
 /** The front speakers that the blend is made for: left, centre and right, else the first speaker there is. */
 export function frontsOf(profile: Profile): readonly string[] {

@@ -1,9 +1,13 @@
 import {
 	crossoverWeights,
+	drawPoints,
 	driveFreeDb,
 	localisableFromHertz,
 	localisedFromHertz,
+	reliefFreeDb,
+	rippleAlikeDb,
 	toleranceMs,
+	usualCrossoverHertz,
 } from '../../../profile/practice.ts';
 import {type AnalogFilter, cascade} from '../../../science/acoustics/filters/analogFilter.ts';
 import {type BoxData, boxFilter, halfPowerHz} from '../../../science/acoustics/filters/box.ts';
@@ -32,15 +36,20 @@ export type CrossoverChoice = Pairing & {
 	readonly cost: number;
 };
 
-/** Smallest cost first, but what lies below the limit after all that does not. */
+/**
+Smallest cost first, but what lies below the limit after all that does not; the usual crossover first where it is a draw.
+*/
 export function inOrder<Choice extends Pick<CrossoverChoice, 'belowLimit' | 'cost' | 'hertz'>>(
 	choices: readonly Choice[],
 ): Choice[] {
-	return [...choices].sort(
+	const sorted = [...choices].sort(
 		(a, b) =>
 			Number(a.belowLimit) - Number(b.belowLimit) ||
 			(a.belowLimit ? b.hertz - a.hertz : a.cost - b.cost || a.hertz - b.hertz),
 	);
+	const usual = sorted.find(({hertz, belowLimit}) => hertz === usualCrossoverHertz && !belowLimit);
+	if (!usual || usual.cost > sorted[0]!.cost + drawPoints) return sorted;
+	return [usual, ...sorted.filter(choice => choice !== usual)];
 }
 
 /** What one choice is whatever the speaker: made once for all channels. */
@@ -91,10 +100,10 @@ export function rankCrossovers(
 		const pairing = judge(filterResponse(cascade(highPass, box), grid), sub, hertz, canInvert, toleranceMs);
 		const driveLeftDb = limitHz === undefined ? driveFreeDb : filterLevelDb(highPass, limitHz);
 		const localisableOctaves = Math.max(0, Math.log2(hertz / localisableFromHertz));
+		const reliefDb = excursionReliefDb(weights, highPass);
 		const cost =
-			crossoverWeights.ripple * pairing.rippleDb +
-			crossoverWeights.tolerance * pairing.toleranceDb +
 			crossoverWeights.drive * Math.max(0, driveLeftDb - driveFreeDb) +
+			crossoverWeights.excursion * Math.max(0, reliefFreeDb - reliefDb) +
 			crossoverWeights.localisable * localisableOctaves +
 			crossoverWeights.localised * Math.max(0, Math.log2(hertz / localisedFromHertz));
 		return {
@@ -103,10 +112,21 @@ export function rankCrossovers(
 			// A data sheet's limit is no sharper than a hertz.
 			belowLimit: limitHz !== undefined && hertz < limitHz - 0.5,
 			driveLeftDb,
-			excursionReliefDb: excursionReliefDb(weights, highPass),
+			excursionReliefDb: reliefDb,
 			localisableOctaves,
 			cost,
 		};
 	});
-	return inOrder(judged);
+	const smoothest = Math.min(...judged.filter(choice => !choice.belowLimit).map(({rippleDb}) => rippleDb));
+	return inOrder(
+		judged.map(choice => ({
+			...choice,
+			cost: choice.cost + crossoverWeights.ripple * roughness(choice.rippleDb, smoothest),
+		})),
+	);
+}
+
+/** Ripple beyond what is alike in a room, dB; none where every choice lies below the speaker's limit. */
+function roughness(rippleDb: number, smoothestDb: number): number {
+	return Number.isFinite(smoothestDb) ? Math.max(0, rippleDb - smoothestDb - rippleAlikeDb) : 0;
 }

@@ -1,4 +1,5 @@
 import {expect, test} from 'vitest';
+import {usualChoicesHertz} from '../../../../source/profile/practice.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {suggestCrossovers} from '../../../../source/study/calibration/crossover/suggest.ts';
 import {sentence} from '../sentence.ts';
@@ -55,7 +56,7 @@ test('suggestCrossovers takes an LFE channel without a named sub for one sub', (
 test('suggestCrossovers ranks common choices and says so without a receiver', () => {
 	const {receiver: _, ...profile} = profileWith();
 	const {channels, remarks} = suggestCrossovers(profile);
-	expect(channels.get('FL')!.ranking.length).toBe(10);
+	expect(channels.get('FL')!.ranking.length).toBe(usualChoicesHertz.length);
 	expect(remarks.map(({code}) => code)).toContain('crossover-choices-unknown');
 });
 
