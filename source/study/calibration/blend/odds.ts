@@ -7,7 +7,7 @@ export type Odds = {readonly wonPercent: number; readonly lostPercent: number};
 /**
 What each way did in the project's own simulated rooms (`npm run truth`), on the mean of the fronts and on the centre.
 
-Made on 2026-11-26 in rooms of the building seeds; to be replaced by the shares of rooms not used while building.
+Made on 2026-11-26: the tones in rooms not used while building, the search in rooms of the building seeds.
 */
 export const oddsOfWays: Readonly<
 	Record<
@@ -22,9 +22,9 @@ export const oddsOfWays: Readonly<
 	>
 > = {
 	tones: {
-		known: {fronts: {wonPercent: 34, lostPercent: 1}, centre: {wonPercent: 31, lostPercent: 2}},
-		hidden: {fronts: {wonPercent: 41, lostPercent: 1}, centre: {wonPercent: 38, lostPercent: 3}},
-		rooms: 100,
+		known: {fronts: {wonPercent: 26, lostPercent: 0}, centre: {wonPercent: 24, lostPercent: 0}},
+		hidden: {fronts: {wonPercent: 40, lostPercent: 2}, centre: {wonPercent: 42, lostPercent: 0}},
+		rooms: 250,
 	},
 	search: {
 		known: {fronts: {wonPercent: 29, lostPercent: 1}, centre: {wonPercent: 26, lostPercent: 1}},
