@@ -76,7 +76,7 @@ test('a trim that a reading moved by a step is told by a word', async () => {
 	const app = open(80, 24, started);
 	app.press(enter);
 	app.press('74.2\r');
-	app.press('73.9\r');
+	app.press('73.6\r');
 	await vi.waitFor(() => expect(app.frame()).toMatch(/was [+−]\d/));
 });
 
