@@ -9,6 +9,9 @@ const literal = /true|false|null/y;
 const word = /[^\s,:{}[\]"]{1,20}/y;
 const escapeTail = /["\\/bfnrt]|u[\da-fA-F]{4}/y;
 
+/** What the end of a file may leave of a number or a word. */
+const begun = /^(?:-|\.|[eE][+-]?|t|tr|tru|f|fa|fal|fals|n|nu|nul)$/;
+
 function matchAt(pattern: RegExp, text: string, offset: number): string {
 	pattern.lastIndex = offset;
 	return pattern.exec(text)?.[0] ?? '';
@@ -64,6 +67,9 @@ export function scanJson(
 	let offset = 0;
 	let expects: 'value' | 'value or end' | 'key' | 'key or end' | 'comma or end' = 'value';
 	const faultHere = (expected: string): Fault => {
+		// A number or a word of JSON that has only begun is a file cut short, not a wrong character.
+		if (frames.length > 0 && text.length - offset <= 4 && begun.test(text.slice(offset)))
+			offset = text.length;
 		const found =
 			offset >= text.length ? 'the end of the file' : `“${matchAt(word, text, offset) || text[offset]}”`;
 		return {offset, found, expected};
