@@ -8,6 +8,7 @@ import {join, resolve} from 'node:path';
 import {fileURLToPath, pathToFileURL} from 'node:url';
 import {Worker} from 'node:worker_threads';
 import {build} from 'esbuild';
+import {fewDecoders} from '../../build/fewDecoders.js';
 import {leanMeow} from '../../build/leanMeow.js';
 import {
 	alwaysDraws,
@@ -55,6 +56,7 @@ await build({
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
 	plugins: [
+		fewDecoders,
 		leanMeow,
 		noDeveloperTools,
 		alwaysDraws,
