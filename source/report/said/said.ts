@@ -1,6 +1,7 @@
 import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
+import type {BlendFacts} from '../../study/calibration/blend/facts.ts';
 import type {CrossoverFacts} from '../../study/calibration/crossover/facts.ts';
 import type {GeneralFacts} from '../../study/calibration/facts.ts';
 import type {HeadroomFacts} from '../../study/calibration/headroom/facts.ts';
@@ -15,6 +16,7 @@ import type {RoomFacts} from '../../study/room/facts.ts';
 import type {SurveyFacts} from '../../study/survey/facts.ts';
 import type {WiringFacts} from '../../study/wiring/facts.ts';
 import {arrangementSentences} from './arrangement.ts';
+import {blendedSentences} from './blended.ts';
 import {crossoverSentences} from './crossover.ts';
 import {diffSentences} from './diff.ts';
 import {generalSentences} from './general.ts';
@@ -36,6 +38,7 @@ import {wiringSentences} from './wiring.ts';
 export interface AllFacts
 	extends HearingFacts,
 		ArrangementFacts,
+		BlendFacts,
 		CrossoverFacts,
 		DiffFacts,
 		HeadroomFacts,
@@ -55,6 +58,7 @@ export type Sayable = Remark | FindingOf<AllFacts>;
 const sentences: Sentences<AllFacts> = {
 	...hearingSentences,
 	...arrangementSentences,
+	...blendedSentences,
 	...crossoverSentences,
 	...diffSentences,
 	...headroomSentences,

@@ -1,4 +1,5 @@
 import type {FindingOf, NoFacts, Remark} from '../../profile/finding.ts';
+import type {BlendFacts} from './blend/facts.ts';
 import type {CrossoverFacts} from './crossover/facts.ts';
 import type {LevelFacts} from './levels/facts.ts';
 import type {MissingFacts} from './readings/facts.ts';
@@ -19,7 +20,13 @@ export type GeneralFacts = {
 };
 
 /** What findings on settings are said with, all topics of a solution together. */
-export interface SolutionFacts extends CrossoverFacts, GeneralFacts, LevelFacts, MissingFacts, TimingFacts {}
+export interface SolutionFacts
+	extends BlendFacts,
+		CrossoverFacts,
+		GeneralFacts,
+		LevelFacts,
+		MissingFacts,
+		TimingFacts {}
 
 export type GeneralFinding = FindingOf<GeneralFacts>;
 

@@ -1,9 +1,8 @@
 import {subsOf} from '../../../profile/ask/subs.ts';
-import {listed, nameOf} from '../../../profile/names.ts';
+import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
-import type {Remark} from '../result.ts';
-import {inMs, inSignedDb, remark} from '../words.ts';
 import type {BlendWish} from './blendResult.ts';
+import type {BlendFinding} from './facts.ts';
 import {soundings} from './groups.ts';
 
 /** What the settings owe to the blend, or why they owe it nothing. */
@@ -11,55 +10,39 @@ export function blendRemarks(
 	profile: Profile,
 	wish: BlendWish | undefined,
 	atSubs: readonly string[],
-): Remark[] {
-	if (wish) {
-		const subs = listed(subsOf(profile).map(({id}) => nameOf(profile, id)));
-		const gains = [wish.frontsGainDb, wish.centreGainDb].filter(gain => gain !== undefined);
-		const gained = gains.length === 0 ? '' : ` (${gains.map(gain => inSignedDb(gain)).join(' and ')})`;
-		const {recorded} = wish;
-		if (recorded)
-			return [
-				remark(
-					recorded.isVerified ? 'note' : 'advice',
-					'blended-by-recording',
-					`${subs}: as the recordings have it, ${inSignedDb(recorded.gainDb)} through the crossover ${recorded.isVerified ? 'heard' : 'expected; play and record once more when it is entered'}.`,
-				),
-				...switchAdvice(profile, atSubs),
-			];
-		return [
-			remark(
-				'note',
-				'blended',
-				`${subs}: ${inMs(wish.offsetMs)} on top of what distances give${wish.inverted ? ', turned' : ''}, as verified with noise${gained}.`,
-			),
-			...switchAdvice(profile, atSubs),
-		];
-	}
-
-	const sounding = soundings(profile);
-	const isRead = profile.meter?.some(({signal, setAside, source, round}) => {
-		if (signal?.kind !== 'tone' || setAside || round !== 'first') return false;
-		const heard = sounding(source);
-		return heard && heard.mains.length > 0 && heard.subs.length > 0;
-	});
-	return isRead
-		? [
-				remark(
-					'note',
-					'tones-not-used',
-					'Tones were read through the crossover, but no setting of the subs was verified as louder: their delay and polarity are what distances give.',
-				),
-			]
-		: [];
+): BlendFinding[] {
+	if (!wish) return hasTones(profile) ? [finding('note', 'tones-not-used', [])] : [];
+	return [
+		wishFinding(
+			wish,
+			subsOf(profile).map(({id}) => id),
+		),
+		...atSubs.map(id => finding('advice', 'polarity-at-sub', [id])),
+	];
 }
 
-function switchAdvice(profile: Profile, atSubs: readonly string[]): Remark[] {
-	return atSubs.map(id =>
-		remark(
-			'advice',
-			'polarity-at-sub',
-			`${nameOf(profile, id)}: turn its polarity switch; neither receiver nor processor does it.`,
-			id,
-		),
+function wishFinding(
+	{recorded, offsetMs, inverted, frontsGainDb, centreGainDb}: BlendWish,
+	subs: readonly string[],
+): BlendFinding {
+	return recorded
+		? finding(recorded.isVerified ? 'note' : 'advice', 'blended-by-recording', subs, recorded)
+		: finding('note', 'blended', subs, {
+				laterMs: offsetMs,
+				isTurned: inverted,
+				...(frontsGainDb !== undefined && {frontsGainDb}),
+				...(centreGainDb !== undefined && {centreGainDb}),
+			});
+}
+
+/** Whether tones were read through a crossover in the first round. */
+function hasTones(profile: Profile): boolean {
+	const sounding = soundings(profile);
+	return (
+		profile.meter?.some(({signal, setAside, source, round}) => {
+			if (signal?.kind !== 'tone' || setAside || round !== 'first') return false;
+			const heard = sounding(source);
+			return heard !== undefined && heard.mains.length > 0 && heard.subs.length > 0;
+		}) ?? false
 	);
 }
