@@ -12,9 +12,16 @@ const slow = [
 	'test/study/hearing/faults.test.ts',
 	'test/study/calibration/closedLoop.test.ts',
 	'test/study/calibration/solve.test.ts',
+	'test/study/calibration/proof/blendProof.test.ts',
 	'test/study/calibration/proof/prove.test.ts',
 	'test/ui/walk/stops.test.ts',
+	'test/commands/everyUnit.test.ts',
 	'test/rooms/arranging.test.ts',
+	'test/rooms/physics.test.ts',
+	'test/rooms/truth/truth.test.ts',
+	'test/rooms/world.test.ts',
+	'test/study/survey/anyInput.test.ts',
+	'test/study/survey/blunders.test.ts',
 	'test/profile/file/parse.test.ts',
 ];
 
@@ -33,6 +40,9 @@ const unit = {
 	env,
 	// Property tests and simulated rounds may share two slow cores with other work.
 	testTimeout: 60_000,
+	// One set of modules a worker instead of one a file: reading them anew took two thirds of the time. It holds because
+	// nothing below the screens remembers (test/layers) and a screen's memory belongs to the screen.
+	isolate: false,
 };
 
 export default defineConfig({
