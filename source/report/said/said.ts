@@ -7,7 +7,7 @@ import type {GeneralFacts} from '../../study/calibration/facts.ts';
 import type {HeadroomFacts} from '../../study/calibration/headroom/facts.ts';
 import type {LevelFacts} from '../../study/calibration/levels/facts.ts';
 import type {ProofFacts} from '../../study/calibration/proof/facts.ts';
-import type {MissingFacts} from '../../study/calibration/readings/facts.ts';
+import type {MissingFacts, TypedFacts} from '../../study/calibration/readings/facts.ts';
 import type {TimingFacts} from '../../study/calibration/timing/facts.ts';
 import type {DiffFacts} from '../../study/comparison/diff/facts.ts';
 import type {HearingFacts} from '../../study/hearing/facts.ts';
@@ -29,9 +29,10 @@ import {placementSentences} from './placement.ts';
 import {proofSentences} from './proof.ts';
 import {roomSentences} from './room.ts';
 import type {Say} from './say.ts';
-import {asSentence, type Sentences, type Words} from './sentences.ts';
+import {asSentence, ended, type Sentences, type Words} from './sentences.ts';
 import {surveySentences} from './survey.ts';
 import {timingSentences} from './timing.ts';
+import {typedSentences} from './typed.ts';
 import {wiringSentences} from './wiring.ts';
 
 /** Every code there is, with its facts. An interface, so that one code cannot mean two things. */
@@ -50,6 +51,7 @@ export interface AllFacts
 		ProofFacts,
 		RoomFacts,
 		SurveyFacts,
+		TypedFacts,
 		WiringFacts {}
 
 /** What can be said: a finding of any topic, or a remark that still brings its text along. */
@@ -63,6 +65,7 @@ const sentences: Sentences<AllFacts> = {
 	...diffSentences,
 	...headroomSentences,
 	...timingSentences,
+	...typedSentences,
 	...missingSentences,
 	...levelSentences,
 	...generalSentences,
@@ -84,7 +87,7 @@ export function saidParts(sayable: Sayable, say: Say): {readonly subject?: strin
 	const [head, ...more] = wordsOf(sayable, say);
 	const {about} = sayable as AnyFinding;
 	if (about.length === 0) return {said: [asSentence(head), ...more].join(' ')};
-	return {subject: listed(about.map(id => say.name(id))), said: [`${head}.`, ...more].join(' ')};
+	return {subject: listed(about.map(id => say.name(id))), said: [ended(head), ...more].join(' ')};
 }
 
 /** The whole sentence, name and all: for a page, `check` and `--json`. */
@@ -97,7 +100,7 @@ export function sentenceOf(sayable: Sayable, say: Say): string {
 /** All that is said, without the name: for a place that has said the name already. Begins small. */
 export function saidOf(sayable: FindingOf<AllFacts>, say: Say): string {
 	const [head, ...more] = wordsOf(sayable, say);
-	return [`${head}.`, ...more].join(' ');
+	return [ended(head), ...more].join(' ');
 }
 
 /** What a row of a table says, which shows the name anyway. */

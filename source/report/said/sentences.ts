@@ -13,5 +13,10 @@ export type Sentences<Facts> = {
 
 /** A text that begins small and has no full stop as a sentence. */
 export function asSentence(text: string): string {
-	return `${text.replace(/^./u, first => first.toUpperCase())}.`;
+	return ended(text.replace(/^./u, first => first.toUpperCase()));
+}
+
+/** A text with its full stop; a question has its mark already. */
+export function ended(text: string): string {
+	return text.endsWith('?') ? text : `${text}.`;
 }

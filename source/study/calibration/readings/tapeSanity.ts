@@ -1,38 +1,31 @@
 import {ceilingHeights} from '../../../profile/ask/ceiling.ts';
 import {otherSide} from '../../../profile/ask/otherSide.ts';
 import {referenceSeat} from '../../../profile/ask/seats.ts';
-import {nameOf} from '../../../profile/names.ts';
+import {finding} from '../../../profile/finding.ts';
 import {isPlane} from '../../../profile/planes.ts';
 import {askedAsymmetry, leastEarMetres, longestHomeMetres} from '../../../profile/practice.ts';
 import type {Profile, TapeReading} from '../../../profile/types.ts';
+import {metresPerFoot} from '../../../profile/units/lengthFormat.ts';
 import {holdingOf} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
-import {swappedDigits} from '../../survey/swappedDigits.ts';
-import type {Remark} from '../result.ts';
-import {inLength, remark} from '../words.ts';
+import {swappedDigits, tapeShownIn} from '../../survey/swappedDigits.ts';
+import type {LengthSlip, TypedFinding} from './facts.ts';
 
-const metresPerFoot = 0.3048;
 /**
 What strikes at once about a tape reading that was just typed, before it is computed with.
 
 @param reading - May already be in the profile (as the same object) or not.
 @returns Most serious first; empty where nothing strikes.
 */
-export function remarkOnTape(profile: Profile, reading: TapeReading): Remark[] {
+export function remarkOnTape(profile: Profile, reading: TapeReading): TypedFinding[] {
 	const end = speakerEnd(profile, reading);
-	const beyond = beyondRoom(profile, reading, end);
+	const {metres} = reading;
+	const beyond = outsideRoom(profile, metres, end);
 	if (beyond) return [beyond];
-	const name = nameOf(profile, end);
-	const unit = profile.lengthUnit;
-	if (isBetweenPoints(reading) && reading.metres < leastEarMetres) {
-		const text = `${name}: ${inLength(reading.metres, unit)} is closer than a head fits. Check the unit, then measure again.`;
-		return [remark('problem', 'tape-too-short', text, end)];
-	}
-
-	const fromRepeats = farFromRepeats(profile, reading, end);
-	if (fromRepeats) return [fromRepeats];
-	const uneven = asymmetry(profile, reading, end);
-	return uneven ? [uneven] : [];
+	if (isBetweenPoints(reading) && metres < leastEarMetres)
+		return [finding('problem', 'tape-too-short', [end], {metres})];
+	const found = farFromRepeats(profile, reading, end) ?? asymmetry(profile, reading, end);
+	return found ? [found] : [];
 }
 
 /** The end that is not a seat; of two that are neither, the first. */
@@ -63,54 +56,56 @@ function tapedMetres({tape = []}: Profile, from: string, to: string): number | u
 	return taped.length > 0 ? Math.max(...taped.map(({metres}) => metres)) : undefined;
 }
 
-function beyondRoom(profile: Profile, {metres}: TapeReading, end: string): Remark | undefined {
+function outsideRoom(profile: Profile, metres: number, end: string): TypedFinding | undefined {
 	const diagonal = roomDiagonal(profile);
 	const limit = diagonal ? diagonal.metres * 1.02 + 0.05 : longestHomeMetres;
 	if (metres <= limit) return undefined;
-	const unit = profile.lengthUnit;
-	const isFeetSlip = metres * metresPerFoot > leastEarMetres && metres * metresPerFoot <= limit;
-	const isCentimetreSlip = metres / 100 > leastEarMetres && metres / 100 <= limit;
-	const meant = isFeetSlip
-		? ` Was it read in feet? Then it is ${inLength(metres * metresPerFoot, unit)}.`
-		: isCentimetreSlip
-			? ` Was it read in centimetres? Then it is ${inLength(metres / 100, unit)}.`
-			: ' Measure it again.';
-	const why = diagonal
-		? `in a room ${inLength(diagonal.length, unit)} long; no straight line in it exceeds ${inLength(diagonal.metres, unit)}`
-		: `away, longer than a home room`;
-	const text = `${nameOf(profile, end)}: ${inLength(metres, unit)} ${why}.${meant}`;
-	return remark('problem', 'tape-beyond-room', text, end);
+	const fits = (other: number) => other > leastEarMetres && other <= limit;
+	const meant = fits(metres * metresPerFoot)
+		? ({readIn: 'feet', metres: metres * metresPerFoot} as const)
+		: fits(metres / 100)
+			? ({readIn: 'centimetres', metres: metres / 100} as const)
+			: undefined;
+	return finding('problem', 'tape-beyond-room', [end], {
+		metres,
+		...(diagonal && {room: {lengthMetres: diagonal.length, diagonalMetres: diagonal.metres}}),
+		...(meant && {meant}),
+	});
 }
 
-function farFromRepeats(profile: Profile, reading: TapeReading, end: string): Remark | undefined {
+function farFromRepeats(profile: Profile, reading: TapeReading, end: string): TypedFinding | undefined {
+	const {metres} = reading;
 	const repeats = (profile.tape ?? []).filter(
 		other => other !== reading && !other.setAside && isSameStretch(other, reading),
 	);
 	if (repeats.length === 0) return undefined;
-	const others = repeats.map(({metres}) => metres);
-	const middle = others.toSorted((a, b) => a - b)[Math.floor(others.length / 2)]!;
-	const difference = reading.metres - middle;
+	const others = repeats.map(other => other.metres);
+	const middleMetres = others.toSorted((a, b) => a - b)[Math.floor(others.length / 2)]!;
+	const differenceMetres = metres - middleMetres;
 	const limit = Math.max(
 		0.02,
-		3 * Math.SQRT2 * tapeSigmaMetres({...reading, metres: middle}, holdingOf(profile)),
+		3 * Math.SQRT2 * tapeSigmaMetres({...reading, metres: middleMetres}, holdingOf(profile)),
 	);
-	if (Math.abs(difference) <= limit) return undefined;
-	const unit = profile.lengthUnit;
-	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, ${inLength(Math.abs(difference), unit)} ${difference > 0 ? 'longer' : 'shorter'} than ${others.length > 1 ? 'its repeats' : 'its repeat'} of ${inLength(middle, unit)}.${slip(reading.metres, middle)} Measure it once more.`;
-	return remark('doubt', 'tape-far-from-repeats', text, end);
+	if (Math.abs(differenceMetres) <= limit) return undefined;
+	return finding('doubt', 'tape-far-from-repeats', [end], {
+		metres,
+		differenceMetres,
+		repeats: others.length,
+		middleMetres,
+		...slipOf(metres, middleMetres),
+	});
 }
 
 /** The likely cause where the numbers tell. */
-function slip(metres: number, expected: number): string {
+function slipOf(metres: number, expected: number): {readonly slip?: LengthSlip} {
 	const difference = Math.abs(metres - expected);
 	const tolerance = 0.012;
-	if (Math.abs(difference - metresPerFoot) < tolerance) return ' That is just one foot.';
-	if (Math.abs(difference - 1) < tolerance) return ' That is just one metre.';
-	if (Math.abs(difference - 0.1) < tolerance / 2) return ' That is just ten centimetres.';
-	if (Math.abs(metres / expected - 1 / metresPerFoot) < 0.05)
-		return ' Feet taken for metres would explain it.';
-	if (Math.abs(metres / expected - metresPerFoot) < 0.005) return ' Metres taken for feet would explain it.';
-	return '';
+	if (Math.abs(difference - metresPerFoot) < tolerance) return {slip: 'one-foot'};
+	if (Math.abs(difference - 1) < tolerance) return {slip: 'one-metre'};
+	if (Math.abs(difference - 0.1) < tolerance / 2) return {slip: 'ten-centimetres'};
+	if (Math.abs(metres / expected - 1 / metresPerFoot) < 0.05) return {slip: 'feet-as-metres'};
+	if (Math.abs(metres / expected - metresPerFoot) < 0.005) return {slip: 'metres-as-feet'};
+	return {};
 }
 
 function isSameStretch(a: TapeReading, b: TapeReading): boolean {
@@ -121,7 +116,7 @@ function isSameStretch(a: TapeReading, b: TapeReading): boolean {
 const swapMetres = 0.1;
 const swapToleranceMetres = 0.02;
 
-function asymmetry(profile: Profile, reading: TapeReading, end: string): Remark | undefined {
+function asymmetry(profile: Profile, reading: TapeReading, end: string): TypedFinding | undefined {
 	const partner = otherSide(end);
 	if (!partner || !profile.channels.some(({id}) => id === partner)) return undefined;
 	const seat = reading.from === end ? reading.to : reading.from;
@@ -133,15 +128,15 @@ function asymmetry(profile: Profile, reading: TapeReading, end: string): Remark 
 	if (others.length === 0) return undefined;
 	const mean = others.reduce((sum, {metres}) => sum + metres, 0) / others.length;
 	const difference = reading.metres - mean;
-	const unit = profile.lengthUnit;
 	const isUneven = Math.abs(difference) > Math.max(askedAsymmetry.metres, askedAsymmetry.share * mean);
-	const swapped = swappedDigits(reading.metres, unit ?? 'm').find(
+	const swapped = swappedDigits(reading.metres, tapeShownIn(profile.kit)).find(
 		({metres}) => Math.abs(difference) >= swapMetres && Math.abs(metres - mean) < swapToleranceMetres,
 	);
 	if (!isUneven && !swapped) return undefined;
-	const cause = swapped
-		? ` Two swapped digits would make it ${inLength(swapped.metres, unit)}.`
-		: slip(reading.metres, mean);
-	const text = `${nameOf(profile, end)}: ${inLength(reading.metres, unit)}, but ${nameOf(profile, partner)} is at ${inLength(mean, unit)}.${cause} If they really stand that differently, keep it; else measure again.`;
-	return remark('doubt', 'tape-left-right', text, end);
+	return finding('doubt', 'tape-left-right', [end], {
+		metres: reading.metres,
+		partner,
+		partnerMetres: mean,
+		...(swapped ? {swappedMetres: swapped.metres} : slipOf(reading.metres, mean)),
+	});
 }

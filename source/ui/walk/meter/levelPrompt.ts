@@ -1,6 +1,6 @@
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {readLevel} from '../../../profile/units/level.ts';
-import {remarkOnMeter} from '../../../study/calibration/readings/sanity.ts';
+import {remarkOnMeter} from '../../../study/calibration/readings/meterSanity.ts';
 import {asideText, carriedText} from '../carry.ts';
 import type {Prompt, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';

@@ -2,7 +2,7 @@ import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
 import type {LengthUnit, Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice} from '../../../profile/units/length.ts';
-import {remarkOnTape} from '../../../study/calibration/readings/sanity.ts';
+import {remarkOnTape} from '../../../study/calibration/readings/tapeSanity.ts';
 import {asideText, carriedText} from '../carry.ts';
 import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import {hasLevels, withMoved} from '../moved.ts';

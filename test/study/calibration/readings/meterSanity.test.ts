@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {remarkOnMeter} from '../../../../source/study/calibration/readings/sanity.ts';
+import {remarkOnMeter} from '../../../../source/study/calibration/readings/meterSanity.ts';
 import {emptyRoom, level} from '../room.ts';
 
 const withSub = emptyRoom({
@@ -13,20 +13,27 @@ test('a likely level gets no remark', () => {
 });
 
 test.each([
-	[7.42, 'Front centre: 7.42 dB? You mean 74.2 dB?'],
-	[742, 'Front centre: 742 dB? You mean 74.2 dB?'],
-	[7420, 'Front centre: 7420 dB? You mean 74.2 dB?'],
-	[-74.2, 'Front centre: −74.2 dB? You mean 74.2 dB?'],
-	[2, 'Front centre: 2 dB cannot be the level of a test signal. Read the meter again.'],
-])('a level of %f dB is a slip', (decibels, text) => {
-	const remarks = remarkOnMeter(withSub, level('FC', decibels));
-	expect(remarks).toEqual([{kind: 'problem', code: 'level-impossible', about: 'FC', text}]);
+	[7.42, 74.2],
+	[742, 74.2],
+	[7420, 74.2],
+	[-74.2, 74.2],
+	[2, undefined],
+])('a level of %f dB is a slip', (levelDb, meantDb) => {
+	const [found, ...more] = remarkOnMeter(withSub, level('FC', levelDb));
+	expect(more).toEqual([]);
+	expect(found).toMatchObject({kind: 'problem', code: 'level-impossible', about: ['FC']});
+	// Through binary: 7.42 · 10 is not exactly 74.2.
+	expect(found!.facts).toEqual(
+		meantDb === undefined ? {levelDb} : {levelDb, meantDb: expect.closeTo(meantDb, 9)},
+	);
 });
 
 test('a repeat far from the first is named with its number', () => {
-	expect(remarkOnMeter(withSub, level('FR', 73))[0]).toMatchObject({
+	expect(remarkOnMeter(withSub, level('FR', 73))[0]).toEqual({
+		kind: 'doubt',
 		code: 'level-far-from-repeats',
-		text: 'Front right: 73.0 dB, 2.0 dB below its repeat. Take it once more with the meter on a stand.',
+		about: ['FR'],
+		facts: {levelDb: 73, differenceDb: -2, repeats: 1},
 	});
 });
 
@@ -39,7 +46,7 @@ test('the reading itself, already in the profile, is not its own repeat', () => 
 test('a channel far from all others may have the signal on another', () => {
 	expect(remarkOnMeter(withSub, level('FC', 55))[0]).toMatchObject({
 		code: 'level-far-from-others',
-		text: 'Front centre: 55.0 dB, 20 dB below the other channels. Is the signal on this channel, and at the same master volume? If so, keep it.',
+		facts: {levelDb: 55, differenceDb: -19.5, others: 2},
 	});
 });
 
@@ -50,32 +57,44 @@ test('weighting and trims in force are no difference between channels', () => {
 	expect(codes(level('FC', 61, {inForce: {channels: {FC: {trimDb: {stepped: -14}}}}}))).toEqual([]);
 });
 
-test('A weighting on a sub: switch the meter', () => {
-	expect(remarkOnMeter(withSub, level('sub', 50, {weighting: 'A'}))[0]!.text).toBe(
-		'Sub: with A weighting the meter reads the sub 24.3 dB low and mostly hears something else. Switch the meter to C and read again.',
-	);
+test('A weighting on a sub reads low by what it takes off there', () => {
+	const [found] = remarkOnMeter(withSub, level('sub', 50, {weighting: 'A'}));
+	// IEC 61672-1, table 3: −39.4 dB at 31.5 Hz, −22.5 dB at 80 Hz; the usual band of a sub lies about there.
+	expect(found).toMatchObject({code: 'weighting-a-on-sub', facts: {lowDb: expect.closeTo(24.3, 1)}});
 });
 
 test('a level near the background tells little or nothing', () => {
 	const noisy = {...withSub, meter: [level('background', 70)]};
-	expect(remarkOnMeter(noisy, level('FC', 75))[0]).toMatchObject({kind: 'doubt', code: 'background-near'});
-	expect(remarkOnMeter(noisy, level('FC', 72))[0]).toMatchObject({kind: 'problem', code: 'background-near'});
+	expect(remarkOnMeter(noisy, level('FC', 75))[0]).toMatchObject({
+		kind: 'doubt',
+		code: 'level-drowned',
+		facts: {levelDb: 75, aboveDb: 5, backgroundDb: 70, isLost: false},
+	});
+	expect(remarkOnMeter(noisy, level('FC', 72))[0]).toMatchObject({
+		kind: 'problem',
+		code: 'level-drowned',
+		facts: {isLost: true},
+	});
 	expect(remarkOnMeter(noisy, level('FC', 77))).toEqual([]);
 });
 
-test('a loud background may be the signal still on', () => {
-	expect(remarkOnMeter(withSub, level('background', 74))[0]).toMatchObject({code: 'background-loud'});
+test('a loud background may be the signal still on; one below nothing is a slip', () => {
+	expect(remarkOnMeter(withSub, level('background', 74))).toEqual([
+		{kind: 'doubt', code: 'background-loud', about: [], facts: {seat: 'middle', levelDb: 74}},
+	]);
 	expect(remarkOnMeter(withSub, level('background', 35))).toEqual([]);
+	expect(remarkOnMeter(withSub, level('background', -3))).toMatchObject([{code: 'background-impossible'}]);
 });
 
 // NIOSH publication 98-126, table 1-1: 85 dBA 8 h, 88 dBA 4 h, 91 dBA 2 h, 94 dBA 1 h, 100 dBA 15 min.
 test.each([
-	[85, '8 hours'],
-	[88, '4 hours'],
-	[91, '2.0 hours'],
-	[94, '1.0 hours'],
-	[100, '15 minutes'],
-])('%f dB is cautioned with %s a day', (decibels, time) => {
-	const loud = remarkOnMeter({...withSub, meter: []}, level('FC', decibels));
-	expect(loud.find(({code}) => code === 'loud')!.text).toContain(`for about ${time} a day`);
+	[85, 8],
+	[88, 4],
+	[91, 2],
+	[94, 1],
+	[100, 0.25],
+])('%f dB is cautioned with %f hours a day', (levelDb, hours) => {
+	const found = remarkOnMeter({...withSub, meter: []}, level('FC', levelDb));
+	expect(found).toContainEqual({kind: 'note', code: 'loud', about: ['FC'], facts: {levelDb, hours}});
+	expect(remarkOnMeter({...withSub, meter: []}, level('FC', 84.9))).toEqual([]);
 });

@@ -1,2 +1,0 @@
-export {remarkOnMeter} from './meterSanity.ts';
-export {remarkOnTape} from './tapeSanity.ts';
