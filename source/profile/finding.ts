@@ -61,16 +61,6 @@ export function finding(
 	return {kind, code, about, facts};
 }
 
-/** A finding that still brings its sentence along, name and all: topics whose words are not in `report/said/` yet. */
-export type Remark = {
-	readonly kind: FindingKind;
-	/** Stable word for scripts and tests, kebab-case. */
-	readonly code: string;
-	/** Channel, sub, seat or processor output that it is about, where it is about one. */
-	readonly about?: string;
-	readonly text: string;
-};
-
 const seriousness: Readonly<Record<FindingKind, number>> = {problem: 3, doubt: 2, advice: 1, note: 0};
 
 type OfAKind = {readonly kind: FindingKind};

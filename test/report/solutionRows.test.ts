@@ -1,5 +1,7 @@
 import {expect, test} from 'vitest';
+import {finding} from '../../source/profile/finding.ts';
 import {solutionRows} from '../../source/report/solutionRows.ts';
+import type {SolutionFinding} from '../../source/study/calibration/facts.ts';
 import type {ChannelSolution} from '../../source/study/calibration/result.ts';
 import {exampleChannel, exampleSay, exampleSolution} from './exampleSolution.ts';
 
@@ -37,23 +39,17 @@ test('solutionRows says nothing of a move when only the exact value moved', () =
 	expect(rows[0]).toMatchObject({remark: '', moved: false});
 });
 
-test('solutionRows gives the most serious remark, and notes never', () => {
-	const remarks = [
-		{kind: 'note', code: 'a', text: 'Two readings.'},
-		{kind: 'advice', code: 'b', text: 'Take it once more.'},
-		{kind: 'problem', code: 'c', text: 'The trim does not fit.'},
-	] as const;
+test('solutionRows gives the head of the most serious finding, and notes never', () => {
+	const remarks: SolutionFinding[] = [
+		finding('note', 'level-decides-nothing', ['FL']),
+		finding('advice', 'level-take-again', ['FL'], {chance: 0.4}),
+		finding('doubt', 'subs-beyond-coherent', ['FL'], {excessDb: 3}),
+	];
 	const [row] = solutionRows(exampleSolution({channels: [{id: 'FL', remarks}]}), options);
-	expect(row!.remark).toBe('The trim does not fit.');
-	const [quiet] = solutionRows(exampleSolution({channels: [{id: 'FL', remarks: [remarks[0]]}]}), options);
+	// Neither the name, which the row shows, nor what to do, which the list below says.
+	expect(row!.remark).toBe('together they read 3.0 dB more than they could make in phase');
+	const [quiet] = solutionRows(exampleSolution({channels: [{id: 'FL', remarks: [remarks[0]!]}]}), options);
 	expect(quiet!.remark).toBe('');
-});
-
-test('solutionRows leaves out of a remark what the row or the list below shows: the name and all after a sentence', () => {
-	const text = 'Front left: no level at Sofa yet. Read the meter at ear height.';
-	const remarks = [{kind: 'advice', code: 'a', about: 'FL', text}] as const;
-	const [row] = solutionRows(exampleSolution({channels: [{id: 'FL', remarks}]}), options);
-	expect(row!.remark).toBe('no level at Sofa yet.');
 });
 
 test('solutionRows lists processor outputs after the channels, with their subs by name', () => {

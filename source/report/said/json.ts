@@ -13,14 +13,7 @@ export function saidJson(value: unknown, say: Say): string {
 }
 
 function isFinding(part: unknown): part is AnyFinding {
-	return (
-		typeof part === 'object' &&
-		part !== null &&
-		'code' in part &&
-		'kind' in part &&
-		'facts' in part &&
-		!('text' in part)
-	);
+	return typeof part === 'object' && part !== null && 'code' in part && 'kind' in part && 'facts' in part;
 }
 
 function withText(found: AnyFinding, say: Say) {

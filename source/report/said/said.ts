@@ -1,4 +1,4 @@
-import type {AnyFinding, FindingOf, Remark} from '../../profile/finding.ts';
+import type {AnyFinding, FindingOf} from '../../profile/finding.ts';
 import {listed} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
 import type {BlendFacts} from '../../study/calibration/blend/facts.ts';
@@ -24,7 +24,6 @@ import {headroomSentences} from './headroom.ts';
 import {hearingSentences} from './hearing.ts';
 import {levelSentences} from './levels.ts';
 import {missingSentences} from './missing.ts';
-import {olderHead, olderParts} from './olderRemark.ts';
 import {placementSentences} from './placement.ts';
 import {proofSentences} from './proof.ts';
 import {roomSentences} from './room.ts';
@@ -54,8 +53,8 @@ export interface AllFacts
 		TypedFacts,
 		WiringFacts {}
 
-/** What can be said: a finding of any topic, or a remark that still brings its text along. */
-export type Sayable = Remark | FindingOf<AllFacts>;
+/** What can be said: a finding of any topic. */
+export type Sayable = FindingOf<AllFacts>;
 
 const sentences: Sentences<AllFacts> = {
 	...hearingSentences,
@@ -83,7 +82,6 @@ function wordsOf({code, facts}: AnyFinding, say: Say): Words {
 
 /** The plain names of what a finding is about, and what is said of it: `subject: said.`, or `said.` without a subject. */
 export function saidParts(sayable: Sayable, say: Say): {readonly subject?: string; readonly said: string} {
-	if ('text' in sayable) return olderParts(sayable, say);
 	const [head, ...more] = wordsOf(sayable, say);
 	const {about} = sayable as AnyFinding;
 	if (about.length === 0) return {said: [asSentence(head), ...more].join(' ')};
@@ -92,26 +90,25 @@ export function saidParts(sayable: Sayable, say: Say): {readonly subject?: strin
 
 /** The whole sentence, name and all: for a page, `check` and `--json`. */
 export function sentenceOf(sayable: Sayable, say: Say): string {
-	if ('text' in sayable) return sayable.text;
 	const {subject, said} = saidParts(sayable, say);
 	return subject === undefined ? said : `${subject}: ${said}`;
 }
 
 /** All that is said, without the name: for a place that has said the name already. Begins small. */
-export function saidOf(sayable: FindingOf<AllFacts>, say: Say): string {
+export function saidOf(sayable: Sayable, say: Say): string {
 	const [head, ...more] = wordsOf(sayable, say);
 	return [ended(head), ...more].join(' ');
 }
 
 /** What a row of a table says, which shows the name anyway. */
 export function headOf(sayable: Sayable, say: Say): string {
-	return 'text' in sayable ? olderHead(sayable, say) : wordsOf(sayable, say)[0];
+	return wordsOf(sayable, say)[0];
 }
 
 /** Findings without those that say the same of the same thing again. */
 export function distinct<Each extends Sayable>(sayables: readonly Each[]): Each[] {
 	const keyOf = (each: Sayable) => {
-		const {kind: _, ...rest} = each as Remark | AnyFinding;
+		const {kind: _, ...rest} = each as AnyFinding;
 		return JSON.stringify(rest);
 	};
 	return [...new Map(sayables.map(each => [keyOf(each), each])).values()];

@@ -2,16 +2,16 @@ import {receiverOf} from '../../profile/ask/boxes.ts';
 import {channelOffsetOf} from '../../profile/ask/channelOffset.ts';
 import type {ChannelId} from '../../profile/types.ts';
 import type {Bench} from './bench.ts';
-import type {SolutionRemark} from './facts.ts';
+import type {SolutionFinding} from './facts.ts';
 import {middleOfOthers, repeatFindings, valueOfRepeat} from './readings/advice.ts';
 import {timingReason, trimReason} from './reasons.ts';
 import type {Worked} from './worked.ts';
 
 /** The reasons behind one channel's settings, and whether another reading would change them. */
-export function channelRemarks(bench: Bench, worked: Worked, id: ChannelId): SolutionRemark[] {
+export function channelRemarks(bench: Bench, worked: Worked, id: ChannelId): SolutionFinding[] {
 	const {profile, targetDb, air, crossovers} = bench;
 	const {arrivals, timed, levels, trimmed} = worked;
-	const remarks: SolutionRemark[] = [];
+	const remarks: SolutionFinding[] = [];
 	const arrival = arrivals.get(id);
 	const timing = timed.channels.get(id);
 	if (arrival && timing) {

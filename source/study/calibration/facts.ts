@@ -1,4 +1,4 @@
-import type {FindingOf, NoFacts, Remark} from '../../profile/finding.ts';
+import type {FindingOf, NoFacts} from '../../profile/finding.ts';
 import type {BlendFacts} from './blend/facts.ts';
 import type {CrossoverFacts} from './crossover/facts.ts';
 import type {LevelFacts} from './levels/facts.ts';
@@ -30,5 +30,4 @@ export interface SolutionFacts
 
 export type GeneralFinding = FindingOf<GeneralFacts>;
 
-/** A finding of a solution, or one that still brings its text along. */
-export type SolutionRemark = Remark | FindingOf<SolutionFacts>;
+export type SolutionFinding = FindingOf<SolutionFacts>;

@@ -1,7 +1,5 @@
 import type {ChannelId} from '../../profile/types.ts';
-import type {SolutionRemark} from './facts.ts';
-
-export type {Remark} from '../../profile/finding.ts';
+import type {SolutionFinding} from './facts.ts';
 
 /** A value with its standard uncertainty, both in the unit of the name that holds it. */
 export type Uncertain = {readonly value: number; readonly sigma: number};
@@ -40,7 +38,7 @@ export type ChannelSolution = {
 	readonly trimDb?: Dialled;
 	readonly crossoverHertz?: number | 'full';
 	readonly polarityInverted?: boolean;
-	readonly remarks: readonly SolutionRemark[];
+	readonly remarks: readonly SolutionFinding[];
 };
 
 /** What one output of the bass processor takes. */
@@ -50,7 +48,7 @@ export type OutputSolution = {
 	readonly delayMs?: Dialled;
 	readonly gainDb?: Dialled;
 	readonly polarityInverted?: boolean;
-	readonly remarks: readonly SolutionRemark[];
+	readonly remarks: readonly SolutionFinding[];
 };
 
 /** What was found out about one sub. */
@@ -61,7 +59,7 @@ export type SubSolution = {
 	readonly distance?: DistanceResult;
 	readonly arrivalMs?: Uncertain;
 	readonly level?: LevelResult;
-	readonly remarks: readonly SolutionRemark[];
+	readonly remarks: readonly SolutionFinding[];
 };
 
 export type Solution = {
@@ -87,5 +85,5 @@ export type Solution = {
 	readonly worstTimingErrorMs?: number;
 	/** Worst pairwise level error that rounding and limits leave, dB. */
 	readonly worstLevelErrorDb?: number;
-	readonly remarks: readonly SolutionRemark[];
+	readonly remarks: readonly SolutionFinding[];
 };

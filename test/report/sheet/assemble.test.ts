@@ -1,8 +1,8 @@
 import {expect, test} from 'vitest';
 import {sentenceOf} from '../../../source/report/said/said.ts';
+import {sayIn} from '../../../source/report/said/say.ts';
 import {assembleSheet} from '../../../source/report/sheet/assemble.ts';
-import {exampleSay} from '../exampleSolution.ts';
-import {input, solution} from './scenario.ts';
+import {input, profile, solution} from './scenario.ts';
 
 test('the kept settings are printed in the receiver’s own unit and step, in the order of the channels', () => {
 	const {receiver, processor, timingHeading, origin} = assembleSheet(input());
@@ -50,7 +50,7 @@ test('stale settings carry a warning, fresh ones do not', () => {
 test('without a kept set the computed settings are printed, with what is missing and the master volume', () => {
 	const content = assembleSheet(input({set: undefined}));
 	expect(content.origin).toContain('not yet kept');
-	expect(content.warnings).toEqual([sentenceOf(solution.remarks[0]!, exampleSay)]);
+	expect(content.warnings).toEqual([sentenceOf(solution.remarks[0]!, sayIn(profile))]);
 	expect(content.receiver.map(({name}) => name)).toEqual(['Front left']);
 	// A change, never as if it were a value.
 	expect(content.afterDialling.join()).toContain('turn it down by 3.0 dB');

@@ -1,3 +1,4 @@
+import {finding} from '../../../source/profile/finding.ts';
 import type {Profile, SettingsSet} from '../../../source/profile/types.ts';
 import type {Solution} from '../../../source/study/calibration/result.ts';
 import type {SheetData} from '../../../source/study/comparison/sheetData.ts';
@@ -75,7 +76,7 @@ export const solution: Solution = {
 	subs: [],
 	outputs: [],
 	masterVolumeChangeDb: -3,
-	remarks: [{kind: 'problem', code: 'x', text: 'FR has no level reading.'}],
+	remarks: [finding('problem', 'level-missing', ['FR'], {seat: 'sofa'})],
 };
 
 export const input = (own: Partial<SheetData> = {}): SheetData => ({
