@@ -11,8 +11,8 @@ import {drawnSlips, type Slip} from './slips.ts';
 export type Standing = 'spot' | '12 cm';
 
 const besideMetres = 0.12;
-/** A reading of a row taken again is a second look, so each is taken once. */
-const mostLooks = 4;
+/** More looks than the product asks for at any row, unless it never comes to an end. */
+const mostLooks = 8;
 
 /** One proof after a slip, or after none. */
 export type Proof = {

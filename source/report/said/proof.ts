@@ -109,8 +109,8 @@ export const proofSentences: Sentences<ProofFacts> = {
 		'This was taken out first.',
 	],
 	'proof-look-again': ({readings}, say) => [
-		`beyond its limit once: ${readingNames(readings, say)}`,
-		'Put the meter down anew and read again; only a second look decides.',
+		`not clear yet: ${readingNames(readings, say)}`,
+		'Put the meter down anew and read again; the mean of up to four looks decides.',
 	],
 	'proof-left-out': ({readings}, say) => [`not read in the second round: ${readingNames(readings, say)}`],
 	'proof-unjudged': ({readings, reason}, say) => [
@@ -122,6 +122,6 @@ export const proofSentences: Sentences<ProofFacts> = {
 			: 'several subs count as one source at a tone, changed alike',
 	],
 	'proof-not-found-by-meter': () => [
-		'a slip of 1 to 1.5 dB and half of wrong crossovers cannot be found with a meter',
+		'most slips of 1 to 1.5 dB and most wrong crossovers cannot be found with a meter',
 	],
 };

@@ -15,7 +15,7 @@ export type ProofReading = ProofPlanItem & {
 	readonly sigma: number;
 	/** Largest residual that still counts as met, dB. */
 	readonly tolerance: number;
-	/** `again`: beyond it once; the meter put down anew and read again decides. */
+	/** `again`: not clear yet; the meter put down anew and read again decides. */
 	readonly verdict: 'met' | 'again' | 'missed';
 };
 

@@ -161,9 +161,9 @@ function shiftOf(profile: Profile, held: readonly Held[]): MasterShift | undefin
 /**
 Holds the second round of readings against what the settings in force should give.
 
-What all mains have in common, by the master volume, is taken out first. A reading beyond its limit is asked for once more
-with the meter put down anew, and missed where both lie beyond on the same side. Where one is missed, the mistakes that
-explain the residuals are named with their likelihood. Met is a round of which every reading asked for was read, judged
+What all mains have in common, by the master volume, is taken out first. A reading that is not clearly within its limit is
+asked for again with the meter put down anew, and the mean decides. Where one is missed, the mistakes that explain the
+residuals are named with their likelihood. Met is a round of which every reading asked for was read, judged
 and within; else it stays open.
 */
 export function prove(profile: Profile): ProofResult {

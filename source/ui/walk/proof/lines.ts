@@ -72,7 +72,7 @@ function verdictLines(result: ProofResult, taken: number, count: number, columns
 		taken < count
 			? `Enter goes on: ${count - taken} to read.`
 			: again > 0
-				? 'Put the meter down anew; e reads again what is beyond its limit.'
+				? 'Put the meter down anew; e reads again what is not clear yet.'
 				: 'Enter goes on to the last stop; e reads again.';
 	return [...words, ...shift, ...paragraph(next, columns, 'quiet')];
 }

@@ -75,8 +75,8 @@ export function verdictText(key: string, {readings, masterShiftDb}: ProofResult)
 		return `${off(rawResidual)}, as all are by ${formatSigned(masterShiftDb.value, 1)} dB: the master volume. Else met.`;
 	const words = {
 		met: 'met.',
-		again: `beyond ${formatNumber(tolerance, 1)} dB. Put the meter down anew and read again; the second look decides.`,
-		missed: `missed twice, by more than ${formatNumber(tolerance, 1)} dB. See the page of this stop.`,
+		again: `not clearly within ${formatNumber(tolerance, 1)} dB. Put the meter down anew and read again; the mean decides.`,
+		missed: `missed, beyond ${formatNumber(tolerance, 1)} dB again and again. See the page of this stop.`,
 	}[verdict];
 	return `${off(residual)}: ${words}`;
 }

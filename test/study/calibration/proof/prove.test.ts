@@ -20,7 +20,6 @@ const controls = [...mains, 'out1', 'out2'];
 /** A room without noise, for single cases that can be worked by hand. */
 const still: SimulatedRoom = {
 	noiseDb: 0,
-	// A row is missed when two looks lie beyond its limit.
 	repeats: 2,
 	ownDb: {
 		FL: 75.4,
@@ -158,20 +157,20 @@ describe('over seeded rounds with meter noise of 0.2 to 0.5 dB', () => {
 	const isAlarm = ({verdict, findings, readings}: ProofResult) =>
 		verdict === 'missed' || findings.length > 0 || readings.some(reading => reading.verdict !== 'met');
 
-	test('`prove` raises a false alarm in at most 1 % of 400 clean rounds', () => {
+	test('`prove` raises a false alarm in at most 1 % of 1000 clean rounds', () => {
 		const random = uniform(11);
 		const noise = normal(random);
 		let alarms = 0;
 		let shifts = 0;
-		for (let round = 0; round < 400; round++) {
+		for (let round = 0; round < 1000; round++) {
 			const room = drawRoom(random, 2);
 			const result = prove(simulate(room, room.intended, 0, noise));
 			if (isAlarm(result)) alarms++;
 			if (result.masterShiftDb?.isMoved) shifts++;
 		}
 
-		expect(alarms).toBeLessThanOrEqual(4);
-		expect(shifts).toBeLessThanOrEqual(4);
+		expect(alarms).toBeLessThanOrEqual(10);
+		expect(shifts).toBeLessThanOrEqual(10);
 	});
 
 	type Planted = {readonly typed: Entries; readonly about: readonly string[]};
@@ -193,19 +192,19 @@ describe('over seeded rounds with meter noise of 0.2 to 0.5 dB', () => {
 	};
 
 	test.each(['slip-sign', 'slip-forgotten', 'slip-other-step', 'slip-swapped'] as const)(
-		'`prove` names a planted mistake of 3 dB and more among what fits, in 95 % of 120 rounds or more: %s',
+		'`prove` names a planted mistake of 2.5 dB and more among what fits, in 95 % of 250 rounds or more: %s',
 		kind => {
 			const random = uniform(23);
 			const noise = normal(random);
 			let rounds = 0;
 			let named = 0;
 			let first = 0;
-			while (rounds < 120) {
+			while (rounds < 250) {
 				const room = drawRoom(random, 2);
 				const id = controls[Math.floor(random() * controls.length)]!;
 				const {typed, about} = plant[kind](room, id, random);
-				// Below that a round with limits of 1.75 dB does not miss it for sure.
-				if (Math.max(...about.map(one => Math.abs(typed[one]! - room.intended[one]!))) < 3) continue;
+				// Below that a round with limits of 1.9 dB does not miss it for sure.
+				if (Math.max(...about.map(one => Math.abs(typed[one]! - room.intended[one]!))) < 2.5) continue;
 				rounds++;
 				const masterDb = rounds % 2 === 0 ? 0 : 6 * random() - 3;
 				const {verdict, findings} = prove(simulate(room, typed, masterDb, noise));
@@ -217,5 +216,6 @@ describe('over seeded rounds with meter noise of 0.2 to 0.5 dB', () => {
 			expect(named).toBeGreaterThanOrEqual(0.95 * rounds);
 			expect(first).toBeGreaterThanOrEqual(0.85 * rounds);
 		},
+		120_000,
 	);
 });

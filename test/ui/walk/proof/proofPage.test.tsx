@@ -15,7 +15,8 @@ const typedIn = withTick(decided, 'set1', 'FL', true);
 /** A second round as predicted, but for some channels. */
 function round(aboveDb: Readonly<Record<string, number>> = {}): Profile {
 	const readings = planOf(typedIn).flatMap(({source, seat, signal, weighting, predicted, name}) =>
-		[0, 0].map(() => ({
+		// Four looks settle a row, wherever they lie.
+		[0, 0, 0, 0].map(() => ({
 			source: source.length === 1 ? source[0]! : [...source],
 			seat,
 			signal,
