@@ -81,7 +81,7 @@ export function arrangementText(
 			width,
 		),
 		...wrap(
-			'20 to 120 Hz, mean of 20 rooms that this one might be (sizes 1.5 %, places 5 cm, waves 3 % off); bad case: the 18th of them.',
+			'20 to 120 Hz, mean of 20 rooms that this one might be (sizes 1.5 %, places 3 cm, waves 2 % off); bad case: the 18th of them.',
 			width,
 		),
 		...moveLines(options, unit, profile),

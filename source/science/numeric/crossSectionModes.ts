@@ -27,10 +27,10 @@ type Element = Strip & {
 	readonly nodes: Int32Array;
 };
 
-/** Nodes a strip needs over a length so that waves of the largest eigenvalue come out to some 1e-4. */
+/** Nodes a strip needs over a length so that waves of the largest eigenvalue come out to a thousandth, those of half of it to 1e-5. */
 function orderFor(length: number, largest: number): number {
 	const halfWaves = (Math.sqrt(largest) * length) / Math.PI;
-	return Math.min(40, Math.max(4, Math.ceil(4 + (Math.PI / 2) * halfWaves)));
+	return Math.min(40, Math.max(4, Math.ceil(3 + 1.3 * halfWaves)));
 }
 
 const topOf = (strip: Strip, share: number): number =>

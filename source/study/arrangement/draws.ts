@@ -12,9 +12,9 @@ leave them, modes as doors and furniture shift them. Judgement, tried in simulat
 */
 export const drawSpreads = {
 	sizeShare: 0.015,
-	placeMetres: 0.05,
-	modeShare: 0.03,
-	dampingLog: 0.4,
+	placeMetres: 0.03,
+	modeShare: 0.02,
+	dampingLog: 0.3,
 	decaySeconds: {least: 0.25, most: 0.65},
 	/** A decay that was recorded or stated is known to about this share. */
 	knownDecayShare: 0.15,
@@ -23,6 +23,11 @@ export const drawSpreads = {
 /** How many draws judge every arrangement, and which of them, sorted from good to bad, stands for the bad case. */
 export const drawCount = 20;
 export const badCase = 17;
+/**
+Waves are summed up to here, hertz, although arrangements are judged to 120 Hz only: the tails of what lies higher are
+what is left of the direct sound near a sub. Elements on an L cost most, so that fewer are taken there.
+*/
+const summedToHertz = {box: 300, ceiling: 300, corner: 200} as const;
 
 /** One room that the real one might be. */
 export type RoomDraw = {
@@ -47,23 +52,50 @@ function sizeFactor({order, kind}: RoomMode, factors: Vector, isBox: boolean, si
 	return Math.hypot(...changed) / Math.hypot(...waves);
 }
 
+/** The modes that all draws vary. */
+export function drawnModes({shape, speedOfSound}: Pick<RoomInputs, 'shape' | 'speedOfSound'>): RoomModes {
+	return roomModes(shape, summedToHertz[shape.kind], speedOfSound);
+}
+
+/** The modes up to a frequency alone, for a first look. */
+export function modesUpTo({modes, at, ...rest}: RoomModes, topHertz: number): RoomModes {
+	const count = modes.filter(({frequencyHertz}) => frequencyHertz <= topHertz).length;
+	return {...rest, modes: modes.slice(0, count), at: point => at(point)?.subarray(0, count)};
+}
+
+/**
+How fast each wave of a box dies away against their mean: walls that it runs along take half of what those take that it
+meets. Waves of other rooms are taken as alike.
+
+@see Morse and Bolt, Sound waves in rooms, Reviews of Modern Physics 16 (1944), 69; from memory: εₙ = 1 for n = 0, else 2.
+*/
+function wallDamping(modes: readonly RoomMode[], isBox: boolean, sizes: Vector): number[] {
+	if (!isBox) return modes.map(() => 1);
+	const shares = modes.map(({order}) =>
+		order.reduce<number>((sum, count, axis) => sum + (count === 0 ? 1 : 2) / sizes[axis]!, 0),
+	);
+	const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
+	return shares.map(share => share / mean);
+}
+
 /**
 The rooms that the real one might be, the same for every arrangement that is judged, so that two of them differ by
 themselves alone.
 
 @param frequenciesHertz - Where responses are wanted.
 @param count - How many; fewer for a first look.
+@param modes - The modes of the room, where they are at hand.
 */
 export function roomDraws(
 	{shape, decay, speedOfSound}: Pick<RoomInputs, 'shape' | 'decay' | 'speedOfSound'>,
 	frequenciesHertz: readonly number[],
 	count: number = drawCount,
+	modes: RoomModes = drawnModes({shape, speedOfSound}),
 ): RoomDraw[] {
-	// What lies above the highest frequency asked for by two thirds adds smoothly.
-	const modes = roomModes(shape, Math.max(...frequenciesHertz) * (5 / 3), speedOfSound);
 	const isBox = shape.kind === 'box';
 	const height = isBox ? shape.heightMetres : 1;
 	const sizes: Vector = [shape.widthMetres, shape.lengthMetres, height];
+	const walls = wallDamping(modes.modes, isBox, sizes);
 	return Array.from({length: count}, (_, draw) => {
 		const uniform = stream(draw, 0);
 		const normal = normalRandom(uniform);
@@ -75,9 +107,9 @@ export function roomDraws(
 				? least + (most - least) * share
 				: decay.seconds * Math.exp(drawSpreads.knownDecayShare * normal());
 		const changes = modes.modes.map(
-			(mode): ModeChange => ({
+			(mode, n): ModeChange => ({
 				frequency: sizeFactor(mode, factors, isBox, sizes) * (1 + drawSpreads.modeShare * normal()),
-				damping: Math.exp(drawSpreads.dampingLog * normal()),
+				damping: walls[n]! * Math.exp(drawSpreads.dampingLog * normal()),
 			}),
 		);
 		return {

@@ -16,27 +16,43 @@ export type BassField = {
 /** A place with the number under which its errors are drawn. */
 export type Numbered = {readonly at: Vector; readonly number: number};
 
+/** Shapes of the modes at places in one draw: sources keep theirs while receivers move. */
+export const shapesAt = ({at}: RoomDraw, places: readonly Numbered[]): Float64Array[] =>
+	places.map(one => at(one.at, one.number));
+
 /**
 Every response of one draw. The sums over modes are the whole cost of a search, so they run along memory.
 
 @param align - The reference ear; sources are advanced by their ways to it.
+@param sourceShapes - Shapes at the sources in this draw, where they are at hand.
 */
 export function fieldOf(
-	{weights, at}: RoomDraw,
+	draw: RoomDraw,
 	sources: readonly Numbered[],
 	receivers: readonly Numbered[],
 	align: Vector,
 	speedOfSound: number,
+	sourceShapes: readonly Float64Array[] = shapesAt(draw, sources),
 ): BassField {
+	const {weights, at} = draw;
 	const {frequenciesHertz} = weights;
 	const count = frequenciesHertz.length;
 	const size = sources.length * receivers.length * count;
 	const real = new Float64Array(size);
 	const imaginary = new Float64Array(size);
-	const sourceShapes = sources.map(one => at(one.at, one.number));
 	const receiverShapes = receivers.map(one => at(one.at, one.number));
 	const modes = sourceShapes[0]?.length ?? 0;
 	const ways = sources.map(one => distance(one.at, align) / speedOfSound);
+	const cosines = new Float64Array(sources.length * count);
+	const sines = new Float64Array(sources.length * count);
+	for (let s = 0; s < sources.length; s++) {
+		for (let f = 0; f < count; f++) {
+			const phase = 2 * Math.PI * frequenciesHertz[f]! * ways[s]!;
+			cosines[s * count + f] = Math.cos(phase);
+			sines[s * count + f] = Math.sin(phase);
+		}
+	}
+
 	const weightedReal = new Float64Array(modes);
 	const weightedImaginary = new Float64Array(modes);
 	// 0 dB: one source's free field at 1 m.
@@ -59,8 +75,8 @@ export function fieldOf(
 					sumImaginary += source[n]! * weightedImaginary[n]!;
 				}
 
-				const phase = 2 * Math.PI * frequenciesHertz[f]! * ways[s]!;
-				const [cosine, sine] = [Math.cos(phase), Math.sin(phase)];
+				const cosine = cosines[s * count + f]!;
+				const sine = sines[s * count + f]!;
 				const index = (s * receivers.length + r) * count + f;
 				real[index] = cosine * sumReal - sine * sumImaginary;
 				imaginary[index] = cosine * sumImaginary + sine * sumReal;
@@ -122,56 +138,69 @@ export function turnOf(frequenciesHertz: readonly number[], {delayMs, gainDb, is
 	};
 }
 
-/**
-Mean over the frequencies of the deviation between receivers, dB, of some sources together: the measure of a search,
-written out for speed, and their mean level. With one receiver: the deviation over the frequencies.
+/** What a search ranks by in one draw, dB, and the mean level. */
+export type QuickBass = {readonly spreadDb: number; readonly outputDb: number};
 
-@param turns - What settings do to each of `picked`; nothing where not given.
-*/
-export function quickBass(
-	field: BassField,
-	picked: readonly number[],
-	receivers: readonly number[],
-	turns?: readonly Turn[],
-): {readonly spreadDb: number; readonly outputDb: number} {
+/** Complex sums at every receiver and frequency of a field: receiver · frequencies + frequency. */
+export type Sums = {readonly real: Float64Array; readonly imaginary: Float64Array};
+
+export const emptySums = ({receivers, frequenciesHertz}: BassField): Sums => ({
+	real: new Float64Array(receivers * frequenciesHertz.length),
+	imaginary: new Float64Array(receivers * frequenciesHertz.length),
+});
+
+/** Adds one source to sums, with what its setting does to it where it has one. */
+export function addSource({real, imaginary}: Sums, field: BassField, source: number, turn?: Turn): void {
+	const size = real.length;
+	const base = source * size;
+	if (!turn) {
+		for (let k = 0; k < size; k++) {
+			real[k]! += field.real[base + k]!;
+			imaginary[k]! += field.imaginary[base + k]!;
+		}
+
+		return;
+	}
+
 	const count = field.frequenciesHertz.length;
+	for (let k = 0, f = 0; k < size; k++, f = f + 1 === count ? 0 : f + 1) {
+		const a = field.real[base + k]!;
+		const b = field.imaginary[base + k]!;
+		real[k]! += turn.real[f]! * a - turn.imaginary[f]! * b;
+		imaginary[k]! += turn.real[f]! * b + turn.imaginary[f]! * a;
+	}
+}
+
+/** Decibels of one neper of power. */
+const perNeper = 10 / Math.LN10;
+
+/**
+Mean over the frequencies of the deviation between receivers, dB: the measure of a search, written out for speed, and the
+mean level. With one receiver: the deviation over the frequencies.
+*/
+export function quickBass({real, imaginary}: Sums, receivers: number): QuickBass {
+	const count = real.length / receivers;
 	let total = 0;
 	let sumAll = 0;
 	let squareAll = 0;
 	for (let f = 0; f < count; f++) {
 		let sum = 0;
 		let square = 0;
-		for (let k = 0; k < receivers.length; k++) {
-			const r = receivers[k]!;
-			let a = 0;
-			let b = 0;
-			for (let i = 0; i < picked.length; i++) {
-				const index = (picked[i]! * field.receivers + r) * count + f;
-				const turn = turns?.[i];
-				if (turn) {
-					a += turn.real[f]! * field.real[index]! - turn.imaginary[f]! * field.imaginary[index]!;
-					b += turn.real[f]! * field.imaginary[index]! + turn.imaginary[f]! * field.real[index]!;
-				} else {
-					a += field.real[index]!;
-					b += field.imaginary[index]!;
-				}
-			}
-
+		for (let k = f; k < real.length; k += count) {
+			const a = real[k]!;
+			const b = imaginary[k]!;
 			const level = Math.log(a * a + b * b + 1e-12);
 			sum += level;
 			square += level * level;
 		}
 
-		const mean = sum / receivers.length;
-		total += Math.sqrt(Math.max(0, square / receivers.length - mean * mean));
+		const mean = sum / receivers;
+		total += Math.sqrt(Math.max(0, square / receivers - mean * mean));
 		sumAll += mean;
 		squareAll += mean * mean;
 	}
 
-	// Natural logarithms of power so far.
-	const perNeper = 10 / Math.LN10;
 	const mean = sumAll / count;
-	const nepers =
-		receivers.length > 1 ? total / count : Math.sqrt(Math.max(0, squareAll / count - mean * mean));
+	const nepers = receivers > 1 ? total / count : Math.sqrt(Math.max(0, squareAll / count - mean * mean));
 	return {spreadDb: perNeper * nepers, outputDb: perNeper * mean};
 }

@@ -1,4 +1,13 @@
-import {type BassField, plainSetting, quickBass, type SubSetting, turnOf} from './field.ts';
+import {
+	addSource,
+	type BassField,
+	emptySums,
+	plainSetting,
+	quickBass,
+	type SubSetting,
+	type Turn,
+	turnOf,
+} from './field.ts';
 import {type JudgedBass, judgeBass} from './judged.ts';
 
 /** What the box before the subs can take. */
@@ -16,45 +25,73 @@ const usefulDelayMs = 12;
 const usefulGainDb = -8;
 /** Seats that are alike because little is heard are no gain: output that settings may cost, dB. Judgement, no source. */
 const mostLostDb = 2;
+/** Draws in which settings are tried; what is found is judged in all. */
+const triedDraws = 8;
+
+const everySource = ({sources}: BassField) => Array.from({length: sources}, (_, i) => i);
+const everyReceiver = ({receivers}: BassField) => Array.from({length: receivers}, (_, i) => i);
+
+/** Mean over the draws of what arrangements are ranked by, dB, all sources of the fields as they are. */
+export function plainSpreadDb(fields: readonly BassField[]): number {
+	return tried(fields, []).spreadDb;
+}
+
+/** The same with what settings do to each source, and the mean level. */
+function tried(fields: readonly BassField[], turns: readonly Turn[]): {spreadDb: number; outputDb: number} {
+	const sums = emptySums(fields[0]!);
+	let spreadDb = 0;
+	let outputDb = 0;
+	for (const field of fields) {
+		sums.real.fill(0);
+		sums.imaginary.fill(0);
+		for (let source = 0; source < field.sources; source++) addSource(sums, field, source, turns[source]);
+		const found = quickBass(sums, field.receivers);
+		spreadDb += found.spreadDb / fields.length;
+		outputDb += found.outputDb / fields.length;
+	}
+
+	return {spreadDb, outputDb};
+}
 
 /**
 Delay, gain and polarity of each sub that make the bass of the seats alike, one sub after the other until nothing
 changes: the sub settings of an arrangement in the box's own steps. The first sub stays as it is: only differences count.
 
+@param fields - One a draw; their sources are the subs, their receivers the seats.
 @returns The settings, and the bass judged with them. Never worse than the plain settings over the draws.
 */
 export function bestSubSettings(
 	fields: readonly BassField[],
-	picked: readonly number[],
-	receivers: readonly number[],
 	steps: SettingSteps | undefined,
 ): {readonly settings: readonly SubSetting[]; readonly judged: JudgedBass} {
-	const plain = picked.map(() => plainSetting);
-	if (!steps || picked.length < 2)
-		return {settings: plain, judged: judgeBass(fields, picked, plain, receivers)};
+	const subs = everySource(fields[0]!);
+	const judged = (settings: readonly SubSetting[]) =>
+		judgeBass(fields, subs, settings, everyReceiver(fields[0]!));
+	const plain = subs.map(() => plainSetting);
+	const asTheyAre = {settings: plain, judged: judged(plain)};
+	if (!steps || subs.length < 2) return asTheyAre;
+	const settings = searchedSettings(fields.slice(0, triedDraws), plain, steps);
+	const found = {settings, judged: judged(settings)};
+	return found.judged.meanDb < asTheyAre.judged.meanDb ? found : asTheyAre;
+}
+
+function searchedSettings(
+	fields: readonly BassField[],
+	plain: readonly SubSetting[],
+	steps: SettingSteps,
+): readonly SubSetting[] {
 	const {frequenciesHertz} = fields[0]!;
 	const settings: SubSetting[] = [...plain];
 	const turns = settings.map(setting => turnOf(frequenciesHertz, setting));
-	const measured = () => {
-		let spreadDb = 0;
-		let outputDb = 0;
-		for (const field of fields) {
-			const found = quickBass(field, picked, receivers, turns);
-			spreadDb += found.spreadDb / fields.length;
-			outputDb += found.outputDb / fields.length;
-		}
-
-		return {spreadDb, outputDb};
-	};
-	const start = measured();
+	const start = tried(fields, turns);
 	let bestDb = start.spreadDb;
 	const attempt = (index: number, setting: SubSetting): boolean => {
 		const before = turns[index]!;
 		turns[index] = turnOf(frequenciesHertz, setting);
-		const tried = measured();
-		if (tried.spreadDb < bestDb - 1e-6 && tried.outputDb > start.outputDb - mostLostDb) {
+		const now = tried(fields, turns);
+		if (now.spreadDb < bestDb - 1e-6 && now.outputDb > start.outputDb - mostLostDb) {
 			settings[index] = setting;
-			bestDb = tried.spreadDb;
+			bestDb = now.spreadDb;
 			return true;
 		}
 
@@ -65,7 +102,7 @@ export function bestSubSettings(
 	const onStep = (value: number, step: number) => Math.round(value / step) * step;
 	for (let round = 0; round < 3; round++) {
 		let isBetter = false;
-		for (let index = 1; index < picked.length; index++) {
+		for (let index = 1; index < settings.length; index++) {
 			for (const isInverted of steps.canInvert ? [false, true] : [false]) {
 				for (let delay = -most; delay <= most; delay += 1)
 					isBetter =
@@ -90,5 +127,5 @@ export function bestSubSettings(
 		if (!isBetter) break;
 	}
 
-	return {settings, judged: judgeBass(fields, picked, settings, receivers)};
+	return settings;
 }

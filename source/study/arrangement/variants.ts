@@ -23,12 +23,7 @@ export function judgeVariants(
 		// A sub keeps its errors of one draw wherever it goes.
 		const playing = subs.map((at, number) => ({at, number}));
 		const fields = draws.map(draw => fieldOf(draw, playing, ears, ears[0]!.at, room.speedOfSound));
-		const found = bestSubSettings(
-			fields,
-			playing.map((_, i) => i),
-			ears.map((_, i) => i),
-			steps,
-		);
+		const found = bestSubSettings(fields, steps);
 		return {subs, rowShiftMetres: 0, lifted, ...found};
 	});
 }

@@ -1,6 +1,13 @@
 import {expect, test} from 'vitest';
 import {roomDraws} from '../../../source/study/arrangement/draws.ts';
-import {fieldOf, plainSetting, quickBass, togetherDb} from '../../../source/study/arrangement/field.ts';
+import {
+	addSource,
+	emptySums,
+	fieldOf,
+	plainSetting,
+	quickBass,
+	togetherDb,
+} from '../../../source/study/arrangement/field.ts';
 import {judgeBass} from '../../../source/study/arrangement/judged.ts';
 import {keepOuts} from '../../../source/study/arrangement/keepOut.ts';
 import {ladderOf} from '../../../source/study/arrangement/ladder.ts';
@@ -79,7 +86,9 @@ test('the quick measure is the full one without settings', () => {
 	);
 	const full = judgeBass([field], [0, 1], [plainSetting, plainSetting], [0, 1, 2]).meanDb;
 	// Rounding, and the floor that keeps a logarithm from a silent sum.
-	expect(quickBass(field, [0, 1], [0, 1, 2]).spreadDb).toBeCloseTo(full, 6);
+	const sums = emptySums(field);
+	for (const source of [0, 1]) addSource(sums, field, source);
+	expect(quickBass(sums, 3).spreadDb).toBeCloseTo(full, 6);
 	expect(togetherDb(field, [0], [plainSetting], [0])[0]!.every(Number.isFinite)).toBe(true);
 });
 
