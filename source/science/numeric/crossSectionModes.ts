@@ -30,7 +30,7 @@ type Element = Strip & {
 /** Nodes a strip needs over a length so that waves of the largest eigenvalue come out to a thousandth, those of half of it to 1e-5. */
 function orderFor(length: number, largest: number): number {
 	const halfWaves = (Math.sqrt(largest) * length) / Math.PI;
-	return Math.min(40, Math.max(4, Math.ceil(3 + 1.3 * halfWaves)));
+	return Math.min(40, Math.max(4, Math.ceil(5 + 1.1 * halfWaves)));
 }
 
 const topOf = (strip: Strip, share: number): number =>

@@ -16,7 +16,7 @@ export type Sketch = {
 
 /** Fewer draws and wider steps of frequency than in full. */
 const look = {draws: 4, perOctave: 6, summedToHertz: 200} as const;
-/** Rows looked at first: one in so many; those between only for what did well. */
+/** Rows looked at first, where there are many: one in so many; those between only for what did well. */
 const rowStride = 3;
 /** How many sketches of each number of lifted things are looked at in the rows between. */
 const refined = 16;
@@ -78,7 +78,8 @@ export function* firstLook(
 	const shapes: Float64Array[][] = [];
 	const all = choices(space);
 	const still = rows.indexOf(0);
-	const coarse = rows.flatMap((_, i) => ((i - still) % rowStride === 0 ? [i] : []));
+	const stride = rows.length > 2 * rowStride ? rowStride : 1;
+	const coarse = rows.flatMap((_, i) => ((i - still) % stride === 0 ? [i] : []));
 	const of = all.length * coarse.length;
 	for (const draw of draws) {
 		shapes.push(shapesAt(draw, sources));
@@ -114,7 +115,7 @@ export function* firstLook(
 	for (const sketch of [...best.values()].flat()) {
 		if (sketch.row === still) continue;
 		const playing = sketch.picked.map(source => sources[source]!);
-		for (let row = sketch.row - rowStride + 1; row < sketch.row + rowStride; row++) {
+		for (let row = sketch.row - stride + 1; row < sketch.row + stride; row++) {
 			if (row === sketch.row || row === still || rows[row] === undefined) continue;
 			const ears = earsAt(seats, rows[row]!);
 			const fields = draws.map((draw, d) =>
