@@ -4,7 +4,7 @@ import type {Placed} from '../room/roomStudy.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {modesUpTo, roomDraws} from './draws.ts';
 import {addSource, type BassField, emptySums, fieldOf, type Numbered, quickBass, shapesAt} from './field.ts';
-import type {SearchSpace} from './search.ts';
+import type {SearchSpace} from './searchSpace.ts';
 
 /** One arrangement as the first look sees it: which source each sub is, which row the seats, and how uneven it is. */
 export type Sketch = {

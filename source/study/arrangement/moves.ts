@@ -1,5 +1,6 @@
 import {distance, type Vector} from '../survey/vectors.ts';
-import type {FoundArrangement, SearchSpace} from './search.ts';
+import type {FoundArrangement} from './search.ts';
+import type {SearchSpace} from './searchSpace.ts';
 
 /** One thing to lift: from where to where, metres in the room's frame. */
 export type ThingMove = {

@@ -1,5 +1,4 @@
 import {bassFrequenciesHertz} from '../room/bass.ts';
-import type {Placed, RoomInputs} from '../room/roomStudy.ts';
 import {isInside} from '../room/shape.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {drawCount, drawnModes, type RoomDraw, roomDraws} from './draws.ts';
@@ -7,20 +6,8 @@ import type {BassField, Numbered, SubSetting} from './field.ts';
 import {fieldOf} from './field.ts';
 import {earsAt, firstLook, type Sketch} from './firstLook.ts';
 import type {JudgedBass} from './judged.ts';
-import type {SubPlace} from './subPlaces.ts';
-import {bestSubSettings, plainSpreadDb, type SettingSteps} from './subSettings.ts';
-
-/** What a search may change. */
-export type SearchSpace = {
-	readonly room: Pick<RoomInputs, 'shape' | 'decay' | 'speedOfSound'>;
-	/** Ears as they are, the reference seat first. */
-	readonly seats: readonly Placed[];
-	readonly subs: ReadonlyArray<Placed & {readonly isFixed: boolean}>;
-	readonly places: readonly SubPlace[];
-	/** How far all seats together may be moved towards the back, metres; 0 is one of them. */
-	readonly rowShiftsMetres: readonly number[];
-	readonly steps: SettingSteps | undefined;
-};
+import type {SearchSpace} from './searchSpace.ts';
+import {bestSubSettings, plainSpreadDb} from './subSettings.ts';
 
 /** One arrangement that was judged. */
 export type FoundArrangement = {

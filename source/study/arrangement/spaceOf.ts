@@ -5,7 +5,7 @@ import type {RoomInputs} from '../room/roomStudy.ts';
 import {assumedPlaces} from './assumed.ts';
 import type {ArrangementFinding} from './facts.ts';
 import {featureFaults, keepOuts, standsOn} from './keepOut.ts';
-import type {SearchSpace} from './search.ts';
+import type {SearchSpace} from './searchSpace.ts';
 import {subPlaces, subSize} from './subPlaces.ts';
 import type {SettingSteps} from './subSettings.ts';
 

@@ -33,11 +33,14 @@ const everyReceiver = ({receivers}: BassField) => Array.from({length: receivers}
 
 /** Mean over the draws of what arrangements are ranked by, dB, all sources of the fields as they are. */
 export function plainSpreadDb(fields: readonly BassField[]): number {
-	return tried(fields, []).spreadDb;
+	return spreadWith(fields, []).spreadDb;
 }
 
 /** The same with what settings do to each source, and the mean level. */
-function tried(fields: readonly BassField[], turns: readonly Turn[]): {spreadDb: number; outputDb: number} {
+function spreadWith(
+	fields: readonly BassField[],
+	turns: readonly Turn[],
+): {spreadDb: number; outputDb: number} {
 	const sums = emptySums(fields[0]!);
 	let spreadDb = 0;
 	let outputDb = 0;
@@ -83,12 +86,12 @@ function searchedSettings(
 	const {frequenciesHertz} = fields[0]!;
 	const settings: SubSetting[] = [...plain];
 	const turns = settings.map(setting => turnOf(frequenciesHertz, setting));
-	const start = tried(fields, turns);
+	const start = spreadWith(fields, turns);
 	let bestDb = start.spreadDb;
 	const attempt = (index: number, setting: SubSetting): boolean => {
 		const before = turns[index]!;
 		turns[index] = turnOf(frequenciesHertz, setting);
-		const now = tried(fields, turns);
+		const now = spreadWith(fields, turns);
 		if (now.spreadDb < bestDb - 1e-6 && now.outputDb > start.outputDb - mostLostDb) {
 			settings[index] = setting;
 			bestDb = now.spreadDb;

@@ -2,7 +2,8 @@ import {bassFrequenciesHertz} from '../room/bass.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {roomDraws} from './draws.ts';
 import {fieldOf} from './field.ts';
-import type {FoundArrangement, SearchSpace} from './search.ts';
+import type {FoundArrangement} from './search.ts';
+import type {SearchSpace} from './searchSpace.ts';
 import {bestSubSettings} from './subSettings.ts';
 
 /** Where subs and ears stand in one variant. */

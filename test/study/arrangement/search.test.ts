@@ -11,7 +11,8 @@ import {
 import {judgeBass} from '../../../source/study/arrangement/judged.ts';
 import {keepOuts} from '../../../source/study/arrangement/keepOut.ts';
 import {ladderOf} from '../../../source/study/arrangement/ladder.ts';
-import {type SearchSpace, searchArrangements} from '../../../source/study/arrangement/search.ts';
+import {searchArrangements} from '../../../source/study/arrangement/search.ts';
+import type {SearchSpace} from '../../../source/study/arrangement/searchSpace.ts';
 import {subPlaces} from '../../../source/study/arrangement/subPlaces.ts';
 import {octaveFractionGrid} from '../../../source/study/room/frequencies.ts';
 import type {Vector} from '../../../source/study/survey/vectors.ts';
