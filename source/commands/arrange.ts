@@ -51,17 +51,17 @@ export const command: Command = {
 		write: {type: 'string', value: 'NAME', help: 'Keep what was chosen as the plan of a new profile'},
 	},
 	examples: [
-		['roomtare arrange attic-2026', 'the bass at the seats as everything stands'],
+		['roomtare arrange cellar-2026', 'the bass at the seats as everything stands'],
 		[
-			'roomtare arrange attic-2026 --move seats=forward:30cm',
+			'roomtare arrange cellar-2026 --move seats=forward:30cm',
 			'what if the seats stood 30 cm nearer to the screen',
 		],
 		[
-			'roomtare arrange attic-2026 --spots screen-left,back-right --sub sub2',
+			'roomtare arrange cellar-2026 --spots screen-left,back-right --sub sub2',
 			'which of two spots for the second sub',
 		],
 		[
-			'roomtare arrange attic-2026 --search --write "Attic planned"',
+			'roomtare arrange cellar-2026 --search --write "Cellar planned"',
 			'the best arrangements by what has to be lifted; the advised one kept as a plan',
 		],
 	],

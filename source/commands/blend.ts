@@ -31,11 +31,11 @@ export const command: Command = {
 		},
 	},
 	examples: [
-		['roomtare blend attic-2026', 'what the tones say, what to set, what to read next'],
-		['roomtare blend attic-2026 --way search', 'the readings that search the loudest of ten settings'],
-		['roomtare blend attic-2026 --crossover', 'every crossover choice, ranked, with reasons and curves'],
-		['roomtare blend attic-2026 --headroom', 'levels in reach at each seat against reference gain'],
-		['roomtare blend - --json < attic.json', 'everything as JSON, from standard input'],
+		['roomtare blend cellar-2026', 'what the tones say, what to set, what to read next'],
+		['roomtare blend cellar-2026 --way search', 'the readings that search the loudest of ten settings'],
+		['roomtare blend cellar-2026 --crossover', 'every crossover choice, ranked, with reasons and curves'],
+		['roomtare blend cellar-2026 --headroom', 'levels in reach at each seat against reference gain'],
+		['roomtare blend - --json < cellar.json', 'everything as JSON, from standard input'],
 	],
 	async run(context) {
 		const profile = forResult(context, await profileFrom(context, context.input[0]!));

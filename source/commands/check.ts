@@ -18,10 +18,10 @@ export const command: Command = {
 	summary: 'Check a profile: the file, its readings, what is missing',
 	takes: 'PROFILE',
 	examples: [
-		['roomtare check attic-2026', 'every fault of the file at once, then readings that cannot be right'],
-		['roomtare check - < attic.json', 'the same from standard input'],
+		['roomtare check cellar-2026', 'every fault of the file at once, then readings that cannot be right'],
+		['roomtare check - < cellar.json', 'the same from standard input'],
 		[
-			'roomtare check attic-2026 --json',
+			'roomtare check cellar-2026 --json',
 			'for scripts; 0 sound, 1 a problem in the readings, 2 a file that cannot be used',
 		],
 	],

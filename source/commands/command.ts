@@ -33,6 +33,8 @@ export type Flag = {
 	readonly isMultiple?: boolean;
 	readonly default?: string | boolean | number;
 	readonly choices?: readonly string[];
+	/** Whether values beside the choices are possible; the command itself says which. */
+	readonly takesOthers?: boolean;
 	/** Help text, one line. */
 	readonly help: string;
 	/** Name of the value in the help, such as DIR. */

@@ -20,8 +20,8 @@ export const command: Command = {
 		},
 	},
 	examples: [
-		['roomtare copy attic-2025 "Attic 2026"', 'keeps room, speakers and kit, and the old settings as found'],
-		['roomtare copy attic-2026 "Attic trial" --readings keep', 'copies everything, to try something out'],
+		['roomtare copy cellar-2026 "Next year"', 'keeps room, speakers and kit, and the old settings as found'],
+		['roomtare copy cellar-2026 "Trial" --readings keep', 'copies everything, to try something out'],
 	],
 	async run(context) {
 		const [source, name] = context.input as readonly [string, string];

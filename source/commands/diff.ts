@@ -71,9 +71,9 @@ export const command: Command = {
 		},
 	},
 	examples: [
-		['roomtare diff attic-2025 attic-2026', 'what changed between the two, larger changes first'],
-		['roomtare diff attic-2025 attic-2026 --full', 'every reading, and every cause of every setting'],
-		['roomtare diff attic-2025 attic-2026 --plan', 'both floor plans at one scale, and what moved how far'],
+		['roomtare diff cellar-2025 cellar-2026', 'what changed between the two, larger changes first'],
+		['roomtare diff cellar-2025 cellar-2026 --full', 'every reading, and every cause of every setting'],
+		['roomtare diff cellar-2025 cellar-2026 --plan', 'both floor plans at one scale, and what moved how far'],
 		['roomtare diff 2024 2025 2026 --as markdown', 'each year with the next, then the first with the last'],
 		['roomtare diff old.json - --json < new.json', 'one of them from standard input, for a script'],
 	],

@@ -70,7 +70,7 @@ function valueProblems(key: string, flag: Flag, value: unknown): string[] {
 	// Called COUNT, it counts.
 	if (flag.value === 'COUNT' && !(Number.isSafeInteger(value) && (value as number) >= 0))
 		return [`${name}: ${String(value)} is no count. Expected a whole number from 0 up.`];
-	if (flag.choices && !flag.choices.includes(String(value))) {
+	if (flag.choices && !flag.takesOthers && !flag.choices.includes(String(value))) {
 		return [`${name}: “${String(value)}” is not a choice. Expected ${choices}.`];
 	}
 

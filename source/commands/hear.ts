@@ -47,10 +47,10 @@ export const command: Command = {
 		proof: {type: 'boolean', help: 'These playings are to check settings that were dialled in'},
 	},
 	examples: [
-		['roomtare hear attic-2026 evening.wav', 'what was recorded, what is wrong with it, what it says'],
-		['roomtare hear attic-2026 evening.wav sofa-left.wav --take', 'the same, taken into the profile'],
+		['roomtare hear cellar-2026 evening.wav', 'what was recorded, what is wrong with it, what it says'],
+		['roomtare hear cellar-2026 evening.wav sofa-left.wav --take', 'the same, taken into the profile'],
 		[
-			'roomtare hear attic-2026 tops.wav --as SiL=TpFL --as SiR=TpFR',
+			'roomtare hear cellar-2026 tops.wav --as SiL=TpFL --as SiR=TpFR',
 			'overheads plugged into the side channels',
 		],
 	],

@@ -41,7 +41,7 @@ export const command: Command = {
 	flags: {room: {type: 'string', value: 'NAME', help: 'Only the room of this name'}},
 	examples: [
 		['roomtare history', 'every room in your folder, each from its first profile to its last'],
-		['roomtare history --room "Attic cinema"', 'one room'],
+		['roomtare history --room "Cellar cinema"', 'one room'],
 		['roomtare history --json', 'all figures of all profiles, for a script'],
 	],
 	async run(context) {

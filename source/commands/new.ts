@@ -2,7 +2,7 @@ import {newProfilePath} from '../platform/profiles/newPath.ts';
 import {createProfileFile} from '../platform/profiles/save.ts';
 import {Trouble} from '../platform/trouble.ts';
 import {genericBassProcessorNames} from '../profile/generic/bassProcessors.ts';
-import {layoutNames} from '../profile/generic/layouts.ts';
+import {type LayoutName, layoutNames, readLayout} from '../profile/generic/layouts.ts';
 import {type NewProfile, newProfile} from '../profile/generic/newProfile.ts';
 import {genericReceiverNames} from '../profile/generic/receivers.ts';
 import {lengthUnits} from '../profile/units/lengthUnit.ts';
@@ -18,8 +18,9 @@ const flags = {
 		type: 'string',
 		value: 'LAYOUT',
 		choices: layoutNames,
+		takesOthers: true,
 		default: '5.1',
-		help: 'Speakers',
+		help: 'Speakers at ear height, subs and overhead ones, also with 2 to 4 subs as in 5.2.4',
 	},
 	unit: {
 		type: 'string',
@@ -64,11 +65,21 @@ function wantedOf(context: CommandContext): NewProfile {
 			throw new Trouble(`new: --${key} takes one line of up to 120 characters, without control characters.`);
 	}
 
+	const layout = layoutNames.find(name => name === given.layout);
+	const withSubs = readLayout(String(given.layout));
+	if (!layout && !withSubs)
+		throw new Trouble(
+			`new: --layout: “${visibleText(String(given.layout))}” is no layout. Expected one of ${layoutNames.join(', ')}, or one of these with 2 to 4 as the middle figure for as many subs.`,
+		);
+	if (withSubs && given.subs !== undefined && given.subs !== withSubs.subs)
+		throw new Trouble(
+			`new: --layout ${given.layout} has ${withSubs.subs} subs, but --subs says ${given.subs}. Leave one of them out.`,
+		);
+	const subs = (given.subs as number | undefined) ?? withSubs?.subs;
 	return {
 		name: given.name,
 		date: dateOf(context),
-		// The choices of each flag are checked before a command runs.
-		layout: given.layout as NewProfile['layout'],
+		layout: (layout ?? withSubs?.layout) as LayoutName,
 		lengthUnit: given.unit as NonNullable<NewProfile['lengthUnit']>,
 		seats: given.seats as number,
 		...(given.receiver === undefined
@@ -77,7 +88,7 @@ function wantedOf(context: CommandContext): NewProfile {
 		...(given.processor === undefined
 			? {}
 			: {bassProcessor: given.processor as NonNullable<NewProfile['bassProcessor']>}),
-		...(given.subs === undefined ? {} : {subs: given.subs as number}),
+		...(subs === undefined ? {} : {subs}),
 		...(given.room === undefined ? {} : {roomName: String(given.room)}),
 	};
 }
@@ -89,8 +100,8 @@ export const command: Command = {
 	flags,
 	examples: [
 		[
-			'roomtare new --name "Attic 2026" --layout 5.1.4 --receiver fine-metric',
-			'begins a profile with ten channels and one sub',
+			'roomtare new --name "Family room" --layout 5.2.4 --receiver fine-metric',
+			'begins a profile with ten channels and two subs',
 		],
 		['roomtare new --name Den --layout 2.1 --unit ft-in', 'begins one measured in feet and inches'],
 	],
@@ -107,7 +118,7 @@ export const command: Command = {
 		createProfileFile(path, profile);
 		if (context.flags.json) context.out(JSON.stringify({path, profile}, undefined, '\t'));
 		else context.out(path);
-		context.say(`“${wanted.name}” is there. “roomtare walk” leads through the measurements.`);
+		context.say(`Began “${wanted.name}”. “roomtare walk” leads through the measurements.`);
 		return exitCode.fine;
 	},
 };

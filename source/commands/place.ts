@@ -28,12 +28,12 @@ export const command: Command = {
 		next: {type: 'number', value: 'COUNT', help: 'List the readings that would help most', default: 0},
 	},
 	examples: [
-		['roomtare place attic-2026', 'places, angles, corrections and aiming'],
-		['roomtare place attic-2026 --move FL=left:11cm', 'what if the front left slid 11 cm to the left'],
-		['roomtare place attic-2026 --move sofa=forward:0.3 --move FC=up:0.1', 'several things at once'],
-		['roomtare place attic-2026 --next 5', 'the five readings that remove the most doubt'],
-		['roomtare place attic-2026 --words', 'the plan told in words, for a screen reader'],
-		['roomtare place - --json < attic.json', 'from standard input, for a script'],
+		['roomtare place cellar-2026', 'places, angles, corrections and aiming'],
+		['roomtare place cellar-2026 --move FL=left:11cm', 'what if the front left slid 11 cm to the left'],
+		['roomtare place cellar-2026 --move middle=forward:0.3 --move FC=up:0.1', 'several things at once'],
+		['roomtare place cellar-2026 --next 5', 'the five readings that remove the most doubt'],
+		['roomtare place cellar-2026 --words', 'the plan told in words, for a screen reader'],
+		['roomtare place - --json < cellar.json', 'from standard input, for a script'],
 	],
 	async run(context) {
 		const asked = await profileFrom(context, context.input[0]!);

@@ -10,9 +10,9 @@ export const command: Command = {
 	summary: 'Hold the second round of readings against what the settings should give',
 	takes: 'PROFILE',
 	examples: [
-		['roomtare proof attic-2026', 'each reading against its prediction, and what explains a miss'],
-		['roomtare proof attic-2026 && echo met', 'ends with 1 where the proof is missed or not taken yet'],
-		['roomtare proof - --json < attic.json', 'from standard input, for a script'],
+		['roomtare proof cellar-2026', 'each reading against its prediction, and what explains a miss'],
+		['roomtare proof cellar-2026 && echo met', 'ends with 1 where the proof is missed or not taken yet'],
+		['roomtare proof - --json < cellar.json', 'from standard input, for a script'],
 	],
 	async run(context) {
 		const profile = forResult(context, await profileFrom(context, context.input[0]!));

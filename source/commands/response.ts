@@ -51,10 +51,10 @@ export const command: Command = {
 		words: {type: 'boolean', help: 'In words, for a screen reader'},
 	},
 	examples: [
-		['roomtare response attic-2026 --source FL', 'the front left at each seat that was recorded'],
-		['roomtare response attic-2025 attic-2026 --source FL', 'a pair, before and after'],
+		['roomtare response cellar-2026 --source FL', 'the front left at each seat that was recorded'],
+		['roomtare response cellar-2025 cellar-2026 --source FL', 'a pair, before and after'],
 		['roomtare response before.txt after.csv', 'text columns: frequency and level, from anywhere'],
-		['roomtare response attic-2026 --json', 'curves and figures for a script'],
+		['roomtare response cellar-2026 --json', 'curves and figures for a script'],
 	],
 	async run(context) {
 		const {flags, input, out, columns} = context;

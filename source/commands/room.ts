@@ -22,9 +22,9 @@ export const command: Command = {
 		words: {type: 'boolean', help: 'Charts in words, for a screen reader'},
 	},
 	examples: [
-		['roomtare room attic-2026', 'what the room does to the bass, and where reflections come from'],
-		['roomtare room attic-2026 --full --words', 'everything, without drawings'],
-		['roomtare room attic-2026 --json', 'for a script: modes, responses, reflections'],
+		['roomtare room cellar-2026', 'what the room does to the bass, and where reflections come from'],
+		['roomtare room cellar-2026 --full --words', 'everything, without drawings'],
+		['roomtare room cellar-2026 --json', 'for a script: modes, responses, reflections'],
 	],
 	async run(context) {
 		const profile = forResult(context, await profileFrom(context, context.input[0]!));

@@ -21,9 +21,9 @@ export const command: Command = {
 		settings: {type: 'string', value: 'ID', help: 'Print this kept set of settings instead of the newest'},
 	},
 	examples: [
-		['roomtare sheet attic-2026', 'settings, places, cables and cautions as text'],
-		['roomtare sheet attic-2026 --as html > door.html', 'one page with the floor plan, to print'],
-		['roomtare sheet attic-2026 --as markdown', 'for a note file'],
+		['roomtare sheet cellar-2026', 'settings, places, cables and cautions as text'],
+		['roomtare sheet cellar-2026 --as html > door.html', 'one page with the floor plan, to print'],
+		['roomtare sheet cellar-2026 --as markdown', 'for a note file'],
 	],
 	async run(context) {
 		const profile = await profileFrom(context, context.input[0]!);

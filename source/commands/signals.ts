@@ -46,11 +46,11 @@ export const command: Command = {
 	examples: [
 		['roomtare signals ./tones', 'noise and tones in mono, about 80 Hz'],
 		[
-			'roomtare signals ./tones --profile attic-2026',
+			'roomtare signals ./tones --profile cellar-2026',
 			'also each channel by itself, in the order of the layout',
 		],
 		['roomtare signals ./tones --level -20 --force', '10 dB louder, replacing what is there'],
-		['roomtare signals ./round --round --profile attic-2026', 'to play once and record at each seat'],
+		['roomtare signals ./round --round --profile cellar-2026', 'to play once and record at each seat'],
 	],
 	async run(context) {
 		const {flags, input, out, say} = context;

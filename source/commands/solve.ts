@@ -16,10 +16,10 @@ export const command: Command = {
 		why: {type: 'boolean', help: 'Also show the notes on how each value came about'},
 	},
 	examples: [
-		['roomtare solve attic-2026', 'the settings of a profile in your folder'],
-		['roomtare solve ./attic.json --exact', 'of a file, with the unrounded values'],
-		['roomtare solve attic-2026 --length ft-in', 'with lengths in feet and inches'],
-		['roomtare solve - --json < attic.json', 'from standard input, for a script'],
+		['roomtare solve cellar-2026', 'the settings of a profile in your folder'],
+		['roomtare solve ./cellar.json --exact', 'of a file, with the unrounded values'],
+		['roomtare solve cellar-2026 --length ft-in', 'with lengths in feet and inches'],
+		['roomtare solve - --json < cellar.json', 'from standard input, for a script'],
 	],
 	async run(context) {
 		return printSolution(context, await profileFrom(context, context.input[0]!));

@@ -10,7 +10,7 @@ export const command: Command = {
 	takes: '[PROFILE]',
 	examples: [
 		['roomtare walk', 'opens the app; go on with a profile or begin one'],
-		['roomtare walk attic-2026', 'goes on where this round stopped'],
+		['roomtare walk cellar-2026', 'goes on where this round stopped'],
 	],
 	async run(context) {
 		const [word] = context.input;

@@ -24,9 +24,9 @@ export const command: Command = {
 		},
 	},
 	examples: [
-		['roomtare wiring attic-2026', 'cables, what to buy, the order to connect in, what is wrong'],
-		['roomtare wiring attic-2026 --labels html > labels.html', 'labels to print and fold around the cables'],
-		['roomtare wiring attic-2026 --json', 'for a script'],
+		['roomtare wiring cellar-2026', 'cables, what to buy, the order to connect in, what is wrong'],
+		['roomtare wiring cellar-2026 --labels html > labels.html', 'labels to print and fold around the cables'],
+		['roomtare wiring cellar-2026 --json', 'for a script'],
 	],
 	async run(context) {
 		const profile = forResult(context, await profileFrom(context, context.input[0]!));

@@ -4,7 +4,7 @@ import {join} from 'node:path';
 import {afterEach, beforeEach, expect, test} from 'vitest';
 import {command} from '../../source/commands/arrange.ts';
 
-const demo = new URL('../../profiles/attic-2026.json', import.meta.url).pathname;
+const demo = new URL('../fixtures/attic-2026.json', import.meta.url).pathname;
 let folder = '';
 beforeEach(() => {
 	folder = mkdtempSync(join(tmpdir(), 'roomtare-arrange-'));

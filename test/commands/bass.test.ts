@@ -63,10 +63,10 @@ test('blend prints each of its results whole as JSON', async () => {
 });
 
 test('blend reads the profiles that come with the program, in every form', async () => {
-	for (const name of ['attic-2025.json', 'attic-2026.json']) {
+	for (const name of ['cellar-2025.json', 'cellar-2026.json']) {
 		const path = resolve(import.meta.dirname, '../../profiles', name);
 		for (const flags of [{}, {crossover: true}, {headroom: true}]) {
-			expect((await run(blend, [path], flags)).out).toMatch(/^Attic 202\d, /);
+			expect((await run(blend, [path], flags)).out).toMatch(/^Cellar 202\d, /);
 		}
 	}
 });

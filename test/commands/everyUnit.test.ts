@@ -7,14 +7,13 @@ import {lengthUnits} from '../../source/profile/units/lengthUnit.ts';
 
 type Flags = Readonly<Record<string, unknown>>;
 
-/** What a command prints for scripts about a demo profile whose unit is another. */
+/** What a command prints for scripts about an invented profile whose unit is another. */
 async function printed(name: string, profile: string, unit: LengthUnit | undefined, flags: Flags) {
-	const url = new URL(`../../profiles/${profile}.json`, import.meta.url);
+	const url = new URL(profile, import.meta.url);
 	const text = JSON.stringify({...JSON.parse(readFileSync(url, 'utf8')), lengthUnit: unit});
 	const lines: string[] = [];
 	const context: CommandContext = {
-		input:
-			name === 'diff' ? [new URL('../../profiles/attic-2025.json', import.meta.url).pathname, '-'] : ['-'],
+		input: name === 'diff' ? [new URL('../fixtures/attic-2025.json', import.meta.url).pathname, '-'] : ['-'],
 		flags: {json: true, ...flags},
 		out: line => lines.push(line),
 		say: () => {},
@@ -41,7 +40,7 @@ test.each([
 ] as ReadonlyArray<[string, Flags]>)(
 	'%s --json gives the same bytes in every unit %j',
 	async (name, flags) => {
-		for (const profile of ['attic-2025', 'attic-2026']) {
+		for (const profile of ['../fixtures/attic-2026.json', '../../profiles/cellar-2026.json']) {
 			const inMetres = await printed(name, profile, 'm', flags);
 			expect(inMetres.length).toBeGreaterThan(200);
 			for (const unit of lengthUnits) {

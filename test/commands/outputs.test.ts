@@ -14,7 +14,7 @@ import {randomFrom} from '../fuzz/random.js';
 
 const projectFolder = resolve(import.meta.dirname, '../..');
 const casesFolder = join(projectFolder, 'test/cases');
-const demo = JSON.parse(readFileSync(join(projectFolder, 'profiles/attic-2026.json'), 'utf8'));
+const demo = JSON.parse(readFileSync(join(projectFolder, 'test/fixtures/attic-2026.json'), 'utf8'));
 const subject = {registry, Trouble};
 
 /** Every call on a profile that went wrong: threw what is no trouble, or printed what no output may hold. */

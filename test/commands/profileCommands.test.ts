@@ -60,10 +60,20 @@ test('new writes a sound profile dated today, and refuses to overwrite it', asyn
 	await expect(run(create, [], {name: 'attic'})).rejects.toThrow('exists already');
 });
 
+test('the middle figure of a layout is the number of subs', async () => {
+	const {out} = await run(create, [], {name: 'Two subs', layout: '5.2.4', json: true});
+	const {profile, path} = JSON.parse(out) as {profile: {channels: object[]; subs: object[]}; path: string};
+	expect(profile.channels).toHaveLength(10);
+	expect(profile.subs).toHaveLength(2);
+	fs.rmSync(path);
+});
+
 test.each([
 	[{}, '--name NAME is missing'],
 	[{name: 'x', date: '2026-02-30'}, '“2026-02-30” is no date'],
 	[{name: 'x', layout: '2.0', subs: 1}, 'no low-frequency channel'],
+	[{name: 'x', layout: '5.9'}, '“5.9” is no layout'],
+	[{name: 'x', layout: '5.2', subs: 3}, 'has 2 subs, but --subs says 3'],
 	[{name: 'two\nlines'}, 'one line of up to 120 characters, without control'],
 ])('new refuses %j in words', async (flags, words) => {
 	await expect(run(create, [], flags)).rejects.toThrow(words);

@@ -28,27 +28,27 @@ async function answer(terminal: OpenTerminal, text: string, then: string | RegEx
 	await terminal.waitFor(then);
 }
 
-/** From the empty home to the first distance of a 5.1.2 in feet and inches. */
+/** From the empty home to the first distance of a 7.1 in feet and inches. */
 async function beginDen(terminal: OpenTerminal): Promise<void> {
 	await terminal.waitFor('New profile');
 	terminal.type('n');
 	await terminal.waitFor('A name for this arrangement');
 	await answer(terminal, 'Den', 'Which speakers?');
-	await answer(terminal, '6', 'What does the tape show?');
+	await answer(terminal, '8', 'What does the tape show?');
 	await answer(terminal, '1', 'How does the receiver take distances?');
 	await answer(terminal, '3', '[Tape 0/8]');
 }
 
-const distances = ['9\' 4 1/2"', '9-5', "9'4.5", '6ft 1in', '6-1', '7-2', '7′ 2″', '11-3'];
+const distances = ['9\' 4 1/2"', '9-5', "9'4.5", '6ft 1in', '7-2', '7′ 2″', '6-1', '11-3'];
 const levels = ['74.2', '73.1', '74,9', '75.3', '74.8', '72.2', '71.9', '78.3'];
 
-test('a 5.1.2 in feet and inches goes from an empty folder to settings, killed midway and resumed at the very prompt', async () => {
+test('a 7.1 in feet and inches goes from an empty folder to settings, killed midway and resumed at the very prompt', async () => {
 	const folder = temporaryFolder();
 	const first = open(folder);
 	await beginDen(first);
 	for (const [index, text] of distances.slice(0, 5).entries())
 		await answer(first, text, `[Tape ${index + 1}/8]`);
-	await first.waitFor('Top side right to Reference seat');
+	await first.waitFor('Back left to Reference seat');
 	first.type('7-'); // characters being typed may be lost
 	await first.waitFor(/▀▀▀|7-/);
 	first.kill('SIGKILL');
@@ -58,7 +58,7 @@ test('a 5.1.2 in feet and inches goes from an empty folder to settings, killed m
 	const second = open(folder);
 	await second.waitFor(/› .*Den/);
 	second.press('enter');
-	await second.waitFor('Top side right to Reference seat');
+	await second.waitFor('Back left to Reference seat');
 	for (const [index, text] of distances.slice(5).entries()) {
 		await answer(second, text, index < 2 ? `[Tape ${index + 6}/8]` : 'anything in a line that is late');
 	}
@@ -176,7 +176,7 @@ test('a second app is told who has a profile open; what a killed one leaves is n
 test('a demo that is opened again without an answer goes on in the same copy', async () => {
 	const folder = temporaryFolder();
 	for (const _ of [1, 2]) {
-		const terminal = openTerminal(['--profiles', 'profiles', 'walk', 'attic-2026'], {folder});
+		const terminal = openTerminal(['--profiles', 'profiles', 'walk', 'cellar-2026'], {folder});
 		await terminal.waitFor('[Dial-in');
 		terminal.press('interrupt');
 		await terminal.ended;
@@ -184,9 +184,9 @@ test('a demo that is opened again without an answer goes on in the same copy', a
 
 	// The place in the walk is kept, and so the version before; neither makes it another copy.
 	const files = readdirSync(join(folder, 'profiles'));
-	expect(files.filter(file => /^attic-2026.*\.json$/.test(file) && !file.endsWith('.previous.json'))).toEqual(
-		['attic-2026.json'],
-	);
+	expect(
+		files.filter(file => /^cellar-2026.*\.json$/.test(file) && !file.endsWith('.previous.json')),
+	).toEqual(['cellar-2026.json']);
 	expect(files.filter(file => file.endsWith('.lock'))).toEqual([]);
 });
 
@@ -201,10 +201,10 @@ test('without colour no escape code sets one, and the words still tell', async (
 test('from last year’s room to this year’s page for the cabinet door without leaving the app, and nothing is overwritten', async () => {
 	const folder = temporaryFolder();
 	const terminal = open(folder);
-	await terminal.waitFor(/› .*Attic 2026/);
+	await terminal.waitFor(/› .*Cellar 2026/);
 	terminal.type('f');
 	await terminal.waitFor('A name for this arrangement');
-	await answer(terminal, 'Attic anew', 'What has moved or is new?');
+	await answer(terminal, 'Cellar anew', 'What has moved or is new?');
 	await answer(terminal, 'all', '[Tape 0/');
 	terminal.type('W');
 	await terminal.waitFor('cables laid');
@@ -232,7 +232,7 @@ test('from last year’s room to this year’s page for the cabinet door without
 		'labels.txt',
 	]);
 	terminal.type('c');
-	await terminal.waitFor(/→ Attic anew/);
+	await terminal.waitFor(/→ Cellar anew/);
 	terminal.type('q');
 	await terminal.waitFor('[Keep');
 	terminal.type('q');

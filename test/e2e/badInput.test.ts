@@ -2,44 +2,44 @@ import {execFileSync, spawnSync} from 'node:child_process';
 import {existsSync, mkdirSync, readdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {describe, expect, test} from 'vitest';
-import {demo, fileWith} from './harness/profiles.ts';
+import {attic, fileWith} from './harness/profiles.ts';
 import {builtProgram, runProgram, temporaryFolder} from './harness/program.ts';
 
-type Broken = Parameters<NonNullable<Parameters<typeof demo>[0]>>[0];
+type Broken = Parameters<NonNullable<Parameters<typeof attic>[0]>>[0];
 
 const broken: ReadonlyArray<readonly [what: string, content: string | Uint8Array, said: RegExp]> = [
 	['an empty file', '', /empty|nothing/i],
 	['a binary file', Uint8Array.from({length: 4096}, (_, index) => (index * 37) % 256), /text|UTF-8|JSON/],
-	['truncated JSON', demo().slice(0, 5000), /cut short/],
+	['truncated JSON', attic().slice(0, 5000), /cut short/],
 	['a list', '[]', /list/],
 	['a bare number', '42', /42/],
 	['deep nesting', `${'[{"a":'.repeat(50_000)}1${'}]'.repeat(50_000)}`, /64/],
-	['NaN as a value', demo().replace(/"metres":[\d.]+/, '"metres":NaN'), /NaN|JSON/],
-	['Infinity as a value', demo().replace(/"metres":[\d.]+/, '"metres":Infinity'), /JSON|Infinity/],
-	['a number too large', demo().replace(/"metres":[\d.]+/, '"metres":1e999'), /tape\[0\]\.metres/],
+	['NaN as a value', attic().replace(/"metres":[\d.]+/, '"metres":NaN'), /NaN|JSON/],
+	['Infinity as a value', attic().replace(/"metres":[\d.]+/, '"metres":Infinity'), /JSON|Infinity/],
+	['a number too large', attic().replace(/"metres":[\d.]+/, '"metres":1e999'), /tape\[0\]\.metres/],
 	[
 		'a wrong type',
-		demo((profile: Broken) => Object.assign(profile.tape[3], {metres: '2.86'})),
+		attic((profile: Broken) => Object.assign(profile.tape[3], {metres: '2.86'})),
 		/tape\[3\]\.metres.*2\.86/,
 	],
 	[
 		'a negative distance',
-		demo((profile: Broken) => Object.assign(profile.tape[0], {metres: -1})),
+		attic((profile: Broken) => Object.assign(profile.tape[0], {metres: -1})),
 		/tape\[0\]\.metres.*-1/,
 	],
 	[
 		'a channel twice',
-		demo((profile: Broken) => profile.channels.push(profile.channels[0])),
+		attic((profile: Broken) => profile.channels.push(profile.channels[0])),
 		/channels\[\d+\].*FL/,
 	],
 	[
 		'an unknown channel',
-		demo((profile: Broken) => Object.assign(profile.channels[0], {id: 'FLL'})),
+		attic((profile: Broken) => Object.assign(profile.channels[0], {id: 'FLL'})),
 		/channels\[0\]\.id.*FLL/,
 	],
 	[
 		'no reference seat',
-		demo((profile: Broken) => {
+		attic((profile: Broken) => {
 			for (const seat of profile.seats) delete seat.reference;
 			profile.seats.push({...profile.seats[0], id: 'other', name: 'Other'});
 		}),
@@ -47,10 +47,10 @@ const broken: ReadonlyArray<readonly [what: string, content: string | Uint8Array
 	],
 	[
 		'a reading of nothing known',
-		demo((profile: Broken) => Object.assign(profile.meter[0], {source: 'sub9'})),
+		attic((profile: Broken) => Object.assign(profile.meter[0], {source: 'sub9'})),
 		/meter\[0\].*sub9/,
 	],
-	['a format of the future', demo((profile: Broken) => Object.assign(profile, {format: 99})), /format.*99/],
+	['a format of the future', attic((profile: Broken) => Object.assign(profile, {format: 99})), /format.*99/],
 ];
 
 test.each(broken)('%s ends with 2, in words, and leaves the file as it is', async (_, content, said) => {
@@ -69,7 +69,7 @@ test.each(broken)('%s ends with 2, in words, and leaves the file as it is', asyn
 
 test('every problem of a file is told at once', async () => {
 	const path = fileWith(
-		demo((profile: Broken) => {
+		attic((profile: Broken) => {
 			profile.tape[0].metres = -1;
 			profile.meter[0].decibels = 'loud';
 			profile.channels[0].id = 'FLL';
@@ -82,7 +82,7 @@ test('every problem of a file is told at once', async () => {
 });
 
 test('`check --json` prints the problems as data too', async () => {
-	const path = fileWith(demo((profile: Broken) => Object.assign(profile.tape[0], {metres: -1})));
+	const path = fileWith(attic((profile: Broken) => Object.assign(profile.tape[0], {metres: -1})));
 	const {code, stdout} = await runProgram(['check', path, '--json']);
 	expect(code).toBe(2);
 	expect(JSON.parse(stdout)).toMatchObject({isUsable: false, problems: [{path: 'tape[0].metres'}]});

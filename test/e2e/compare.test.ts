@@ -1,13 +1,13 @@
 import {mkdirSync, readFileSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {expect, test} from 'vitest';
-import {demo, demoPath, fileWith} from './harness/profiles.ts';
+import {attic, atticPath, fileWith} from './harness/profiles.ts';
 import {runProgram, temporaryFolder} from './harness/program.ts';
 
-type Broken = Parameters<NonNullable<Parameters<typeof demo>[0]>>[0];
+type Broken = Parameters<NonNullable<Parameters<typeof attic>[0]>>[0];
 
-const older = 'attic-2025';
-const newer = 'attic-2026';
+const older = atticPath.replace('2026', '2025');
+const newer = atticPath;
 
 test('`diff` ends with 1 and shows reasons where the demo rooms differ', async () => {
 	const {code, stdout, stderr} = await runProgram(['diff', older, newer]);
@@ -24,7 +24,7 @@ test('`diff` ends with 0 for one profile twice, and says so', async () => {
 });
 
 test('`diff` takes one profile from standard input and ends with 2 for both', async () => {
-	const input = readFileSync(demoPath);
+	const input = readFileSync(atticPath);
 	expect((await runProgram(['diff', '-', newer], {input})).code).toBe(0);
 	const both = await runProgram(['diff', '-', '-'], {input});
 	expect(both.code).toBe(2);
@@ -32,14 +32,14 @@ test('`diff` takes one profile from standard input and ends with 2 for both', as
 });
 
 test('`diff` tells different rooms and compares what can be compared', async () => {
-	const path = fileWith(demo((profile: Broken) => Object.assign(profile.room, {name: 'Barn'})));
+	const path = fileWith(attic((profile: Broken) => Object.assign(profile.room, {name: 'Barn'})));
 	const {code, stdout} = await runProgram(['diff', newer, path]);
 	expect(code).toBe(0);
 	expect(stdout).toContain('The rooms differ, Attic cinema and Barn.');
 });
 
 test('`diff` refuses another format with a sentence and code 2', async () => {
-	const path = fileWith(demo((profile: Broken) => Object.assign(profile, {format: 99})));
+	const path = fileWith(attic((profile: Broken) => Object.assign(profile, {format: 99})));
 	const {code, stdout, stderr} = await runProgram(['diff', newer, path]);
 	expect({code, stdout}).toEqual({code: 2, stdout: ''});
 	expect(stderr).toContain('99');
@@ -89,7 +89,7 @@ test('`proof` finds the demo proved, and missed with a turned sign that it names
 	expect(await runProgram(['proof', newer])).toMatchObject({code: 0, stderr: ''});
 	let trimDb = 0;
 	const path = fileWith(
-		demo((profile: Broken) => {
+		attic((profile: Broken) => {
 			// A trim typed in with the wrong sign is off by twice itself.
 			trimDb = profile.settings.find(({id}: Broken) => id === 'decided').channels.FC.trimDb.stepped;
 			for (const reading of profile.meter) {
@@ -107,7 +107,7 @@ test('`proof` finds the demo proved, and missed with a turned sign that it names
 
 test('`proof` ends with 1 without a second round and lists what to read', async () => {
 	const path = fileWith(
-		demo((profile: Broken) =>
+		attic((profile: Broken) =>
 			Object.assign(profile, {meter: profile.meter.filter(({round}: Broken) => round === 'first')}),
 		),
 	);
@@ -119,8 +119,8 @@ test('`proof` ends with 1 without a second round and lists what to read', async 
 test('`history` shows a room from first to last and leaves out what is no profile, saying so', async () => {
 	const folder = join(temporaryFolder(), 'profiles');
 	mkdirSync(folder);
-	for (const id of [older, newer])
-		writeFileSync(join(folder, `${id}.json`), readFileSync(demoPath.replace(newer, id)));
+	for (const id of ['attic-2025', 'attic-2026'])
+		writeFileSync(join(folder, `${id}.json`), readFileSync(atticPath.replace('attic-2026', id)));
 	writeFileSync(join(folder, 'spoilt.json'), '{');
 	const {code, stdout, stderr} = await runProgram(['history', '--profiles', folder]);
 	expect(code).toBe(0);

@@ -57,12 +57,12 @@ test('the package works where it is installed without network into an empty fold
 		`${version}\n`,
 	);
 	const installed = join(folder, 'node_modules/roomtare');
-	const demo = await runProgram(['solve', join(installed, 'profiles/attic-2026.json'), '--json'], {
+	const demo = await runProgram(['solve', join(installed, 'profiles/cellar-2026.json'), '--json'], {
 		program,
 		folder,
 	});
 	expect(demo.code).toBe(0);
-	expect(JSON.parse(demo.stdout).channels).toHaveLength(10);
+	expect(JSON.parse(demo.stdout).channels).toHaveLength(11);
 	expect(await runProgram([], {program, folder})).toMatchObject({code: 0});
 });
 

@@ -1,29 +1,32 @@
 import {spawn} from 'node:child_process';
-import {readFileSync} from 'node:fs';
+import {copyFileSync, readFileSync} from 'node:fs';
+import {join} from 'node:path';
 import {expect, test} from 'vitest';
-import {demo, demoPath, fileWith} from './harness/profiles.ts';
+import {attic, atticPath, fileWith} from './harness/profiles.ts';
 import {builtProgram, cleanEnvironment, runProgram, temporaryFolder} from './harness/program.ts';
 
-type Broken = Parameters<NonNullable<Parameters<typeof demo>[0]>>[0];
+type Broken = Parameters<NonNullable<Parameters<typeof attic>[0]>>[0];
 
 test('`solve` prints the same from a path, from a name and from standard input', async () => {
-	const byPath = await runProgram(['solve', demoPath]);
+	const byPath = await runProgram(['solve', atticPath]);
 	expect(byPath).toMatchObject({code: 0, stderr: ''});
 	expect(byPath.stdout).toContain('Front left');
-	const byName = await runProgram(['solve', 'attic-2026']);
-	const byInput = await runProgram(['solve', '-'], {input: readFileSync(demoPath)});
+	const folder = temporaryFolder();
+	copyFileSync(atticPath, join(folder, 'attic.json'));
+	const byName = await runProgram(['--profiles', folder, 'solve', 'attic']);
+	const byInput = await runProgram(['solve', '-'], {input: readFileSync(atticPath)});
 	expect(byName.stdout).toBe(byPath.stdout);
 	expect(byInput.stdout).toBe(byPath.stdout);
 });
 
 test('`solve` takes a byte-order mark', async () => {
-	const {code, stdout} = await runProgram(['solve', '-', '--json'], {input: `\ufeff${demo()}`});
+	const {code, stdout} = await runProgram(['solve', '-', '--json'], {input: `\ufeff${attic()}`});
 	expect(code).toBe(0);
 	expect(JSON.parse(stdout).channels).toHaveLength(10);
 });
 
 test('`solve --json` prints JSON and nothing else, on standard output and without colour', async () => {
-	const {code, stdout, stderr} = await runProgram(['solve', demoPath, '--json'], {env: {FORCE_COLOR: '3'}});
+	const {code, stdout, stderr} = await runProgram(['solve', atticPath, '--json'], {env: {FORCE_COLOR: '3'}});
 	expect({code, stderr}).toEqual({code: 0, stderr: ''});
 	const solution = JSON.parse(stdout);
 	expect(solution.channels.map(({id}: {id: string}) => id)).toContain('TpBR');
@@ -35,22 +38,24 @@ test('`solve` draws no colour without a terminal or with NO_COLOR', async () => 
 	for (const env of [{}, {NO_COLOR: '1'}, {NO_COLOR: '1', FORCE_COLOR: '1'}] as ReadonlyArray<
 		Record<string, string>
 	>) {
-		expect((await runProgram(['solve', demoPath], {env})).stdout).not.toContain('\u001b');
+		expect((await runProgram(['solve', atticPath], {env})).stdout).not.toContain('\u001b');
 	}
 });
 
 test('`solve --length` shows lengths in the unit asked for', async () => {
-	const {stdout} = await runProgram(['--length', 'ft-in', 'solve', demoPath, '--why']);
+	const {stdout} = await runProgram(['--length', 'ft-in', 'solve', atticPath, '--why']);
 	expect(stdout).toMatch(/\d+′ \d+/);
 	const table = stdout.split('\n').find(line => line.startsWith('Front left'));
 	expect(table).toMatch(/^Front left\s+\d+′ [\d /]+″/);
-	expect((await runProgram(['--length', 'cm', 'solve', demoPath])).stdout).toMatch(/Front left\s+\d+\.\d cm/);
+	expect((await runProgram(['--length', 'cm', 'solve', atticPath])).stdout).toMatch(
+		/Front left\s+\d+\.\d cm/,
+	);
 });
 
 test('`solve --exact` and `--why` add to the table and to the remarks', async () => {
-	const plain = (await runProgram(['solve', demoPath])).stdout;
-	const exact = (await runProgram(['solve', demoPath, '--exact'])).stdout;
-	const why = (await runProgram(['solve', demoPath, '--why'])).stdout;
+	const plain = (await runProgram(['solve', atticPath])).stdout;
+	const exact = (await runProgram(['solve', atticPath, '--exact'])).stdout;
+	const why = (await runProgram(['solve', atticPath, '--why'])).stdout;
 	expect(plain).not.toContain('exact');
 	expect(exact).toContain('exact');
 	expect(plain).toContain('--why');
@@ -58,7 +63,7 @@ test('`solve --exact` and `--why` add to the table and to the remarks', async ()
 });
 
 test('`solve` ends with 1 and still prints where nothing is measured', async () => {
-	const path = fileWith(demo((profile: Broken) => Object.assign(profile, {tape: [], meter: []})));
+	const path = fileWith(attic((profile: Broken) => Object.assign(profile, {tape: [], meter: []})));
 	const text = await runProgram(['solve', path]);
 	expect(text.code).toBe(1);
 	expect(text.stdout).toContain('Problems');
@@ -69,7 +74,7 @@ test('`solve` ends with 1 and still prints where nothing is measured', async () 
 
 test('`solve` shows no line wider than the width, but for names of what is missing', async () => {
 	for (const columns of ['60', '80', '132']) {
-		const {stdout} = await runProgram(['solve', demoPath, '--exact'], {env: {COLUMNS: columns}});
+		const {stdout} = await runProgram(['solve', atticPath, '--exact'], {env: {COLUMNS: columns}});
 		const wide = stdout
 			.split('\n')
 			.filter(line => line.length > Number(columns) && !line.startsWith('Not shown'));
@@ -78,9 +83,9 @@ test('`solve` shows no line wider than the width, but for names of what is missi
 });
 
 test('`check` finds the demo sound and a foot too much on the tape not', async () => {
-	expect(await runProgram(['check', demoPath])).toMatchObject({code: 0, stderr: ''});
+	expect(await runProgram(['check', atticPath])).toMatchObject({code: 0, stderr: ''});
 	const path = fileWith(
-		demo((profile: Broken) => {
+		attic((profile: Broken) => {
 			const reading = profile.tape.find(
 				({from, to}: Broken) => [from, to].includes('FL') && [from, to].includes('wall:left'),
 			);
@@ -93,7 +98,7 @@ test('`check` finds the demo sound and a foot too much on the tape not', async (
 });
 
 test('200,000 observations are read, checked and solved', async () => {
-	const input = demo((profile: Broken) => {
+	const input = attic((profile: Broken) => {
 		const {tape, meter} = profile;
 		profile.tape = Array.from({length: 100_000}, (_, index) => tape[index % tape.length]);
 		profile.meter = Array.from({length: 100_000}, (_, index) => meter[index % meter.length]);

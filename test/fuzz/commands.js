@@ -1,5 +1,5 @@
 // Every command that reads a profile, in the form of its call: name, flags, words after it.
-const demo = 'attic-2025';
+const demo = 'test/fixtures/attic-2025.json';
 const forms = [
 	['check', {}],
 	['solve', {}],
@@ -46,7 +46,7 @@ export async function runCall({registry, Trouble}, visible, {name, flags, more},
 	let code;
 	try {
 		code = await command.run({
-			input: ['-', ...more.map(word => `${projectFolder}/profiles/${word}.json`)],
+			input: ['-', ...more.map(word => `${projectFolder}/${word}`)],
 			flags: {
 				...Object.fromEntries(
 					Object.entries(command.flags ?? {}).flatMap(([key, flag]) =>

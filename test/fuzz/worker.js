@@ -11,8 +11,8 @@ const {bundle, projectFolder, firstSeed, endsAt} = workerData;
 const subject = await import(bundle);
 const {parseProfile, serialiseProfile, profileJsonSchema, visibleText} = subject;
 const schema = profileJsonSchema();
-const demos = ['attic-2025', 'attic-2026'].map(name =>
-	JSON.parse(readFileSync(`${projectFolder}/profiles/${name}.json`, 'utf8')),
+const demos = ['test/fixtures/attic-2025', 'test/fixtures/attic-2026', 'profiles/cellar-2026'].map(name =>
+	JSON.parse(readFileSync(`${projectFolder}/${name}.json`, 'utf8')),
 );
 const tell = (kind, more) => parentPort.postMessage({kind, ...more});
 

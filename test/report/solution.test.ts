@@ -6,7 +6,7 @@ import {solutionText} from '../../source/report/solution.ts';
 import {solve} from '../../source/study/calibration/solve.ts';
 
 const demo = JSON.parse(
-	readFileSync(new URL('../../profiles/attic-2026.json', import.meta.url), 'utf8'),
+	readFileSync(new URL('../fixtures/attic-2026.json', import.meta.url), 'utf8'),
 ) as Profile;
 const solution = solve(demo);
 

@@ -7,7 +7,7 @@ const longestName = 80;
 /**
 A file name for a profile: lower-case letters and digits of any script without their accents, dashes between.
 
-@returns Such as `attic-2026` for “Attic, 2026”; `profile` where nothing is left.
+@returns Such as `cellar-2026` for “Cellar, 2026”; `profile` where nothing is left.
 */
 export function slugOf(name: string): string {
 	const slug = name

@@ -8,5 +8,5 @@ folders up, from the bundle one or two.
 export function shippedFolder(): string | undefined {
 	return ['../profiles', '../../profiles', '../../../profiles']
 		.map(relative => fileURLToPath(new URL(relative, import.meta.url)))
-		.find(folder => fs.existsSync(`${folder}/attic-2026.json`));
+		.find(folder => fs.existsSync(`${folder}/cellar-2026.json`));
 }

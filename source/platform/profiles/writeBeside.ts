@@ -5,7 +5,7 @@ import {createFile} from '../atomicWrite.ts';
 import {withTrouble} from '../fileTrouble.ts';
 
 /**
-Writes a text file beside a profile, named after it: `attic-2026-door.html`. Numbered where such a file stands already;
+Writes a text file beside a profile, named after it: `cellar-2026-door.html`. Numbered where such a file stands already;
 nothing is overwritten.
 
 @param ending - What follows the profile's name: `-door.html`.

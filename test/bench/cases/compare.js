@@ -9,7 +9,7 @@ const demo = id => join(projectFolder, 'profiles', `${id}.json`);
 function manyProfiles(count) {
 	const folder = join(mkdtempSync(join(tmpdir(), 'roomtare-bench-')), 'profiles');
 	mkdirSync(folder);
-	const profile = JSON.parse(readFileSync(demo('attic-2026'), 'utf8'));
+	const profile = JSON.parse(readFileSync(demo('cellar-2026'), 'utf8'));
 	for (let index = 0; index < count; index++) {
 		const date = new Date(Date.UTC(2020, 0, 1 + 2 * index)).toISOString().slice(0, 10);
 		const meter = profile.meter.map(reading =>
@@ -27,7 +27,7 @@ export default [
 		goal: {most: 2, unit: '× node -e 0'},
 		run: ({rounds, pairedRatio, runNode}) =>
 			pairedRatio(
-				() => void runNode([builtProgram, 'diff', demo('attic-2025'), demo('attic-2026')]),
+				() => void runNode([builtProgram, 'diff', demo('cellar-2025'), demo('cellar-2026')]),
 				() => void runNode(['-e', '0']),
 				rounds(31),
 			),

@@ -7,7 +7,7 @@ const count = 200_000;
 
 /** The demo with its readings repeated, each with a slip of its own, until there are so many. */
 function manyReadings() {
-	const profile = JSON.parse(readFileSync(join(projectFolder, 'profiles/attic-2026.json'), 'utf8'));
+	const profile = JSON.parse(readFileSync(join(projectFolder, 'profiles/cellar-2026.json'), 'utf8'));
 	const repeat = (readings, key, step) =>
 		Array.from({length: count / 2}, (_, index) => {
 			const reading = readings[index % readings.length];

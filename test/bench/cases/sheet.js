@@ -1,7 +1,7 @@
 import {join} from 'node:path';
 import {builtProgram, projectFolder} from '../tools.js';
 
-const demo = join(projectFolder, 'profiles/attic-2026.json');
+const demo = join(projectFolder, 'profiles/cellar-2026.json');
 
 const sheetAs = form => ({
 	name: `Sheet of the demo, ${form}`,

@@ -2,15 +2,15 @@ import {readFileSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {projectFolder, temporaryFolder} from './program.ts';
 
-/** The newer of the profiles that come with the program. */
-export const demoPath = join(projectFolder, 'profiles/attic-2026.json');
+/** An invented attic under a sloped ceiling, with two subs behind a processor: what the shipped demo does not have. */
+export const atticPath = join(projectFolder, 'test/fixtures/attic-2026.json');
 
 // biome-ignore lint/suspicious/noExplicitAny: the tests break it on purpose.
 type Broken = any;
 
-/** The demo as an object that a test may break, and its text. */
-export function demo(change: (profile: Broken) => void = () => {}): string {
-	const profile = JSON.parse(readFileSync(demoPath, 'utf8'));
+/** The attic as an object that a test may break, and its text. */
+export function attic(change: (profile: Broken) => void = () => {}): string {
+	const profile = JSON.parse(readFileSync(atticPath, 'utf8'));
 	change(profile);
 	return JSON.stringify(profile);
 }

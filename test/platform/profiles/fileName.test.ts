@@ -4,7 +4,7 @@ import {isProfileFile, previousPath, slugOf} from '../../../source/platform/prof
 
 test.each([
 	['', 'profile'],
-	['Attic, 2026', 'attic-2026'],
+	['Cellar, 2026', 'cellar-2026'],
 	['  ../../etc  ', 'etc'],
 	['Café Ünder', 'cafe-under'],
 	['客厅', '客厅'],

@@ -6,17 +6,23 @@ import {blend} from '../../../source/study/calibration/blend/blend.ts';
 import {blendInputs} from '../../../source/study/calibration/blend/blendInputs.ts';
 import {prove} from '../../../source/study/calibration/proof/prove.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
+import {attic, atticTruth2025, atticTruth2026} from './attic.ts';
+import {cellar, cellarTruth2025, cellarTruth2026} from './cellar.ts';
 import {decide} from './decide.ts';
 import {trueMainDb} from './levels.ts';
 import {blendReading} from './meter.ts';
-import {attic2025, attic2026} from './profiles.ts';
+import {twoYears} from './profiles.ts';
 import {seededRandom} from './random.ts';
 import {distanceMetres} from './tape.ts';
-import {type Truth, truth2025, truth2026} from './truth.ts';
+import type {Truth} from './truth.ts';
 
+const [attic2025, attic2026] = twoYears(attic);
+const [cellar2025, cellar2026] = twoYears(cellar);
 const rounds: ReadonlyArray<readonly [string, Profile, Truth]> = [
-	['attic-2025', attic2025(), truth2025],
-	['attic-2026', attic2026(), truth2026],
+	['cellar-2025', cellar2025, cellarTruth2025],
+	['cellar-2026', cellar2026, cellarTruth2026],
+	['attic-2025', attic2025, atticTruth2025],
+	['attic-2026', attic2026, atticTruth2026],
 ];
 
 test.each(rounds)(

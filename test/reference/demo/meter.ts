@@ -94,15 +94,16 @@ export function subPart(
 	sub: string,
 	seat: string,
 ): Part {
-	const output = settings.outputs?.[truth.subs[sub]!.output ?? ''];
-	const inverted = Boolean(settings.channels.LFE1?.polarityInverted) !== Boolean(output?.polarityInverted);
+	const {fedBy = 'LFE1', output: outputId = ''} = truth.subs[sub]!;
+	const output = settings.outputs?.[outputId];
+	const inverted = Boolean(settings.channels[fedBy]?.polarityInverted) !== Boolean(output?.polarityInverted);
 	return {
 		levelDb:
 			trueSubDb(truth, sub, seat) +
-			(settings.channels.LFE1?.trimDb?.stepped ?? 0) +
+			(settings.channels[fedBy]?.trimDb?.stepped ?? 0) +
 			(output?.gainDb?.stepped ?? 0),
 		timeMs:
-			trueArrivalMs(truth, sub, seat) + receiverDelayMs(settings, 'LFE1') + (output?.delayMs?.stepped ?? 0),
+			trueArrivalMs(truth, sub, seat) + receiverDelayMs(settings, fedBy) + (output?.delayMs?.stepped ?? 0),
 		phase: inverted ? Math.PI : 0,
 	};
 }

@@ -1,4 +1,5 @@
 import {inputsHash} from '../../../source/profile/ask/digest.ts';
+import {isLfe} from '../../../source/profile/channels.ts';
 import type {ChannelId, MeterReading, Profile, SettingsSet} from '../../../source/profile/types.ts';
 import {blend} from '../../../source/study/calibration/blend/blend.ts';
 import {blendInputs} from '../../../source/study/calibration/blend/blendInputs.ts';
@@ -8,61 +9,27 @@ import {toSettingsSet} from '../../../source/study/calibration/toSettingsSet.ts'
 import {lfeTick, masterTick} from '../../../source/ui/walk/dialIn/inForceBefore.ts';
 import {blendReading, levelRound, type Round, subsTogether} from './meter.ts';
 import {seededRandom} from './random.ts';
+import type {Story} from './story.ts';
 import {tapeRound} from './tape.ts';
-import {type Truth, truth2025, truth2026} from './truth.ts';
-import {wiring2026} from './wiring.ts';
+import type {Truth} from './truth.ts';
 
-const receiver: NonNullable<Profile['receiver']> = {
-	name: 'Invented receiver, distances in 5 cm steps',
-	timing: {
-		kind: 'distance',
-		shownIn: 'm',
-		stepMetres: 0.05,
-		minimumMetres: 0,
-		maximumMetres: 20,
-		speedOfSoundMetresPerSecond: 343,
-	},
-	trim: {stepDb: 0.5, minimumDb: -10, maximumDb: 10},
-	crossover: {
-		choicesHertz: Array.from({length: 17}, (_, index) => 40 + 10 * index),
-		scope: 'per channel',
-		fullRange: true,
-		highPass: {kind: 'butterworth', order: 2},
-		lowPass: {kind: 'linkwitz-riley', order: 4},
-		lfeLowPassChoicesHertz: [80, 100, 120, 150],
-	},
-	subOutputs: 1,
-	invertsSubs: false,
-};
+const lfeOf = (truth: Truth) => [...new Set(Object.values(truth.subs).map(({fedBy = 'LFE1'}) => fedBy))];
 
-const bassProcessor: NonNullable<Profile['bassProcessor']> = {
-	name: 'Invented bass processor, two outputs',
-	latencyMs: truth2026.processorLatencyMs,
-	outputs: ['A', 'B'],
-	delay: {stepMs: 0.1, minimumMs: 0, maximumMs: 50},
-	gain: {stepDb: 0.5, minimumDb: -30, maximumDb: 6},
-	invertsOutputs: true,
-};
-
-const seatNames: Readonly<Record<string, string>> = {
-	middle: 'Sofa middle',
-	left: 'Sofa left',
-	right: 'Sofa right',
-};
-const invented =
-	'An invented room, for show. No such attic exists; all readings were drawn at random from a made-up truth.';
-
-function parts(
-	truth: Truth,
-): Pick<Profile, 'room' | 'air' | 'screen' | 'seats' | 'channels' | 'subs' | 'receiver' | 'kit' | 'target'> {
+function parts({
+	truth,
+	room,
+	screen,
+	seatNames,
+	subNames,
+	receiver,
+}: Story): Pick<
+	Profile,
+	'room' | 'air' | 'screen' | 'seats' | 'channels' | 'subs' | 'receiver' | 'kit' | 'target'
+> {
 	return {
-		room: {
-			name: 'Attic cinema',
-			ceiling: {kind: 'sloped', between: 'wall:left-wall:right', heightsMetres: [...truth.ceilingMetres]},
-			decaySeconds: 0.35,
-		},
+		room: structuredClone(room),
 		air: {...truth.air},
-		screen: {widthMetres: 2.3, heightMetres: 1.29},
+		screen: {...screen},
 		seats: Object.keys(truth.seats).map(id => ({
 			id,
 			name: seatNames[id]!,
@@ -83,12 +50,12 @@ function parts(
 					box: 'closed' as const,
 				},
 			})),
-			{id: 'LFE1'},
+			...lfeOf(truth).map(id => ({id})),
 		],
-		subs: Object.entries(truth.subs).map(([id, {output}]) => ({
+		subs: Object.entries(truth.subs).map(([id, {output, fedBy = 'LFE1'}]) => ({
 			id,
-			name: id === 'sub1' ? 'Sub at the screen' : 'Sub at the back',
-			fedBy: 'LFE1' as const,
+			name: subNames[id]!,
+			fedBy,
 			...(output === undefined ? {} : {processorOutput: output}),
 			lowLimitHertz: 22,
 			lowLimitDropDb: 6 as const,
@@ -104,7 +71,7 @@ function parts(
 
 /** The factory settings: every distance 3 m, every trim 0. */
 function factorySettings(truth: Truth): SettingsSet {
-	const ids = [...(Object.keys(truth.speakers) as ChannelId[]), 'LFE1' as const];
+	const ids: ChannelId[] = [...(Object.keys(truth.speakers) as ChannelId[]), ...lfeOf(truth)];
 	return {
 		id: 'found',
 		name: 'Factory settings',
@@ -113,7 +80,7 @@ function factorySettings(truth: Truth): SettingsSet {
 		channels: Object.fromEntries(
 			ids.map(id => [
 				id,
-				{distanceMetres: {stepped: 3}, trimDb: {stepped: 0}, ...(id === 'LFE1' ? {} : {crossoverHertz: 80})},
+				{distanceMetres: {stepped: 3}, trimDb: {stepped: 0}, ...(isLfe(id) ? {} : {crossoverHertz: 80})},
 			]),
 		),
 	};
@@ -188,41 +155,33 @@ function wholeRound(
 	return {...again, meter: [...again.meter, ...promised(again, proof)]};
 }
 
-/** Last year's profile of the invented room. */
-export function attic2025(): Profile {
+function profileOf(story: Story, found: SettingsSet): Profile {
+	const {truth, name, date, note, bassProcessor, wiring, seed, decidedAt} = story;
 	const base: Profile = {
 		format: 1,
-		name: 'Attic 2025',
-		date: '2025-04-12',
-		note: `${invented} Screen on the gable away from the stairs, one sub, the smaller centre speaker.`,
+		name,
+		date,
+		note,
 		lengthUnit: 'm',
-		...parts(truth2025),
+		...parts(story),
+		...(bassProcessor && {bassProcessor: structuredClone(bassProcessor)}),
+		...(wiring && {wiring}),
 	};
-	return wholeRound(base, truth2025, factorySettings(truth2025), 2025, '2025-04-12T17:40:00Z');
+	return wholeRound(base, truth, found, seed, decidedAt);
 }
 
-/** This year's profile: turned round, with two subs behind a processor and another centre speaker. */
-export function attic2026(): Profile {
-	const lastYear = attic2025().settings!.find(({id}) => id === 'decided')!;
-	const {dialledIn: _, decidedAt: __, ...stood} = lastYear;
+/** Two years of one room: the second starts from what was decided in the first. */
+export function twoYears([older, newer]: readonly [Story, Story]): readonly [older: Profile, newer: Profile] {
+	const before = profileOf(older, factorySettings(older.truth));
+	const {dialledIn: _, decidedAt: __, ...stood} = before.settings!.find(({id}) => id === 'decided')!;
 	const processorAtZero = {delayMs: {stepped: 0}, gainDb: {stepped: 0}, polarityInverted: false};
-	// The centre is blended at the crossover that stood: 80 Hz.
+	const outputs = newer.bassProcessor?.outputs.map(id => [id, {...processorAtZero}]);
 	const found: SettingsSet = {
 		...stood,
 		id: 'found',
-		name: 'As decided on 2025-04-12',
+		name: `As decided on ${older.date}`,
 		origin: 'found',
-		outputs: {A: processorAtZero, B: {...processorAtZero}},
+		...(outputs && {outputs: Object.fromEntries(outputs)}),
 	};
-	const base: Profile = {
-		format: 1,
-		name: 'Attic 2026',
-		date: '2026-04-18',
-		note: `${invented} Screen on the gable with the stairs, the row moved nearer, two subs behind a processor, a larger centre speaker.`,
-		lengthUnit: 'm',
-		...parts(truth2026),
-		bassProcessor: structuredClone(bassProcessor),
-		wiring: wiring2026(),
-	};
-	return wholeRound(base, truth2026, found, 2026, '2026-04-18T18:10:00Z');
+	return [before, profileOf(newer, found)];
 }

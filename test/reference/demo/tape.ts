@@ -69,6 +69,7 @@ export function tapeRound(truth: Truth, random: Random): TapeReading[] {
 	}
 
 	between('FL', 'FR');
-	between('LS', 'RS');
+	if (truth.speakers.LS) between('LS', 'RS');
+	else between('SiL', 'SiR');
 	return readings;
 }

@@ -11,7 +11,7 @@ import {promptsFor, walkRound} from '../../../source/ui/walk/stops.ts';
 
 /** The newer demo: an invented room, decided and typed in. */
 function older(): Profile {
-	const path = join(import.meta.dirname, '../../../profiles/attic-2026.json');
+	const path = join(import.meta.dirname, '../../fixtures/attic-2026.json');
 	const parsed = parseProfile(readFileSync(path), path);
 	if (!parsed.ok) throw new Error('The demo does not parse.');
 	return parsed.profile;

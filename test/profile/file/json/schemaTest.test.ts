@@ -9,7 +9,7 @@ import {profileSchema} from '../../../../source/profile/schema/profile.ts';
 const schema = profileJsonSchema();
 const fits = schemaTest(schema as JsonSchema);
 const byAjv = new Ajv2020({strict: false, validateFormats: false}).compile(schema);
-const demoText = readFileSync(new URL('../../../../profiles/attic-2026.json', import.meta.url), 'utf8');
+const demoText = readFileSync(new URL('../../../fixtures/attic-2026.json', import.meta.url), 'utf8');
 
 /** Every place in a JSON value, as a path. */
 function placesOf(

@@ -5,7 +5,7 @@ import {recordedWish} from '../../../../source/study/calibration/blend/recordedW
 import {solve} from '../../../../source/study/calibration/solve.ts';
 
 const demo = JSON.parse(
-	readFileSync(new URL('../../../../profiles/attic-2026.json', import.meta.url), 'utf8'),
+	readFileSync(new URL('../../../fixtures/attic-2026.json', import.meta.url), 'utf8'),
 ) as Profile;
 
 const arrivalsMs = new Map<string, number>(

@@ -8,9 +8,9 @@ import {nextOf} from '../../../../source/ui/walk/keep/next.ts';
 import {factsOf, stopStatusOf} from '../../../../source/ui/walk/stops.ts';
 import {den} from '../../rooms.ts';
 
-/** The newer of the profiles that come with the program: an invented room, decided and typed in. */
+/** An invented room, decided and typed in. */
 function attic(): Profile {
-	const path = join(import.meta.dirname, '../../../../profiles/attic-2026.json');
+	const path = join(import.meta.dirname, '../../../fixtures/attic-2026.json');
 	const parsed = parseProfile(readFileSync(path), path);
 	if (!parsed.ok) throw new Error('The demo does not parse.');
 	return parsed.profile;

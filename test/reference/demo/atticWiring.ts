@@ -1,38 +1,14 @@
-import type {Connection, Profile} from '../../../source/profile/types.ts';
-
-const speaker = (id: string, runMetres: number, route: string): Connection => ({
-	id: `c-${id}`,
-	from: `receiver/${id}`,
-	to: `${id}/speaker`,
-	kind: 'speaker',
-	label: id,
-	route,
-	runMetres,
-	areaSquareMillimetres: 2.5,
-	polarity: 'checked',
-	done: true,
-});
-
-const line = (id: string, from: string, to: string, runMetres: number, route: string): Connection => ({
-	id,
-	from,
-	to,
-	kind: 'line',
-	label: id,
-	route,
-	runMetres,
-	screened: true,
-	done: true,
-});
+import type {Profile} from '../../../source/profile/types.ts';
+import {lineCable as line, named, speakerCable as speaker} from './cables.ts';
 
 /** The cables of this year's arrangement: rack at the right of the screen wall, runs along the skirting and the knee wall. */
-export function wiring2026(): NonNullable<Profile['wiring']> {
+export function atticWiring2026(): NonNullable<Profile['wiring']> {
 	return {
 		equipment: [
 			{id: 'receiver', leftWallMetres: 3.05, frontWallMetres: 0.35, heightMetres: 0.45},
 			{id: 'processor', leftWallMetres: 3.05, frontWallMetres: 0.35, heightMetres: 0.3},
 		],
-		connections: [
+		connections: named([
 			speaker('FL', 4.1, 'skirting, screen wall'),
 			speaker('FR', 2.2, 'skirting, screen wall'),
 			speaker('FC', 2.1, 'skirting, screen wall'),
@@ -54,7 +30,7 @@ export function wiring2026(): NonNullable<Profile['wiring']> {
 				runMetres: 1.2,
 			},
 			{id: 'mains sub2', from: 'strip/3', to: 'sub2/mains', kind: 'mains', label: 'mains sub2', runMetres: 7},
-		].map(cable => ({...cable, id: cable.id.replace(' ', '-')})) as Connection[],
+		]),
 		parallelRuns: [{mains: 'mains-sub2', signal: 'bass-B', parallelMetres: 5, gapMetres: 0.06}],
 		outlets: [{id: 'strip', name: 'Strip in the rack', kind: 'strip', volts: 230, limitAmperes: 10}],
 		loads: [
