@@ -1,9 +1,9 @@
 import {currentFormat} from '../format.ts';
 import type {Profile} from '../types.ts';
 import {decodeText} from './json/decode.ts';
-import {tooDeepAt} from './json/depth.ts';
 import {duplicateKey} from './json/duplicateKey.ts';
 import {foundFromIssue} from './json/issues.ts';
+import {outlineOf} from './json/outline.ts';
 import {type Found, type Path, type Problem, pathText, valueText} from './json/problem.ts';
 import {withoutPrototypeKeys} from './json/prototypeKeys.ts';
 import {placeOf, scanJson} from './json/scan.ts';
@@ -48,12 +48,12 @@ export function parseProfile(
 	const decoded = decodeText(input);
 	if ('problem' in decoded) return fail(decoded.problem);
 	const {text} = decoded;
-	const deep = tooDeepAt(text, deepestNesting);
-	if (deep >= 0) {
+	const {deepAt, names} = outlineOf(text, deepestNesting);
+	if (deepAt >= 0) {
 		const expected = `at most ${deepestNesting} lists and objects within each other`;
 		return fail({
 			path: '',
-			...placeOf(text, deep),
+			...placeOf(text, deepAt),
 			value: 'Deeper nesting',
 			expected,
 			remedy: 'This can be no profile. Check the file.',
@@ -78,7 +78,7 @@ export function parseProfile(
 		});
 	}
 
-	const twice = duplicateKey(text, raw);
+	const twice = duplicateKey(text, names, raw);
 	if (twice) {
 		return fail({
 			path: pathText(twice.path),

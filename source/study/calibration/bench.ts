@@ -5,6 +5,7 @@ import {subsByFeed, subsOf} from '../../profile/ask/subs.ts';
 import {usualTargetDb} from '../../profile/practice.ts';
 import type {Channel, ChannelId, Profile, Seat, Sub} from '../../profile/types.ts';
 import {type SpeedOfSound, speedOfSound} from '../../science/acoustics/air.ts';
+import {type Holding, holdingOf} from '../survey/holding.ts';
 import type {CrossoverSuggestion} from './crossover/result.ts';
 import type {Parts} from './parts.ts';
 import type {AdjustedDistances} from './timing/distances.ts';
@@ -20,6 +21,8 @@ export type Bench = {
 	/** Subs by LFE channel and processor output. */
 	readonly feeds: ReadonlyMap<ChannelId, ReadonlyMap<string, readonly string[]>>;
 	readonly observations: Observations;
+	/** How well the tape was read and held. */
+	readonly holding: Holding;
 	readonly air: SpeedOfSound;
 	/** Distances that all tape readings give together. */
 	readonly adjusted: AdjustedDistances;
@@ -44,6 +47,7 @@ export function benchOf(profile: Profile, {survey, crossovers}: Parts): Bench {
 		subs: subsOf(profile),
 		feeds: subsByFeed(profile),
 		observations: observe(profile),
+		holding: holdingOf(profile),
 		air: speedOfSound(profile.air),
 		adjusted: networkDistances(survey, seat.id),
 		crossovers,

@@ -4,6 +4,7 @@ import {observe} from '../../../source/profile/ask/readings.ts';
 import type {ChannelId, MeterReading, Profile, TapeReading} from '../../../source/profile/types.ts';
 import {solve} from '../../../source/study/calibration/solve.ts';
 import {measuredDistance} from '../../../source/study/calibration/timing/distances.ts';
+import {holdingOf} from '../../../source/study/survey/holding.ts';
 import {emptyRoom, level, tape} from './room.ts';
 import {sentence} from './sentence.ts';
 
@@ -100,9 +101,10 @@ describe('distances', () => {
 
 	test('a surer distance from all tape readings is used, and said; a suspected one is not', () => {
 		const profile = emptyRoom({tape: [tape('FL', 3)]});
+		const read = {observations: observe(profile), holding: holdingOf(profile)};
 		const net = {metres: 3.004, sigmaMetres: 0.001};
 		const measured = (adjusted: typeof net & {isSuspected?: boolean}) =>
-			measuredDistance(profile, observe(profile), 'middle', 'FL', new Map([['middle\nFL', adjusted]]))!;
+			measuredDistance(read, 'middle', 'FL', new Map([['middle\nFL', adjusted]]))!;
 		const used = measured(net);
 		expect(used.distance).toMatchObject({metres: 3.004, from: 'network'});
 		expect(used.remarks.map(({code}) => code)).toContain('distance-from-network');

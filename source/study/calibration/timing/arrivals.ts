@@ -14,7 +14,8 @@ export type Arrivals = {
 };
 
 /** How far every speaker and sub is, and when its sound arrives at the reference seat. */
-export function arrivalsOf({profile, mains, subs, observations, seat, adjusted, air}: Bench): Arrivals {
+export function arrivalsOf(bench: Bench): Arrivals {
+	const {profile, mains, subs, seat, adjusted, air} = bench;
 	const distances = new Map<string, MeasuredDistance>();
 	const arrivals = new Map<string, Arrival>();
 	const lines = [
@@ -22,7 +23,7 @@ export function arrivalsOf({profile, mains, subs, observations, seat, adjusted, 
 		...subs.map(sub => [sub.id, subLatency(profile, sub)] as const),
 	];
 	for (const [id, latencies] of lines) {
-		const found = measuredDistance(profile, observations, seat.id, id, adjusted);
+		const found = measuredDistance(bench, seat.id, id, adjusted);
 		if (!found) continue;
 		distances.set(id, found);
 		arrivals.set(id, arrivalOf(id, found.distance, latencies, air.metresPerSecond));

@@ -1,9 +1,9 @@
 import {type Observations, tapeKey} from '../../../profile/ask/readings.ts';
 import {finding} from '../../../profile/finding.ts';
 import {leastSpreadMetres, surerShare} from '../../../profile/practice.ts';
-import type {Profile, TapeReading} from '../../../profile/types.ts';
+import type {TapeReading} from '../../../profile/types.ts';
 import {combinedSigma, median, sampleDeviation} from '../../../science/numeric/statistics.ts';
-import {type Holding, heldMetresAt, holdingOf} from '../../survey/holding.ts';
+import {type Holding, heldMetresAt} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 import type {DistanceResult} from '../result.ts';
 import type {TimingFinding} from './facts.ts';
@@ -13,6 +13,9 @@ export type AdjustedDistances = ReadonlyMap<
 	string,
 	{readonly metres: number; readonly sigmaMetres: number; readonly isSuspected?: boolean}
 >;
+
+/** Tape readings sorted by their ends, and how well the tape was held. */
+export type TapeRead = {readonly observations: Pick<Observations, 'tape'>; readonly holding: Holding};
 
 export type MeasuredDistance = {
 	readonly distance: DistanceResult;
@@ -28,8 +31,7 @@ Distance from a speaker or sub to a seat: the mean of the repeats, or the adjust
 @returns `undefined` where there is neither a reading nor an adjusted distance.
 */
 export function measuredDistance(
-	profile: Profile,
-	observations: Observations,
+	{observations, holding}: TapeRead,
 	seat: string,
 	end: string,
 	adjusted?: AdjustedDistances,
@@ -37,7 +39,7 @@ export function measuredDistance(
 	const key = tapeKey(seat, end);
 	const readings = observations.tape.get(key);
 	const net = adjusted?.get(key);
-	const direct = readings && meanOfReadings(readings, holdingOf(profile));
+	const direct = readings && meanOfReadings(readings, holding);
 	if (net && !net.isSuspected && (!direct || net.sigmaMetres < direct.sigmaMetres * surerShare)) {
 		const distance: DistanceResult = {
 			metres: net.metres,
@@ -50,7 +52,7 @@ export function measuredDistance(
 	}
 
 	if (!direct) return undefined;
-	const remarks = spreadRemarks(profile, end, readings!, direct);
+	const remarks = spreadRemarks(holding, end, readings!, direct);
 	if (net?.isSuspected) {
 		const facts = {readMetres: direct.metres, networkMetres: net.metres};
 		remarks.unshift(finding('doubt', 'distance-suspected', [end], facts));
@@ -86,7 +88,7 @@ function meanOfReadings(readings: readonly TapeReading[], holding: Holding): Dis
 }
 
 function spreadRemarks(
-	profile: Profile,
+	holding: Holding,
 	end: string,
 	readings: readonly TapeReading[],
 	mean: DistanceResult,
@@ -94,7 +96,7 @@ function spreadRemarks(
 	if (readings.length < 2) return [];
 	const odd = farthestFromRest(readings.map(({metres}) => metres));
 	const {from, to} = readings[0]!;
-	const sigma = tapeSigmaMetres({from, to, metres: mean.metres}, holdingOf(profile));
+	const sigma = tapeSigmaMetres({from, to, metres: mean.metres}, holding);
 	if (Math.abs(odd.difference) <= Math.max(leastSpreadMetres, 3 * Math.SQRT2 * sigma)) return [];
 	const facts = {
 		metres: odd.value,
