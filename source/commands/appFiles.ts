@@ -25,7 +25,7 @@ export function appFiles(folder: string, now: () => Date): Files {
 			inWords(() => {
 				const {bytes, mark} = readProfileFile(file);
 				const parsed = parseProfile(bytes, file);
-				if (parsed.ok) return {ok: true, profile: parsed.profile, mark};
+				if (parsed.ok) return {ok: true, profile: parsed.profile, mark: mark()};
 				const lines = [`${file} cannot be used:`, ...problemLines(parsed.problems, 5)];
 				return {ok: false, text: visibleText(lines.join('\n'))};
 			}),
@@ -57,7 +57,7 @@ export function appFiles(folder: string, now: () => Date): Files {
 		restore: removed =>
 			inWords(() => {
 				const file = restoreProfileFile(removed);
-				return {ok: true, file, mark: readProfileFile(file).mark};
+				return {ok: true, file, mark: readProfileFile(file).mark()};
 			}),
 		writeSignals: (file, profile) => inWords(() => ({ok: true, path: writeSignals(file, profile)})),
 		copy: file =>

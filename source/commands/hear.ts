@@ -137,7 +137,7 @@ export const command: Command = {
 		if (isTaken) {
 			if (place === undefined)
 				throw new Trouble('A profile from standard input cannot be written to: name its file.');
-			const saved = saveProfile(place, next, mark);
+			const saved = saveProfile(place, next, mark?.());
 			if (saved.kind !== 'saved') throw new Trouble('problems' in saved ? saved.problems : saved.text);
 		}
 

@@ -26,7 +26,7 @@ export type ProfileBytes = {
 	/** The file, unless it came from standard input. */
 	readonly path?: string;
 	/** Mark of the content read, for a save. */
-	readonly mark?: string;
+	readonly mark?: () => string;
 };
 
 /**

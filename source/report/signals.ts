@@ -7,7 +7,7 @@ const inDbfs = (level: number) => `${formatNumber(level, 0)} dBFS`;
 
 function content({what, spectrum, row}: SignalFile): string {
 	if (what === 'count') return 'bursts';
-	if (row) return row.map(hertz => formatNumber(hertz, Number.isInteger(hertz) ? 0 : 1)).join(', ') + ' Hz';
+	if (row) return `${row.map(hertz => formatNumber(hertz, Number.isInteger(hertz) ? 0 : 1)).join(', ')} Hz`;
 	if (spectrum?.kind === 'pink')
 		return `pink ${formatNumber(spectrum.fromHertz, 0)}–${formatNumber(spectrum.toHertz, 0)} Hz`;
 	return spectrum ? `${formatNumber(spectrum.hertz, Number.isInteger(spectrum.hertz) ? 0 : 1)} Hz` : '';

@@ -4,10 +4,10 @@ import {largestBytes} from '../../profile/file/json/decode.ts';
 import {fileTrouble, withTrouble} from '../fileTrouble.ts';
 import {Trouble} from '../trouble.ts';
 
-/** Bytes of a file and a mark of this very content. */
-export type FileContent = {readonly bytes: Uint8Array; readonly mark: string};
+/** Bytes of a file and what makes a mark of this very content: a function, since only what saves asks for it. */
+export type FileContent = {readonly bytes: Uint8Array; readonly mark: () => string};
 
-/** Loading it takes milliseconds, and only what saves asks for a mark. */
+/** Loading it takes milliseconds. */
 const load = createRequire(import.meta.url);
 
 /** The mark of some content: equal marks, equal bytes. */
@@ -31,10 +31,5 @@ export function readProfileFile(path: string): FileContent {
 	if (stats.size > largestBytes)
 		throw new Trouble(`${path} has more than 64 MiB. This can be no profile. Check the file name.`);
 	const bytes = withTrouble(path, () => fs.readFileSync(path));
-	return {
-		bytes,
-		get mark() {
-			return markOf(bytes);
-		},
-	};
+	return {bytes, mark: () => markOf(bytes)};
 }

@@ -34,14 +34,14 @@ function troubleOf(action: () => unknown): readonly string[] {
 }
 
 test('saveProfile saves on its own mark, and keeps the version before', () => {
-	const {mark} = readProfileFile(path);
+	const mark = readProfileFile(path).mark();
 	const saved = saveProfile(path, changed('two'), mark);
-	expect(saved).toEqual({kind: 'saved', mark: readProfileFile(path).mark});
+	expect(saved).toEqual({kind: 'saved', mark: readProfileFile(path).mark()});
 	expect(JSON.parse(fs.readFileSync(join(folder, 'room.previous.json'), 'utf8')).name).toBe('Sample');
 });
 
 test('saveProfile tells of a change by another program and overwrites nothing', () => {
-	const {mark} = readProfileFile(path);
+	const mark = readProfileFile(path).mark();
 	saveProfile(path, changed('theirs'), mark);
 	expect(saveProfile(path, changed('mine'), mark)).toMatchObject({
 		kind: 'changed-elsewhere',
@@ -57,13 +57,13 @@ test('saveProfile tells of a change by another program and overwrites nothing', 
 });
 
 test('saving the same content again keeps the version before', () => {
-	const first = saveProfile(path, changed('two'), readProfileFile(path).mark);
+	const first = saveProfile(path, changed('two'), readProfileFile(path).mark());
 	if (first.kind === 'saved') saveProfile(path, changed('two'), first.mark);
 	expect(JSON.parse(fs.readFileSync(join(folder, 'room.previous.json'), 'utf8')).name).toBe('Sample');
 });
 
 test('saveProfile tells who is saving, and saves once that is over', () => {
-	const {mark} = readProfileFile(path);
+	const mark = readProfileFile(path).mark();
 	const lock = takeLock(path, new Date());
 	expect(saveProfile(path, changed('two'), mark)).toMatchObject({kind: 'held-elsewhere'});
 	if (lock.kind === 'held-here') lock.release();
@@ -75,13 +75,13 @@ test.each([
 	['of a living process, more than a minute old', {pid: 1, host: hostname(), since: '2026-04-18T10:00:00Z'}],
 ])('a lock %s keeps no save away', (_, holder) => {
 	fs.writeFileSync(lockPath(path), JSON.stringify(holder));
-	const {mark} = readProfileFile(path);
+	const mark = readProfileFile(path).mark();
 	expect(saveProfile(path, changed('two'), mark)).toMatchObject({kind: 'saved'});
 	expect(fs.existsSync(lockPath(path))).toBe(false);
 });
 
 test('a forced save breaks the lock of another machine, and keeps what another program wrote under a name that stays', () => {
-	const {mark} = readProfileFile(path);
+	const mark = readProfileFile(path).mark();
 	const nameIn = (file: string) => JSON.parse(fs.readFileSync(join(folder, file), 'utf8')).name as string;
 	for (const [theirs, other] of [
 		['theirs', 'room.other.json'],
@@ -171,7 +171,7 @@ test('two programs that save the same file at once lose no accepted reading', as
 			const {bytes, mark} = readProfileFile(path);
 			const {profile} = parseProfile(bytes, path);
 			profile.tape.push({from: 'sofa', to: 'FL', metres: count, note: who});
-			if (saveProfile(path, profile, mark).kind === 'saved') count++;
+			if (saveProfile(path, profile, mark()).kind === 'saved') count++;
 		}`;
 	await build({
 		stdin: {contents: source, resolveDir: import.meta.dirname, loader: 'ts'},
