@@ -3,7 +3,7 @@ import type {Profile} from '../types.ts';
 import {decodeText} from './json/decode.ts';
 import {duplicateKey} from './json/duplicateKey.ts';
 import {foundFromIssue} from './json/issues.ts';
-import {outlineOf} from './json/outline.ts';
+import {nestingOf} from './json/nesting.ts';
 import {type Found, type Path, type Problem, pathText, valueText} from './json/problem.ts';
 import {withoutPrototypeKeys} from './json/prototypeKeys.ts';
 import {placeOf, scanJson} from './json/scan.ts';
@@ -48,7 +48,7 @@ export function parseProfile(
 	const decoded = decodeText(input);
 	if ('problem' in decoded) return fail(decoded.problem);
 	const {text} = decoded;
-	const {deepAt, names} = outlineOf(text, deepestNesting);
+	const {deepAt, names} = nestingOf(text, deepestNesting);
 	if (deepAt >= 0) {
 		const expected = `at most ${deepestNesting} lists and objects within each other`;
 		return fail({

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
 import {duplicateKey} from '../../../../source/profile/file/json/duplicateKey.ts';
-import {outlineOf} from '../../../../source/profile/file/json/outline.ts';
+import {nestingOf} from '../../../../source/profile/file/json/nesting.ts';
 import {parseProfile} from '../../../../source/profile/file/parse.ts';
 
-const found = (text: string) => duplicateKey(text, outlineOf(text, 64).names, JSON.parse(text));
+const found = (text: string) => duplicateKey(text, nestingOf(text, 64).names, JSON.parse(text));
 
 test('duplicateKey finds a name that stands twice in one object, and where', () => {
 	expect(found('{"a": 1, "b": [{"c": 1, "c": 2}]}')).toEqual({path: ['b', 0, 'c'], offset: 29});

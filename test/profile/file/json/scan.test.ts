@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
-import {outlineOf} from '../../../../source/profile/file/json/outline.ts';
+import {nestingOf} from '../../../../source/profile/file/json/nesting.ts';
 import {placeOf, scanJson} from '../../../../source/profile/file/json/scan.ts';
 
 function isJson(text: string): boolean {
@@ -72,10 +72,10 @@ function depthOf(value: unknown): number {
 		: 0;
 }
 
-test('outlineOf agrees with the depth of the parsed value', () => {
+test('nestingOf agrees with the depth of the parsed value', () => {
 	fc.assert(
 		fc.property(fc.json({maxDepth: 6}), fc.integer({min: 0, max: 6}), (text, most) => {
-			expect(outlineOf(text, most).deepAt >= 0).toBe(depthOf(JSON.parse(text)) > most);
+			expect(nestingOf(text, most).deepAt >= 0).toBe(depthOf(JSON.parse(text)) > most);
 		}),
 		{seed: 9, numRuns: 2000},
 	);

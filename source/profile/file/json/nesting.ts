@@ -6,7 +6,7 @@ overflows and nothing is parsed that should not be.
 @returns `deepAt`: offset at which it first nests deeper, or −1. `names`: colons outside of texts up to there, which in
 sound JSON is one a name.
 */
-export function outlineOf(text: string, most: number): {readonly deepAt: number; readonly names: number} {
+export function nestingOf(text: string, most: number): {readonly deepAt: number; readonly names: number} {
 	let depth = 0;
 	let names = 0;
 	for (let offset = 0; offset < text.length; offset++) {
