@@ -9,6 +9,7 @@ import {withoutPrototypeKeys} from './json/prototypeKeys.ts';
 import {placeOf, scanJson} from './json/scan.ts';
 import {migrations as knownMigrations} from './migrations/index.ts';
 import {type JsonObject, type Migration, migrate} from './migrations/migrate.ts';
+import {withTodaysWords} from './migrations/olderWords.ts';
 import {findRuleProblems} from './rules.ts';
 import {isCertainlySound} from './soundness.ts';
 import {wholeSchema} from './wholeSchema.ts';
@@ -91,13 +92,14 @@ export function parseProfile(
 
 	const migrated = migrate(withoutPrototypeKeys(raw, text) as JsonObject, migrations, currentFormat);
 	if (!migrated.ok) return fail(...placed([migrated.found], text));
-	const found = findProblems(migrated.file);
+	const file = withTodaysWords(migrated.file);
+	const found = findProblems(file);
 	// Lines of a file in an older format would be those of other keys.
 	const isOld = migrated.from !== currentFormat;
 	if (found.length > 0) return fail(...(isOld ? found.map(one => inWords(one)) : placed(found, text)));
 	return {
 		ok: true,
-		profile: migrated.file as unknown as Profile,
+		profile: file as unknown as Profile,
 		place,
 		...(isOld ? {migratedFrom: migrated.from} : {}),
 	};

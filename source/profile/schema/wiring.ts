@@ -63,7 +63,9 @@ export const parallelRun = z.looseObject({
 export const outlet = z.looseObject({
 	id: id.describe('Name that others refer to.'),
 	name: label.describe('As shown to people.'),
-	kind: z.enum(['strip', 'battery backup', 'wall']).describe('What it carries, or what it is.'),
+	kind: z
+		.enum(['strip', 'ups', 'wall'])
+		.describe('A power strip, an uninterruptible supply, or an outlet of the wall.'),
 	volts: atLeast(1).max(1000).describe('Mains voltage, volts.'),
 	limitAmperes: atLeast(0.01).max(1000).optional().describe('Rating as printed on it; at least one of them.'),
 	limitWatts: atLeast(1).max(100_000).optional().describe('Rating, watts.'),

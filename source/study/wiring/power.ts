@@ -12,7 +12,7 @@ export const continuousShare = 0.8;
 
 type Limit = {readonly share: number; readonly limit: PlateRating};
 
-/** What hangs on each outlet, strip or battery backup, against its tightest rating. */
+/** What hangs on each outlet, strip or uninterruptible supply, against its tightest rating. */
 export function powerBudget(profile: Profile): {outlets: OutletBudget[]; remarks: WiringFinding[]} {
 	const {outlets = [], loads = []} = profile.wiring ?? {};
 	const remarks: WiringFinding[] = [];

@@ -193,16 +193,16 @@ describe('power', () => {
 	});
 
 	test('the power factor counts for amperes and not for watts', () => {
-		const backup = {
+		const supply = {
 			id: 'b',
-			name: 'Backup',
-			kind: 'battery backup' as const,
+			name: 'Supply',
+			kind: 'ups' as const,
 			volts: 230,
 			limitWatts: 600,
 			limitVoltAmperes: 700,
 		};
 		const both = profile({
-			wiring: {outlets: [backup], loads: [{name: 'Processor', on: 'b', watts: 420, powerFactor: 0.6}]},
+			wiring: {outlets: [supply], loads: [{name: 'Processor', on: 'b', watts: 420, powerFactor: 0.6}]},
 		});
 		// 420 W of 600 W is 70 %, 700 VA of 700 VA is 100 %: the tighter one is reported.
 		expect(wiring(both).outlets[0]).toMatchObject({share: 1, limit: '700 VA'});

@@ -12,7 +12,7 @@ export const mainsCaution =
 
 export const outletsOf = (profile: Profile): readonly Outlet[] => profile.wiring?.outlets ?? [];
 
-/** The rating of every strip or battery backup, and of one more. */
+/** The rating of every strip or uninterruptible supply, and of one more. */
 export function outletPrompts(profile: Profile): Prompt<Profile>[] {
 	const outlets = outletsOf(profile);
 	// Mains in countries that tape in feet and in those that do not; the plate tells better.
@@ -22,7 +22,7 @@ export function outletPrompts(profile: Profile): Prompt<Profile>[] {
 	);
 	if (outlets.length >= mostOutlets) return ratings;
 	const question =
-		outlets.length === 0 ? 'Power strip or battery backup: its rating' : 'One more strip or backup?';
+		outlets.length === 0 ? 'Power strip or uninterruptible supply: its rating' : 'One more strip or supply?';
 	const more = ratingPrompt(outlets.length, question, usualVolts, undefined);
 	return [...ratings, {...more, isAnswered: outlets.length > 0}];
 }
@@ -50,14 +50,14 @@ function ratingPrompt(
 function withRating(profile: Profile, index: number, rating: Rating, usualVolts: number): Profile {
 	const outlets = outletsOf(profile);
 	const old = outlets[index];
-	const isBackup = rating.limitVoltAmperes !== undefined;
+	const isSupply = rating.limitVoltAmperes !== undefined;
 	const limits = {limitAmperes: undefined, limitWatts: undefined, limitVoltAmperes: undefined};
 	const next: Outlet = old
 		? {...old, ...limits, ...rating}
 		: {
 				id: freeId(`outlet${index + 1}`, new Set(outlets.map(({id}) => id))),
-				name: `${isBackup ? 'Battery backup' : 'Strip'} ${index + 1}`,
-				kind: isBackup ? 'battery backup' : 'strip',
+				name: `${isSupply ? 'Uninterruptible supply' : 'Strip'} ${index + 1}`,
+				kind: isSupply ? 'ups' : 'strip',
 				volts: usualVolts,
 				...rating,
 			};

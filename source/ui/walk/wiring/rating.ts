@@ -18,7 +18,7 @@ const fields = {
 const quantity = /(\d+(?:[.,]\d+)?)\s*(va|v|a|w)?/g;
 const example = 'Type it like 10 A, 10 A 230 V, 2300 W or 1500 VA.';
 
-/** Reads what is printed on a strip or battery backup: amperes, watts or volt-amperes, and the voltage. A bare number is in amperes. */
+/** Reads what is printed on a strip or uninterruptible supply: amperes, watts or volt-amperes, and the voltage. A bare number is in amperes. */
 export function readRating(text: string): Reading<RatingReading> {
 	const plain = text.toLowerCase();
 	const found = [...plain.matchAll(quantity)];
