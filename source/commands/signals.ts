@@ -21,7 +21,7 @@ export const command: Command = {
 		profile: {
 			type: 'string',
 			value: 'PROFILE',
-			help: 'Also write files in the channel order of this profile, and tones about its crossovers',
+			help: 'Also write files in the channel order of this profile, and tones around its crossovers',
 		},
 		level: {
 			type: 'string',

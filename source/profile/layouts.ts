@@ -16,7 +16,7 @@ export type Place = {
 };
 
 export const commonPractice = 'common practice, no source';
-const system = (letter: string) => `ITU-R BS.2051-1 system ${letter}`;
+const system = (letter: string) => `ITU-R BS.2051-1 (2017) system ${letter}`;
 
 const place = (
 	source: string,
@@ -49,7 +49,7 @@ export function mirrored(at: Place): Place {
 Ear-level and lower places, by how many pairs of surrounds there are.
 
 @see ITU-R BS.2051-1 (06/2017), tables of systems A to J, as transcribed in the data of a public renderer of the
-European Broadcasting Union; ITU-R BS.775-3 figure 1 for the five (30°, 100° to 120°, 0 to 15° inclination).
+European Broadcasting Union (a third edition exists and was not compared); ITU-R BS.775-3 figure 1 for the five (30°, 100° to 120°, 0 to 15° inclination).
 */
 const shared: Pairs = {
 	...both('FLc', 'FRc', place(`${system('G')}, which lists the range alone`, 15, 0, [5, 25])),

@@ -6,7 +6,7 @@ const fixedNames: ReadonlyMap<string, string> = new Map([
 	...Object.entries(channelNames),
 	['wall:left', 'left wall'],
 	['wall:right', 'right wall'],
-	['wall:front', 'front wall'],
+	['wall:front', 'screen wall'],
 	['wall:back', 'back wall'],
 	// The two walls of a corner that the room lacks: one faces left or right, the other the screen or the back.
 	['wall:inner-x', 'wall beside the missing corner'],

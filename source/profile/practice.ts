@@ -181,7 +181,7 @@ export const fullRangeLimitHertz = 40;
 export const usualHighPass = {kind: 'butterworth', order: 2} as const;
 export const usualLowPass = {kind: 'linkwitz-riley', order: 4} as const;
 
-/** Upper end of the LFE channel, hertz: content is 20–120 Hz. @see ITU-R BS.775-3, Annex 7. */
+/** Upper end of the LFE channel, hertz: content is 20–120 Hz. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
 export const lfeTopHertz = 120;
 
 /** Choices ranked where the receiver's are not known, hertz. */

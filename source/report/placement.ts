@@ -46,7 +46,7 @@ function positionLines({points}: NetworkResult, unit: LengthUnit, width: number)
 		[
 			{title: 'thing', importance: 5, leastCells: 12},
 			{title: 'from left wall', align: 'right', importance: 4},
-			{title: 'from front wall', align: 'right', importance: 4},
+			{title: 'from screen wall', align: 'right', importance: 4},
 			{title: 'height', align: 'right', importance: 3},
 			{title: 'worst', align: 'right', importance: 1},
 			{title: 'check', importance: 2},

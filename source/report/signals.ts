@@ -40,7 +40,7 @@ export function signalLines(plan: SignalPlan, folder: string, width: number): st
 		...plan.files.flatMap(({file, use}) => wrap(use, width, `${file}  `)),
 		'',
 		...wrap(
-			'0 dBFS is the RMS of a sine whose peaks reach full scale (AES17). At reference gain −30 dBFS reads 75 dB and −20 dBFS 85 dB at the seat.',
+			'0 dBFS is the RMS of a sine whose peaks reach full scale (AES17). At reference gain −30 dBFS reads 75 dB and −20 dBFS 85 dB at the seat (common practice, no source).',
 			width,
 		),
 		...wrap(

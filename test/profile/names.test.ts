@@ -10,7 +10,7 @@ test.each([
 	['sofa', 'Sofa middle'],
 	['sub1', 'Front sub'],
 	['TpFL', 'Top front left'],
-	['wall:front', 'front wall'],
+	['wall:front', 'screen wall'],
 	['screen', 'centre of the screen'],
 	['somewhere', 'somewhere'],
 	['constructor', 'constructor'],

@@ -64,7 +64,7 @@ test('a dipole is silent at its side and turned behind it', () => {
 });
 
 test('first arrivals in the room of Allen and Berkley', () => {
-	// Their example (JASA 65, 1979, 943), lengths in sample periods; delays and products recomputed from the formula.
+	// Their example (Journal of the Acoustical Society of America 65, 1979, 943), lengths in sample periods; delays and products recomputed from the formula.
 	const box: Box = {
 		sizeMetres: [80, 120, 100],
 		speedOfSound: 1,

@@ -60,7 +60,7 @@ function toneTable(profile: Profile, {tones}: BlendResult, width: number): strin
 		readings
 			.map(
 				({laterMs, inverted, levelDb}) =>
-					`${formatNumber(levelDb, 1)} at ${formatSigned(laterMs, 1)}${inverted ? ' turned' : ''}`,
+					`${formatNumber(levelDb, 1)} at ${formatSigned(laterMs, 1)}${inverted ? ' inverted' : ''}`,
 			)
 			.join(', '),
 		level(standsDb),

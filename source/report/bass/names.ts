@@ -18,7 +18,7 @@ export function actionSentence(profile: Profile, action: BlendAction): string {
 		processor: `Bass processor, output ${about}`,
 		sub: `At ${nameOf(profile, about)} itself`,
 	}[box];
-	if (what === 'polarity') return `${where}: turn the polarity.`;
+	if (what === 'polarity') return `${where}: invert the polarity.`;
 	const timing = profile.receiver?.timing;
 	const value = (amount: number): string => {
 		if (what === 'delay') return formatDelay(Number(amount.toFixed(3)));

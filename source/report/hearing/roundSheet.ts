@@ -24,7 +24,7 @@ export function touchWords(named: Named, {touch, isBack}: PlannedPlaying): strin
 	const names = listed(touch.subs.map(id => nameOf(named, id)));
 	const where = touched[touch.box];
 	if (touch.change === 'turned')
-		return isBack ? `turn ${names} back, ${where}` : `turn the polarity of ${names}, ${where}`;
+		return isBack ? `turn ${names} back, ${where}` : `invert the polarity of ${names}, ${where}`;
 	return isBack ? `let ${names} sound again, ${where}` : `mute ${names}, ${where}, not at its own switch`;
 }
 

@@ -173,7 +173,7 @@ function blendLines(profile: Profile, blend: ProfileBlend, say: Say, width: numb
 			const where =
 				box === 'processor' ? `output ${at} of the bass processor` : `${nameOf(profile, at)} in the receiver`;
 			return wrap(
-				`${listed(subs.map(id => nameOf(profile, id)))}, ${where}: ${delay}${isTurned ? ', polarity turned' : ''}`,
+				`${listed(subs.map(id => nameOf(profile, id)))}, ${where}: ${delay}${isTurned ? ', inverted' : ''}`,
 				width,
 				'- ',
 			);

@@ -44,7 +44,7 @@ export function driftText({name, drift}: ChannelHistory): string | undefined {
 	return `${name}: a drift of ${formatSigned(value, 1)} dB (± ${formatNumber(Math.max(0.1, sigma), 1)} dB) over ${yearsText(drift.years)} against the other channels, distances taken into account: ${cause}. Read it once more, then from close by.`;
 }
 
-/** Each channel's figures from first to last: name, distance, level, trim, course and drift. */
+/** Each channel's figures from first to last: name, distance, level, trim, trend and drift. */
 export function historyRows({channels}: Pick<RoomHistory, 'channels'>, lengthUnit: LengthUnit): string[][] {
 	return channels.map(({name, points, drift}) => [
 		name,
@@ -103,7 +103,7 @@ export function historyText(
 		{title: 'distance', importance: 6},
 		{title: 'level dB', importance: 4},
 		{title: 'trim dB', importance: 7},
-		{title: 'course', importance: 5},
+		{title: 'trend', importance: 5},
 		{title: 'drift dB', align: 'right', importance: 8},
 	] as const;
 	const remarks = channels.map(driftText).filter(text => text !== undefined);

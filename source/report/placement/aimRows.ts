@@ -9,7 +9,7 @@ import {degreesText} from './degreesText.ts';
 const surfaces = {
 	'wall:left': 'left wall',
 	'wall:right': 'right wall',
-	'wall:front': 'front wall',
+	'wall:front': 'screen wall',
 	'wall:back': 'back wall',
 	floor: 'floor',
 	ceiling: 'ceiling',

@@ -43,7 +43,7 @@ function pointText(
 	const side = isRight
 		? `${length(widthMetres - point.x)} from the right wall`
 		: `${length(point.x)} from the left wall`;
-	const parts = [`${name}: ${side}, ${length(point.y)} from the front wall, ${length(point.z)} up`];
+	const parts = [`${name}: ${side}, ${length(point.y)} from the screen wall, ${length(point.z)} up`];
 	if (seat && point !== seat) parts.push(`${length(separation(point, seat))} to ${seat.name ?? seat.label}`);
 	if (point.aim) parts.push(`aimed at ${aimText(point, scene, length)}`);
 	if (point.ellipse) parts.push(`known to ± ${length(point.ellipse.majorMetres)}`);
@@ -55,5 +55,5 @@ function aimText({aim}: PlanPoint, scene: PlanScene, length: (metres: number) =>
 	if (!aim) return '';
 	const seat = scene.points.find(({kind, ...place}) => kind === 'seat' && separation(place, aim) < 0.1);
 	if (seat) return seat.name ?? seat.label;
-	return `the place ${length(aim.x)} from the left wall, ${length(aim.y)} from the front wall, ${length(aim.z)} up`;
+	return `the place ${length(aim.x)} from the left wall, ${length(aim.y)} from the screen wall, ${length(aim.z)} up`;
 }

@@ -21,7 +21,7 @@ export function placeRows(profile: Profile, standing: Standing): PlaceRow[] {
 			{
 				name,
 				acrossFrom: point ? fromNearer(point.x, standing.widthMetres, ['left', 'right'], unit) : '',
-				alongFrom: point ? fromNearer(point.y, standing.lengthMetres, ['front', 'back'], unit) : '',
+				alongFrom: point ? fromNearer(point.y, standing.lengthMetres, ['screen', 'back'], unit) : '',
 				height: point ? formatLength(point.z, unit) : '',
 				toSeat: toSeat === undefined ? '' : formatLength(toSeat, unit),
 			},

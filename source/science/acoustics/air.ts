@@ -78,7 +78,7 @@ Speed of sound in humid air at low frequencies.
 @param humidityPercent - Relative humidity, 0 to 100 %.
 @param pressurePascals - 75 000 to 102 000 Pa.
 @returns Metres per second.
-@see Cramer, JASA 93(5), 1993, 2510-2516, eq. 15 and Table III; the same coefficients are IEC 61094-2:2009, Table F.2.
+@see Cramer, Journal of the Acoustical Society of America 93(5), 1993, 2510-2516, eq. 15 and Table III; the same coefficients are IEC 61094-2:2009, Table F.2.
 */
 export function cramerSpeed(
 	temperatureCelsius: number,

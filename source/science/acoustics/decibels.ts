@@ -1,7 +1,7 @@
 /**
 Arithmetic of levels in decibels. Lists may be of any length ≥ 1; an empty list has no level and throws.
 
-@see ISO 3744:2010 for means and sums on energy.
+Means and sums on energy: ISO 3744:2010 uses them throughout; the clause was not looked up.
 */
 
 // The exponential is several times faster than a power of ten, which counts with a hundred thousand repeats.

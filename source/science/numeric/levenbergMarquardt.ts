@@ -53,8 +53,8 @@ Not settling is a result (`status` 0 or 4), never an exception. After the call t
 linearised at the solution.
 
 @param start - Shape (n); not changed.
-@see Marquardt, J. SIAM 11 (1963) 431; damping rule of Nielsen, IMM-REP-1999-05, eq. 3.17 (Madsen, Nielsen and
-Tingleff, Methods for Non-Linear Least Squares Problems, 2004, algorithm 3.16).
+@see Marquardt, J. SIAM 11 (1963) 431; damping rule of Nielsen, IMM-REP-1999-05 (equation not looked up; Madsen, Nielsen and
+Tingleff, Methods for Non-Linear Least Squares Problems, 2004).
 */
 export function levenbergMarquardt(
 	problem: Linearisation,

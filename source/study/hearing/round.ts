@@ -42,7 +42,7 @@ const openingLevelDbfs = -60;
 const burstLevelDbfs = -32;
 /** Sweeps are as loud as noise that reads 85 dB where −30 dBFS reads 75. */
 const mainLevelDbfs = -20;
-/** Playback adds 10 dB to the LFE channel. @see ITU-R BS.775-3, Annex 7. */
+/** Playback adds 10 dB to the LFE channel. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
 export const lfeOffsetDbOfRound = -10;
 export const softPassDb = -20;
 export const softerDb = -10;

@@ -9,24 +9,24 @@ const usualShape = 16 / 9;
 /** A published or remembered viewing angle. */
 export type Recommendation = {readonly degrees: number; readonly what: string; readonly source: string};
 
-/** Horizontal angles that publications name. Those marked "from memory" were not seen in the document itself. */
+/** Horizontal angles that publications name. The angle of EG 18 was seen in an encyclopaedia; the others follow from the definitions. */
 export const recommendations: readonly Recommendation[] = [
 	{degrees: 30, what: 'least angle, farthest seat', source: 'SMPTE EG 18-1994'},
 	{
 		degrees: 31.2,
-		what: '1080 lines resolved, 3.2 picture heights',
-		source: 'ITU-R BT.2022, one arc-minute a pixel',
+		what: '1080 lines resolved, a pixel to an arc-minute',
+		source: 'ITU-R BT.2022',
 	},
 	{degrees: 33, what: 'picture at three picture heights', source: 'ITU-R BS.775-3, screen 1'},
 	{degrees: 47.9, what: 'picture at two picture heights', source: 'ITU-R BS.775-3, screen 2'},
 	{
 		degrees: 58.4,
-		what: '2160 lines resolved, 1.6 picture heights',
-		source: 'ITU-R BT.2022, one arc-minute a pixel',
+		what: '2160 lines resolved, a pixel to an arc-minute',
+		source: 'ITU-R BT.2022',
 	},
 ];
 
-/** Largest angle off the screen's normal for a seat of a review room. @see SMPTE 196M-2003, clause 9. */
+/** Largest angle off the screen's normal for a seat of a review room. @see SMPTE 196M-2003, clause 9 (seen in a mailing list, not in the standard). */
 export const offNormalLimitDegrees = 15;
 
 /** Width that a flat screen needs to fill an angle, metres, seen squarely from its middle. */

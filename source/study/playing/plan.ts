@@ -18,7 +18,7 @@ export const noiseLength = 2 ** 18;
 /** One loop of a tone, samples: 5 s, in which every multiple of 0.2 Hz has whole periods. */
 export const toneLength = 5 * sampleRateHz;
 const highestToneHertz = 1000;
-/** The LFE channel is recorded 10 dB low and restored on playback, dB. @see ITU-R BS.775-3, Annex 7. */
+/** The LFE channel is recorded 10 dB low and restored on playback, dB. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
 export const lfeOffsetDb = -10;
 
 export const mainsBand = usualMainsBand;
@@ -133,7 +133,7 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 		return {...noise(file, spectrum, use), what: 'tone'};
 	};
 	const mono = [
-		noise('mains-noise.wav', mainsBand, 'Level of each speaker: play it into one channel at a time.'),
+		noise('speaker-noise.wav', mainsBand, 'Level of each speaker: play it into one channel at a time.'),
 		noise(
 			'sub-noise.wav',
 			subBand,

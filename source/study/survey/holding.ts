@@ -28,7 +28,7 @@ export function heldMetresAt(end: string, {heldMetres, seats}: Holding): number 
 const enoughRepeats = 12;
 /** The assumption weighs as much as so many repeats. */
 const assumptionWeight = 20;
-/** A median of as many values is as sure as a mean of this share of them. @see Rousseeuw and Croux, JASA 88 (1993) 1273. */
+/** A median of as many values is as sure as a mean of this share of them. @see Rousseeuw and Croux, Journal of the American Statistical Association 88 (1993) 1273. */
 const medianEfficiency = 0.37;
 /** Median of |x| for a normal variable of deviation 1. */
 const medianOfNormal = 0.674_489_75;

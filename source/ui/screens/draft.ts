@@ -40,7 +40,7 @@ function draftPrompts(draft: Draft): Prompt<Draft>[] {
 		question: 'A name for this arrangement',
 		about: draft.from
 			? `Starts from “${draft.from.name}”, ${draft.from.date}.`
-			: 'Say: Den, sofa against the wall.',
+			: 'For example: Den, sofa against the wall.',
 		explain: 'It names the file and the page for the cabinet door. The date is kept beside it.',
 		isRequired: true,
 		usualText: draft.from ? nameOfYear(draft.from, draft.date) : 'Home cinema',

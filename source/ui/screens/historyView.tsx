@@ -11,9 +11,9 @@ import type {WindowSize} from '../terminal/useWindowSize.ts';
 import {historyKeymap} from './history.ts';
 import type {HistoryScreen} from './screen.ts';
 
-const titles = ['channel', 'distance', 'level dB', 'trim dB', 'course', 'drift dB'] as const;
+const titles = ['channel', 'distance', 'level dB', 'trim dB', 'trend', 'drift dB'] as const;
 /** What a narrow window leaves out first. */
-const dropped = ['course', 'level dB', 'distance'] as const;
+const dropped = ['trend', 'level dB', 'distance'] as const;
 
 /** The profiles of one room through the years: what each channel read, what was dialled in, and what drifted. */
 export function HistoryView({screen, size}: {readonly screen: HistoryScreen; readonly size: WindowSize}) {

@@ -116,7 +116,7 @@ function choiceLines<Subject>(prompt: Prompt<Subject>, columns: number): Line[] 
 	const texts = choices.map(({label, hint}, index) => {
 		const isChosen = prompt.values[0] === label;
 		const isUsual = prompt.usual === index && !prompt.isAnswered;
-		const words = [hint, isChosen ? 'chosen' : '', isUsual ? 'Enter alone' : ''].filter(Boolean).join(', ');
+		const words = [hint, isChosen ? 'chosen' : '', isUsual ? 'Enter' : ''].filter(Boolean).join(', ');
 		return {text: `${String(index + 1).padStart(4)}  ${label}`, after: words ? `  ${words}` : undefined};
 	});
 	const hasHints = choices.some(({hint}) => hint);
@@ -150,7 +150,7 @@ function valueLines<Subject>(
 }
 
 function beforeText<Subject>(prompt: Prompt<Subject>, state: RoundState<Subject>): string {
-	if (prompt.usualText && !prompt.isAnswered) return `Enter alone: ${prompt.usualText}`;
+	if (prompt.usualText && !prompt.isAnswered) return `Enter: ${prompt.usualText}`;
 	if (prompt.kind === 'choice' || prompt.values.length === 0) return '';
 	if (state.correcting !== undefined) return `instead of ${prompt.values[state.correcting]}`;
 	const shown = prompt.values.slice(-4);

@@ -35,8 +35,8 @@ test('actionSentence tells a change alone where what stands is not known', () =>
 	);
 });
 
-test('actionSentence names the sub itself where only it can turn the polarity', () => {
+test('actionSentence names the sub itself where only it can invert the polarity', () => {
 	expect(actionSentence(profile, {box: 'sub', about: 'sub1', what: 'polarity'})).toBe(
-		'At Sub at the back itself: turn the polarity.',
+		'At Sub at the back itself: invert the polarity.',
 	);
 });

@@ -21,7 +21,7 @@ const history: RoomHistory = {
 	],
 };
 
-test('`historyText` shows profiles, figures from first to last, the course, and the drift in words', () => {
+test('`historyText` shows profiles, figures from first to last, the trend, and the drift in words', () => {
 	expect(historyText(history, {lengthUnit: 'm', width: 80}).split('\n')).toEqual([
 		'Attic: 2 profiles, 2023-04-01 to 2026-04-01',
 		'',
@@ -29,8 +29,8 @@ test('`historyText` shows profiles, figures from first to last, the course, and 
 		'2023-04-01  First  a',
 		'2026-04-01  Last   b',
 		'',
-		'channel      distance  level dB     trim dB     course    drift dB',
-		'Front right  2.90 m    75.0 → 73.8  0.0 → +1.0  █▁      −1.2 ± 0.3',
+		'channel      distance  level dB     trim dB     trend    drift dB',
+		'Front right  2.90 m    75.0 → 73.8  0.0 → +1.0  █▁     −1.2 ± 0.3',
 		'',
 		'  - Front right: a drift of −1.2 dB (± 0.3 dB) over 3 years against the other',
 		'    channels, distances taken into account: a failing driver, a turned knob, or',

@@ -19,7 +19,7 @@ test('aimRows tells turn, tilt, dot and the spot below an overhead, with the cau
 	expect(text).toContain('never point it at eyes');
 	expect(text).toMatch(/FL +27° to the right +0° (up|down) +back wall, 3\.60 m from left wall, 1\.10 m high/);
 	expect(text).toMatch(
-		/TpFL, firing straight down: spot on the floor, 1\.60 m from left wall, 2\.60 m from front\s+wall; the ear is 47° off its axis\./,
+		/TpFL, firing straight down: spot on the floor, 1\.60 m from left wall, 2\.60 m from screen\s+wall; the ear is 47° off its axis\./,
 	);
 });
 

@@ -11,7 +11,7 @@ test('planText gives every point a sentence in tape terms', () => {
 	expect(sentences).toHaveLength(13);
 	expect(sentences[0]).toBe('Room: 4.05 m wide, 5.30 m long, ceiling 2.62 m front, 1.98 m back.');
 	expect(sentences[2]).toBe(
-		'Front left: 0.75 m from the left wall, 0.50 m from the front wall, 0.98 m up; 3.21 m to Sofa middle; aimed at Sofa middle.',
+		'Front left: 0.75 m from the left wall, 0.50 m from the screen wall, 0.98 m up; 3.21 m to Sofa middle; aimed at Sofa middle.',
 	);
 });
 
@@ -31,6 +31,6 @@ test('planText names the place when a speaker is not aimed at a seat', () => {
 	const scene = exampleScene();
 	const points = [{...scene.points[1]!, aim: {x: 2, y: 5.3, z: 1.2}}, ...scene.points.slice(8)];
 	expect(planText({...scene, points}, 'm')[1]).toContain(
-		'aimed at the place 2.00 m from the left wall, 5.30 m from the front wall, 1.20 m up',
+		'aimed at the place 2.00 m from the left wall, 5.30 m from the screen wall, 1.20 m up',
 	);
 });

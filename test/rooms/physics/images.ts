@@ -12,7 +12,7 @@ type Axis = {
 /**
 Images of a coordinate between two walls.
 
-@see Allen and Berkley, JASA 65 (1979) 943: the m-th image lies at m·L + s for even m and at (m + 1)·L − s for odd; on
+@see Allen and Berkley, Journal of the Acoustical Society of America 65 (1979) 943: the m-th image lies at m·L + s for even m and at (m + 1)·L − s for odd; on
 its way it meets one wall ⌈|m|/2⌉ times and the other ⌊|m|/2⌋ times.
 */
 function axisOf(

@@ -21,8 +21,8 @@ test('normalTail holds at the ends', () => {
 	expect(normalTail(Number.NEGATIVE_INFINITY)).toBe(1);
 });
 
-test('combinedSigma of the contributions of GUM example H.1 is 31.7 nm', () => {
-	// JCGM 100:2008, H.1.4: u²(l) = 25² + 9.7² + 2.9² + 16.6² nm², printed as 31.7 nm (and 32 nm once rounded).
+test('combinedSigma of the contributions of GUM example H.1 is 31.7 nm, printed as 32', () => {
+	// JCGM 100:2008, H.1.4: u²(l) = 25² + 9.7² + 2.9² + 16.6² nm², printed as 32 nm (from memory); 31.67 by the sum itself.
 	expect(combinedSigma(25, 9.7, 2.9, 16.6)).toBeCloseTo(31.7, 1);
 	expect(combinedSigma()).toBe(0);
 });

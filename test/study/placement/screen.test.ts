@@ -33,7 +33,7 @@ test.each([
 	},
 );
 
-// Distance over width for an angle: SMPTE EG 18-1994 (30°, published as 1.6264 diagonals), ITU-R BS.775-3 (33° at 3 H,
+// Distance over width for an angle: SMPTE EG 18-1994 (30°; 1.6264 diagonals as an encyclopaedia gives them, the guideline was not opened), ITU-R BS.775-3 (33° at 3 H,
 // 48° at 2 H); the table is recomputed to four decimals.
 test.each([
 	[26, 2.1657, 1.8876],

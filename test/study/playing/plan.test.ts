@@ -19,7 +19,7 @@ test('planSignals without a profile plans mono files about 80 Hz', () => {
 	expect(files.map(({file}) => file)).toEqual([
 		'left-noise.wav',
 		'right-noise.wav',
-		'mains-noise.wav',
+		'speaker-noise.wav',
 		'sub-noise.wav',
 		'tone-64-hz.wav',
 		'tone-80-hz.wav',

@@ -60,7 +60,7 @@ const expectAll = (actual: ArrayLike<number>, expected: readonly number[], toler
 		expect(Math.abs(actual[index]! - value)).toBeLessThanOrEqual(tolerance);
 };
 
-// Mikhail and Ackermann, Observations and Least Squares (1976), example 9.1, pp. 219-221: data as published; the book's
+// Mikhail and Ackermann, Observations and Least Squares (1976), example 9.1, pp. 219-221: data as a course's published code gives them; the book and its
 // printed results were not at hand, the figures are an independent recomputation to the digits shown.
 test('a plane point from three distances comes out as the textbook example recomputed', () => {
 	const points = {P: [0, 5], O: [0, 0], Q: [5, 0], R: [5, 5]};

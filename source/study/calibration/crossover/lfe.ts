@@ -5,7 +5,7 @@ Low-pass for the LFE channel: the lowest choice that keeps all of its content, o
 
 @param choicesHertz - Shape (n), hertz.
 @returns Hertz, or undefined without choices.
-@see ITU-R BS.775-3, Annex 7: LFE content lies at 20–120 Hz.
+@see ITU-R BS.775-3, Annex 7 (known as a quotation): LFE content lies at 20–120 Hz.
 */
 export function lfeLowPass(choicesHertz: readonly number[]): number | undefined {
 	if (choicesHertz.length === 0) return undefined;

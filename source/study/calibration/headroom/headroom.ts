@@ -15,7 +15,7 @@ import type {HeadroomResult, SeatHeadroom, SourceHeadroom} from './result.ts';
 Levels of full-scale sound at reference gain, dB at the seat: 85 dB at −20 dBFS, and 10 dB more for the LFE channel.
 In the AES17 convention they are the RMS levels of a full-scale sine, so that an amplifier's sine watts compare directly.
 
-@see SMPTE RP 200 for 85 dB at −20 dBFS; ITU-R BS.775-3, Annex 7, for the 10 dB (both as quoted elsewhere).
+@see SMPTE RP 200 for 85 dB at −20 dBFS; ITU-R BS.775-3, Annex 7, for the 10 dB (both known as quotations only, neither was opened).
 */
 export const referencePeakDb = {mains: 105, lfe: 115} as const;
 

@@ -78,7 +78,8 @@ distance (20·lg of the ratio) nor a change common to all channels (the middle o
 turned knob, or furniture moved without the tape.
 
 @param entries - Of one room, in any order.
-@see ISO 3744:2010 for the free-field law that the distance correction uses; in a room it is the most that distance can do.
+The distance correction is the free-field law, 6 dB for each doubling (first principles: the same power through a sphere of
+four times the area); in a room it is the most that distance can do.
 */
 export function roomHistory(entries: readonly HistoryEntry[]): RoomHistory {
 	const sorted = [...entries].sort((a, b) => a.date.localeCompare(b.date) || a.id.localeCompare(b.id));

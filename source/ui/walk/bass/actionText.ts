@@ -10,7 +10,7 @@ import {lengthUnitOf} from '../lengthUnits.ts';
 export function actionText(profile: Profile, action: BlendAction): string {
 	const {box, about, what, from, to, change = 0} = action;
 	const name = box === 'processor' ? `bass processor, output ${about}` : `${box}, ${nameOf(profile, about)}`;
-	if (what === 'polarity') return `${name}: turn the polarity`;
+	if (what === 'polarity') return `${name}: invert the polarity`;
 	const value = (amount: number) =>
 		what === 'delay' ? formatDelay(rounded(amount)) : distanceText(profile, amount);
 	if (from !== undefined && to !== undefined) return `${name}: ${what} ${value(from)} to ${value(to)}`;

@@ -36,7 +36,7 @@ export type DialItem = {
 
 type Texts = ReadonlyArray<readonly [label: string, now: string | undefined, before: string | undefined]>;
 
-const masterCaution = 'Ears: turn the master right down before noise runs again.';
+const masterCaution = 'Ears: turn the master volume all the way down before noise runs again.';
 
 /**
 Everything to type in for a set, in the order of doing it: channels that change, channels that stay, then the

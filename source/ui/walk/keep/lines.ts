@@ -59,7 +59,7 @@ function settingsSaid(profile: Profile): Said[] {
 		case 'nothing':
 			return [['? Settings: nothing to type in yet.', 'doubt']];
 		case 'undecided':
-			return [['? Settings: computed, not decided. Nothing of them stands in the boxes.', 'doubt']];
+			return [['? Settings: computed, not decided. Nothing has been typed in.', 'doubt']];
 		case 'stale': {
 			const since = dayText(situation.set.decidedAt);
 			return [
@@ -112,5 +112,5 @@ function putOffText({status, prompts}: WalkFacts): string {
 	const byStop = status
 		.map(({id, name}) => ({name, count: putOff.filter(({stop}) => stop === id).length}))
 		.filter(({count}) => count > 0);
-	return `Left out, and worth asking some day: ${byStop.map(({name, count}) => `${name} ${count}`).join(', ')}.`;
+	return `Skipped: ${byStop.map(({name, count}) => `${name} ${count}`).join(', ')}.`;
 }

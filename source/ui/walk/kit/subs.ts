@@ -29,7 +29,7 @@ function namePrompt(sub: Sub): Prompt<Profile> {
 		id: `kit:name:${sub.id}`,
 		stop: 'kit',
 		question: `${sub.name}: another name?`,
-		about: 'Where it stands, say: Sub by the window.',
+		about: 'After where it stands. For example: Sub by the window.',
 		explain: 'The name is shown wherever this sub is asked about.',
 		shown: sub.name,
 		put: (subject, name) => withSub(subject, sub.id, {name}),

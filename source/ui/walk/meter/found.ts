@@ -9,7 +9,7 @@ import {foundSet} from './meterPrompt.ts';
 
 /** @see NIOSH 98-126, Criteria for a Recommended Standard: Occupational Noise Exposure, 1998, section 1.1. */
 export const noiseCaution =
-	'Ears: master right down first, then noise on, then up to 75 dB. From 85 dB(A) limit the time: 8 hours, half of it for each 3 dB more.';
+	'Ears: turn the master volume all the way down first, then noise on, then up to 75 dB. From 85 dB(A) limit the time: 8 hours, half of it for each 3 dB more.';
 
 /** The same once the noise has run. */
 export const briefNoise = 'Ears: master down before anything is switched.';

@@ -67,7 +67,7 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 						question: `All subs together at ${reference.name}`,
 						about: `Noise on all subs at once. Meter at ear height, ${weighting}, slow.`,
 						explain:
-							'Two subs add up by 0 to 6 dB, after their distances. Without this reading a sum in step is assumed.',
+							'Two alike add up to anything up to 6 dB more than one, or to less than one. Without this reading a sum in step is assumed.',
 						drawing: held,
 						row: 'LFE1',
 					}),
@@ -80,7 +80,7 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 			question: `The quiet room at ${reference.name}`,
 			about: `Noise off, fans as in the round. Meter at ear height, ${weighting}, slow.`,
 			explain:
-				'What the room itself gives is taken off the readings. More than 15 dB below them it does not matter.',
+				'The room’s own noise is subtracted from the readings. More than 15 dB below them it does not matter.',
 			drawing: held,
 		}),
 		...seatLevelPrompts(profile, seat => sources.map(source => at(source, seat, false))),

@@ -10,7 +10,7 @@ export function soundPrompt(profile: Profile): Prompt<Profile> {
 	const kinds = ['receiver', 'files'] as const;
 	const answer = walkAnswer(profile, soundId);
 	const isBegun = profile.meter?.some(({source}) => source !== 'background') ?? false;
-	const chosen = answer === undefined ? -1 : kinds.findIndex(kind => kind === answer);
+	const chosen = answer === undefined ? -1 : kinds.indexOf(answer as (typeof kinds)[number]);
 	const prompt = choicePrompt<Profile>({
 		id: soundId,
 		stop: 'meter',

@@ -5,7 +5,7 @@ test('lfeLowPass has no answer without choices', () => {
 	expect(lfeLowPass([])).toBeUndefined();
 });
 
-// ITU-R BS.775-3, Annex 7: LFE content lies at 20–120 Hz.
+// ITU-R BS.775-3, Annex 7 (known as a quotation): LFE content lies at 20–120 Hz.
 test.each([
 	[[150, 120, 80], 120],
 	[[200, 160], 160],

@@ -133,7 +133,7 @@ test('suggestCrossovers calls full range defensible for a deep speaker only', ()
 	]);
 });
 
-// ITU-R BS.775-3, Annex 7: LFE content reaches 120 Hz.
+// ITU-R BS.775-3, Annex 7 (known as a quotation): LFE content reaches 120 Hz.
 test.each([
 	[[80, 100, 120, 150], 120],
 	[[90, 150, 200], 150],

@@ -16,6 +16,6 @@ test('actionText tells both values with the steps of the box', () => {
 
 test('actionText tells where polarity is turned', () => {
 	expect(actionText(exampleProfile(), {box: 'sub', about: 'sub1', what: 'polarity'})).toBe(
-		'sub, Subwoofer: turn the polarity',
+		'sub, Subwoofer: invert the polarity',
 	);
 });
