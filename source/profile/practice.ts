@@ -39,8 +39,17 @@ export const beyondCoherentDb = 1.5;
 /** Subs that together make this much less than in phase work against each other, dB. */
 export const againstEachOtherDb = 3;
 
-/** A common change below this is not heard and not worth a key press, dB. */
+/** A common change below this is not heard and not worth a key press, nor is one below the box's own step, dB. */
 export const leastMasterChangeDb = 0.5;
+
+/**
+What the points read cannot tell of a seat, one standard deviation, dB: an ear alone; two points; three to five. From
+simulated rooms: pink noise of 355 to 2818 Hz against the mean of 250 to 8000 Hz over nine points within 30 cm.
+*/
+export const seatSigmaDb = {one: 0.35, two: 0.3, several: 0.25} as const;
+
+/** What the band cannot tell of speakers whose data are unlike, dB. Judgement, no source. */
+export const unlikeSigmaDb = 0.3;
 
 /** A test signal in a home is not softer than the one, nor louder than the other, dB. */
 export const testSignalDb = {least: 30, most: 130} as const;

@@ -1,4 +1,3 @@
-import {leastMasterChangeDb} from '../profile/practice.ts';
 import {formatNumber, formatSigned} from '../profile/units/decimalText.ts';
 import type {Solution} from '../study/calibration/result.ts';
 
@@ -7,11 +6,11 @@ What to do with the master volume, as a sentence; nothing where it is not known.
 value: taken at its word it could be far too loud.
 */
 export function masterSentence({
-	masterVolumeChangeDb: change,
+	masterVolumeTurnDb: change,
 	masterVolumeDb: value,
-}: Pick<Solution, 'masterVolumeChangeDb' | 'masterVolumeDb'>): string | undefined {
+}: Pick<Solution, 'masterVolumeTurnDb' | 'masterVolumeDb'>): string | undefined {
 	if (change === undefined) return undefined;
-	if (Math.abs(change) < leastMasterChangeDb) return 'Master volume: leave it as it is.';
+	if (change === 0) return 'Master volume: leave it as it is.';
 	const to = value === undefined ? '' : `, to ${formatSigned(value, 1)} dB`;
 	return `Master volume: turn it ${change > 0 ? 'up' : 'down'} by ${formatNumber(Math.abs(change), 1)} dB${to}.`;
 }

@@ -55,6 +55,7 @@ export function exampleSolution(changes: Partial<Solution> = {}): Solution {
 			},
 		],
 		masterVolumeChangeDb: 0.4,
+		masterVolumeTurnDb: 0,
 		worstTimingErrorMs: 0.08,
 		worstLevelErrorDb: 0.4,
 		remarks: [],

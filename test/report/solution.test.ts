@@ -33,12 +33,8 @@ test('`solutionText` shows exact values and notes only when asked', () => {
 });
 
 test('`solutionText` says which way to turn the master volume', () => {
-	const text = (masterVolumeChangeDb: number) =>
-		solutionText(
-			demo,
-			{...solution, masterVolumeChangeDb, masterVolumeDb: -20},
-			{lengthUnit: 'm', width: 80},
-		);
+	const text = (masterVolumeTurnDb: number) =>
+		solutionText(demo, {...solution, masterVolumeTurnDb, masterVolumeDb: -20}, {lengthUnit: 'm', width: 80});
 	expect(text(1.5)).toContain('Master volume: turn it up by 1.5 dB, to −20.0 dB.');
 	expect(text(-0.5)).toContain('Master volume: turn it down by 0.5 dB, to −20.0 dB.');
 	expect(text(0)).toContain('Master volume: leave it as it is.');

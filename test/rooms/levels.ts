@@ -2,6 +2,7 @@ import type {Point} from './physics/box.ts';
 import {type MainId, mainIds} from './places.ts';
 import {askedLevels, solvedTrims} from './product.ts';
 import {beginSession, take, tapeDistances} from './session.ts';
+import {isMainId} from './sound.ts';
 import type {World} from './world.ts';
 
 /** The ear and places up to 30 cm to its sides, before and behind it: what a seat hears. */
@@ -31,18 +32,35 @@ function heardDb(world: World, id: MainId): number {
 }
 
 /** A trim against what the seat hears, both against the mean of all channels, dB. */
-export type TrimError = {readonly errorDb: number; readonly sigmaDb: number};
+export type TrimError = {readonly errorDb: number; readonly sigmaDb: number; readonly points: number};
 
-/** Trims after one first round with one reading each, before the receiver's steps. */
-export function trimErrors(world: World): TrimError[] {
+/** Where the meter stands for the points that the product asks for: ear, left, right, forward, back. */
+const pointsRead = ([x, y, z]: Point): Point[] => [
+	[x, y, z],
+	[x - 0.3, y, z],
+	[x + 0.3, y, z],
+	[x, y - 0.3, z],
+	[x, y + 0.3, z],
+];
+
+/**
+Trims after one first round with one reading each, before the receiver's steps.
+
+@param points - How many points around the seat are read of each speaker: 1, 3 or 5.
+*/
+export function trimErrors(world: World, points: number): TrimError[] {
 	const session = beginSession(world);
 	tapeDistances(session);
-	for (const asked of askedLevels()) take(session, asked);
+	for (const [index, point] of pointsRead(world.places.seat).slice(0, points).entries()) {
+		const asked = askedLevels().filter(({source}) => index === 0 || source.every(isMainId));
+		for (const one of asked) take(session, index === 0 ? one : {...one, extra: {point: index + 1}}, {point});
+	}
+
 	const trims = solvedTrims(session.profile);
 	const sums = mainIds.flatMap(id => {
 		const trim = trims.get(id);
 		return trim ? [{level: trim.exactDb + heardDb(world, id), sigmaDb: trim.sigmaDb}] : [];
 	});
 	const mean = sums.reduce((sum, {level}) => sum + level, 0) / sums.length;
-	return sums.map(({level, sigmaDb}) => ({errorDb: level - mean, sigmaDb}));
+	return sums.map(({level, sigmaDb}) => ({errorDb: level - mean, sigmaDb, points}));
 }

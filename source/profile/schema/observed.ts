@@ -72,6 +72,15 @@ export const meterReading = z.looseObject({
 		.union([z.string().min(1).max(60), z.array(z.string().min(1).max(60)).min(1).max(64)])
 		.describe('A channel, a sub, several of them at once, or `background`.'),
 	seat: z.string().min(1).max(60).describe('The seat where the meter or microphone was.'),
+	point: z
+		.number()
+		.int()
+		.min(1)
+		.max(5)
+		.optional()
+		.describe(
+			'Which of up to five points around the seat: 1 is the ear (where not given), then 30 cm to its left, to its right, forward and back.',
+		),
 	decibels: decibels.describe('What the meter showed, dB.'),
 	weighting: z.enum(['A', 'C', 'Z']).describe('Weighting of the meter.'),
 	signal: signal.optional().describe('What played; the usual noise where not given.'),

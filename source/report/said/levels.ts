@@ -68,6 +68,10 @@ export const levelSentences: Sentences<LevelFacts> = {
 		'read together only, so they are moved together',
 		'Read each one alone to match them.',
 	],
+	'sub-far-off': ({turnDb, missingDb}) => [
+		`${db(Math.abs(missingDb))} too ${missingDb > 0 ? 'soft' : 'loud'} for any entry to mend`,
+		`Before anything else turn its own level knob ${turnDb > 0 ? 'up' : 'down'} by about ${db(Math.abs(turnDb), 0)}, then read it again; no other channel is moved to meet it.`,
+	],
 	'master-volume': ({changeDb, isHeard}) =>
 		isHeard
 			? [

@@ -77,8 +77,10 @@ export type Solution = {
 	readonly levelSeats: readonly string[];
 	/** Low-pass of the LFE channel, where the receiver has choices. */
 	readonly lfeLowPassHertz?: number;
-	/** What to change at the master volume because trims only match channels to each other, dB. */
+	/** What trims leave in common, for they only match channels to each other: a change of the master volume, dB. */
 	readonly masterVolumeChangeDb?: number;
+	/** How far to turn it: 0 where that is less than the box can do, or anybody hears, dB. */
+	readonly masterVolumeTurnDb?: number;
 	/** The master volume after that change, where the readings say at which one they were taken, dB. */
 	readonly masterVolumeDb?: number;
 	/** Worst pairwise timing error that rounding and limits leave, ms. */

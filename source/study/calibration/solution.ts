@@ -17,7 +17,7 @@ export function assembled(bench: Bench, worked: Worked): Solution {
 	const ids = [...new Set<ChannelId>([...profile.channels.map(({id}) => id), ...feeds.keys()])];
 	const masterVolumeDb =
 		trimmed && levels.usualMasterDb !== undefined
-			? levels.usualMasterDb + trimmed.masterVolumeChangeDb
+			? levels.usualMasterDb + trimmed.masterVolumeTurnDb
 			: undefined;
 	return {
 		seat: seat.id,
@@ -29,6 +29,7 @@ export function assembled(bench: Bench, worked: Worked): Solution {
 		...defined({
 			lfeLowPassHertz: crossovers.lfeLowPassHertz,
 			masterVolumeChangeDb: trimmed?.masterVolumeChangeDb,
+			masterVolumeTurnDb: trimmed?.masterVolumeTurnDb,
 			masterVolumeDb,
 			worstTimingErrorMs: arrivals.size > 0 ? timed.worstErrorMs : undefined,
 			worstLevelErrorDb: trimmed?.worstErrorDb,

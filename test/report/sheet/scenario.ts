@@ -76,6 +76,7 @@ export const solution: Solution = {
 	subs: [],
 	outputs: [],
 	masterVolumeChangeDb: -3,
+	masterVolumeTurnDb: -3,
 	remarks: [finding('problem', 'level-missing', ['FR'], {seat: 'sofa'})],
 };
 

@@ -32,6 +32,8 @@ export type LevelFacts = {
 	'subs-beyond-coherent': {readonly excessDb: number};
 	'subs-against-each-other': {readonly lackDb: number};
 	'subs-not-matched': NoFacts;
+	/** No entry brings it to its level: how far to turn its own knob so that its trim comes to about 0, and what entries lack. */
+	'sub-far-off': {readonly turnDb: number; readonly missingDb: number};
 	'master-volume': {readonly changeDb: number; readonly isHeard: boolean};
 	'level-spread-does-not-fit': {
 		readonly rangeDb: number;

@@ -61,6 +61,7 @@ export function levelOverSeats(
 			sigmaDb: together(({sigmaDb}) => sigmaDb),
 			singleSigmaDb: together(({singleSigmaDb}) => singleSigmaDb),
 			repeats: Math.min(...levels.map(({level}) => level.repeats)),
+			points: Math.min(...levels.map(({level}) => level.points)),
 			spreadDb: Math.max(...levels.map(({level}) => level.spreadDb)),
 			backgroundCorrectionDb: Math.min(...levels.map(({level}) => level.backgroundCorrectionDb)),
 			weightingCorrectionDb,

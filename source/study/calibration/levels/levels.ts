@@ -30,6 +30,8 @@ export type SeatLevel = LevelResult & {
 	/** Trim in force for the latest reading, dB. */
 	readonly gainInForceDb: number;
 	readonly singleSigmaDb: number;
+	/** Points around the seat that were read. */
+	readonly points: number;
 	readonly remarks: readonly LevelFinding[];
 };
 
@@ -53,14 +55,15 @@ type Group = {
 	readonly spectrum: TestSpectrum;
 	readonly gainDb: number;
 	readonly masterDb: number;
+	readonly point: number;
 };
 
 /**
-Level of a source at a seat from its repeats.
+Level of a source at a seat from its repeats, at one point or the mean of several around it.
 
 Readings under the same conditions are averaged on energy, then the background is taken out, then the weighting is
 corrected for the signal's band, then the meter's offset added; groups under different settings are brought to no trim
-and the common master volume before they are averaged.
+and the common master volume before they are averaged. Points count alike, however often each was read.
 
 @returns `undefined` where there is no reading, or the background drowns all of them; `remarks` tells.
 */
@@ -95,19 +98,20 @@ export function seatLevel(
 	});
 	if (used.length === 0) return {remarks};
 
-	const counts = used.map(({group}) => group.values.length);
-	const repeats = counts.reduce((sum, count) => sum + count, 0);
-	const alike = used.flatMap(({group, shiftDb}) => group.values.map(value => value + shiftDb));
-	const atZeroTrimDb = energyMean(
-		used.map(entry => entry.atZeroTrimDb),
-		counts,
+	const repeats = used.reduce((sum, {group}) => sum + group.values.length, 0);
+	const points = byPoint(
+		used.map(({group: {point, values}, shiftDb}) => ({point, values: values.map(value => value + shiftDb)})),
 	);
+	const alike = points.flat();
+	const atZeroTrimDb = energyMean(points.map(values => energyMean(values)));
 	const last = used.at(-1)!;
 	const factor = Math.max(...used.map(({corrected}) => corrected.sigmaFactor));
-	const singleSigmaDb = pooledSigma(priorSigma, alike) * factor;
+	const singleSigmaDb = pooledSigma(priorSigma, points) * factor;
 	// An error of the background itself moves the corrected level by (factor − 1) of it.
 	const sigmaDb = combinedSigma(singleSigmaDb / Math.sqrt(repeats), (factor - 1) * priorSigma);
-	remarks.push(...levelSpreadFindings(subject, alike, last.shiftDb, priorSigma));
+	// Points differ by what the room does; only repeats at one of them should agree.
+	for (const values of points)
+		remarks.push(...levelSpreadFindings(subject, values, last.shiftDb, priorSigma));
 	return {
 		remarks,
 		level: {
@@ -117,6 +121,7 @@ export function seatLevel(
 			sigmaDb,
 			singleSigmaDb,
 			repeats,
+			points: points.length,
 			spreadDb: spread(alike),
 			backgroundCorrectionDb: last.corrected.correctionDb,
 			weightingCorrectionDb: last.weightingDb === 0 ? 0 : -last.weightingDb,
@@ -128,10 +133,24 @@ export function seatLevel(
 /**
 What is known of the meter beforehand and what the repeats show, together: the more repeats, the more they count.
 */
-function pooledSigma(priorSigma: number, values: readonly number[]): number {
-	const freedom = values.length - 1;
-	const squares = meterPriorFreedom * priorSigma ** 2 + freedom * sampleDeviation(values) ** 2;
-	return Math.sqrt(squares / (meterPriorFreedom + freedom));
+function pooledSigma(priorSigma: number, points: ReadonlyArray<readonly number[]>): number {
+	let freedom = meterPriorFreedom;
+	let squares = meterPriorFreedom * priorSigma ** 2;
+	for (const values of points) {
+		freedom += values.length - 1;
+		squares += (values.length - 1) * sampleDeviation(values) ** 2;
+	}
+
+	return Math.sqrt(squares / freedom);
+}
+
+/** Levels by the point that they were read at. */
+function byPoint(
+	groups: ReadonlyArray<{readonly point: number; readonly values: readonly number[]}>,
+): number[][] {
+	const points = new Map<number, number[]>();
+	for (const {point, values} of groups) points.set(point, [...(points.get(point) ?? []), ...values]);
+	return [...points.values()];
 }
 
 /** The group of the latest reading comes last. */
@@ -144,11 +163,12 @@ function grouped(
 	const groups: Group[] = [];
 	let group: Group | undefined;
 	for (const reading of readings) {
-		const {weighting} = reading;
+		const {weighting, point = 1} = reading;
 		const gainDb = context.gainInForce(reading, source);
 		const masterDb = context.masterOf(reading);
 		const spectrum = reading.signal ?? usualSpectrum;
 		const isAlike = (other: Group) =>
+			other.point === point &&
 			other.weighting === weighting &&
 			other.gainDb === gainDb &&
 			other.masterDb === masterDb &&
@@ -156,7 +176,7 @@ function grouped(
 		if (!group || !isAlike(group)) {
 			group = groups.find(isAlike);
 			if (!group) {
-				group = {values: [], weighting, spectrum, gainDb, masterDb};
+				group = {values: [], weighting, spectrum, gainDb, masterDb, point};
 				groups.push(group);
 			}
 		}

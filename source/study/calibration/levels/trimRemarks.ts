@@ -12,7 +12,7 @@ const leastToldChangeDb = 0.05;
 export function trimRemarks({rounding, errors}: Shared, own: Control, changeDb: number): LevelFinding[] {
 	const remarks: LevelFinding[] = [];
 	if (Math.abs(changeDb) >= leastToldChangeDb) {
-		const kind = Math.abs(changeDb) >= leastMasterChangeDb ? 'advice' : 'note';
+		const kind = Math.abs(changeDb) >= Math.max(leastMasterChangeDb, own.step) ? 'advice' : 'note';
 		const facts = {changeDb, isHeard: kind === 'advice'};
 		remarks.push(finding(kind, 'master-volume', [], facts));
 	}

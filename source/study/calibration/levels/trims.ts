@@ -1,12 +1,15 @@
 import {control, receiverOf} from '../../../profile/ask/boxes.ts';
 import {channelOffsetOf} from '../../../profile/ask/channelOffset.ts';
 import {subsByFeed} from '../../../profile/ask/subs.ts';
+import {leastMasterChangeDb} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {median} from '../../../science/numeric/statistics.ts';
+import {combinedSigma, median} from '../../../science/numeric/statistics.ts';
 import type {Dialled} from '../result.ts';
 import {type Branch, type Feed, type Line, shareAndRound} from '../steps.ts';
 import type {LevelFinding} from './facts.ts';
 import type {SeatLevel} from './levels.ts';
+import {commonNeedDb, reachedNeeds} from './ownKnob.ts';
+import {seatTermDb} from './seatTerm.ts';
 import type {SubNeed} from './subs.ts';
 import {trimRemarks} from './trimRemarks.ts';
 
@@ -18,7 +21,10 @@ export type TrimResult = {
 	readonly outputs: ReadonlyMap<string, Dialled>;
 	/** Stepped total minus wanted total minus the common offset, by channel, output or feed, dB. */
 	readonly errors: ReadonlyMap<string, number>;
+	/** What trims leave in common, the other way round. */
 	readonly masterVolumeChangeDb: number;
+	/** How far to turn the master volume: 0 where that is less than the box can do, or anybody hears. */
+	readonly masterVolumeTurnDb: number;
 	readonly worstErrorDb: number;
 	readonly fits: boolean;
 	readonly remarks: readonly LevelFinding[];
@@ -29,7 +35,8 @@ Trims that bring every channel to the target: `trim in force + target − level`
 
 Only differences are the trims' business; what they leave in common goes to the master volume. Where all trims can reach
 the target they do, and the remainder is less than a step. Where they cannot, the master volume has to move anyway, and
-the answer with the smallest change from the trims in force is taken.
+the answer with the smallest change from the trims in force is taken. A sub that no entry brings to its level is to be
+turned at its own knob, and moves no other channel.
 
 @param levels - Of channels with a speaker.
 @param needs - Of subs.
@@ -50,7 +57,8 @@ export function trims(
 		control: own,
 		current: level.gainInForceDb,
 	}));
-	const feeds = feedsOf(profile, needs, own);
+	const reached = reachedNeeds(profile, needs, own, commonNeedDb(lines));
+	const feeds = feedsOf(profile, reached.needs, own);
 	let shiftDb = 0;
 	let shared = shareAndRound(lines, feeds, 'cut', indifferenceDb);
 	if (Math.abs(shared.rounding.offset) > own.step) {
@@ -72,9 +80,10 @@ export function trims(
 		outputs: new Map([...shared.outputs].map(dialled)),
 		errors: new Map([...shared.errors].map(([id, error]) => [id, error - shared.rounding.offset])),
 		masterVolumeChangeDb: offset === 0 ? 0 : -offset,
+		masterVolumeTurnDb: Math.abs(offset) < Math.max(leastMasterChangeDb, own.step) ? 0 : -offset,
 		worstErrorDb: shared.rounding.worstPairwiseError,
 		fits: shared.rounding.fits,
-		remarks: trimRemarks(shared, own, -offset),
+		remarks: [...reached.remarks, ...trimRemarks(shared, own, -offset)],
 	};
 }
 
@@ -117,7 +126,7 @@ function sigmas(
 
 	return id => {
 		const level = levels.get(id);
-		if (level) return level.sigmaDb;
+		if (level) return combinedSigma(level.sigmaDb, seatTermDb(profile, id, level.points));
 		return Math.max(0, ...(bySub.get(id) ?? []).map(sub => needs.get(sub)?.sigmaDb ?? 0));
 	};
 }

@@ -41,7 +41,7 @@ export const situationOf: (profile: Profile) => Situation = derived({measured: m
 function findSituation(profile: Profile): Situation {
 	const set = solvedSettings(profile);
 	const fresh = freshSet(profile);
-	const masterChangeDb = solutionOf(profile).masterVolumeChangeDb;
+	const masterChangeDb = solutionOf(profile).masterVolumeTurnDb;
 	const freshItems = dialItems(profile, fresh, masterChangeDb);
 	if (!set) return undecided(profile, fresh, freshItems);
 	const isCurrent = set.inputsHash !== undefined && isComputedFrom(profile, set.inputsHash);

@@ -26,7 +26,15 @@ export type LevelQuestion = Pick<
 		profile: Profile,
 	) => Pick<
 		MeterReading,
-		'source' | 'seat' | 'signal' | 'round' | 'inForce' | 'addedDelayMs' | 'invertedSources' | 'blendPart'
+		| 'source'
+		| 'seat'
+		| 'point'
+		| 'signal'
+		| 'round'
+		| 'inForce'
+		| 'addedDelayMs'
+		| 'invertedSources'
+		| 'blendPart'
 	>;
 	/** Words on the answer, from the profile that holds it. */
 	readonly hint?: (after: Profile) => string | undefined;

@@ -10,6 +10,7 @@ import type {Stop} from '../stop.ts';
 import {anchorPrompts} from './anchor.ts';
 import {briefNoise, foundPrompts, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
+import {pointPrompts} from './points.ts';
 import {soundPrompt} from './sound.ts';
 
 const mainsNoise: Signal = usualMainsBand;
@@ -28,17 +29,24 @@ where there are several; then, where wanted, the quiet room and the other seats.
 export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 	const reference = referenceSeat(profile);
 	const subs = (profile.subs ?? []).map(({id}) => id);
-	const sources = [...walkingOrder(profile), ...subs];
 	const weighting = weightingOf(profile);
-	const at = (source: string, seat: string, isRequired: boolean) => {
+	const mains = walkingOrder(profile);
+	const sources = [...mains, ...subs];
+	const at = (
+		source: string,
+		seat: string,
+		isRequired: boolean,
+		further?: {point: number; place: string},
+	) => {
 		const isSub = subs.includes(source);
 		return meterPrompt(profile, {
-			id: `meter:${source}:${seat}`,
+			id: further ? `meter:${source}:${seat}:point${further.point}` : `meter:${source}:${seat}`,
 			source,
 			seat,
+			...(further && {point: further.point}),
 			signal: isSub ? bassNoise : mainsNoise,
-			question: `${nameOf(profile, source)} at ${nameOf(profile, seat)}`,
-			about: `Noise on ${nameOf(profile, source)} alone. Meter at ear height, ${weighting}, slow.`,
+			question: `${nameOf(profile, source)} ${further ? further.place : `at ${nameOf(profile, seat)}`}`,
+			about: `Noise on ${nameOf(profile, source)} alone. Meter ${further ? `${further.place}, ` : ''}at ear height, ${weighting}, slow.`,
 			explain: isSub
 				? 'Let the needle settle for ten seconds and take its middle. Bass noise swings more than the rest.'
 				: 'Wait until the figure settles and take its middle. Typed again, it is a repeat and both count.',
@@ -83,6 +91,9 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 				'The room’s own noise is subtracted from the readings. More than 15 dB below them it does not matter.',
 			drawing: held,
 		}),
+		...pointPrompts(profile, reference, (point, place) =>
+			mains.map(source => at(source, reference.id, false, {point, place})),
+		),
 		...seatLevelPrompts(profile, seat => sources.map(source => at(source, seat, false))),
 	];
 }

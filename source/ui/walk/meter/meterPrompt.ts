@@ -9,6 +9,8 @@ export type MeterQuestion = {
 	/** A channel, a sub, several at once, or `background`. */
 	readonly source: string | readonly string[];
 	readonly seat: string;
+	/** Point around the seat, from 2; absent at the ear. */
+	readonly point?: number;
 	readonly signal?: Signal;
 	readonly question: string;
 	readonly about?: string;
@@ -22,7 +24,7 @@ export type MeterQuestion = {
 
 /** A question for a level of the first round, taken with noise. */
 export function meterPrompt(profile: Profile, asked: MeterQuestion): Prompt<Profile> {
-	const {source, seat, signal, ...words} = asked;
+	const {source, seat, signal, point, ...words} = asked;
 	const key = keyOf(source);
 	return levelPrompt(profile, {
 		...words,
@@ -30,12 +32,14 @@ export function meterPrompt(profile: Profile, asked: MeterQuestion): Prompt<Prof
 		isOwn: reading =>
 			reading.round === 'first' &&
 			reading.seat === seat &&
+			(reading.point ?? 1) === (point ?? 1) &&
 			reading.signal?.kind !== 'tone' &&
 			reading.addedDelayMs === undefined &&
 			keyOf(reading.source) === key,
 		made: subject => ({
 			source: typeof source === 'string' ? source : [...source],
 			seat,
+			...(point !== undefined && {point}),
 			...(signal ? {signal} : {}),
 			round: 'first',
 			...inForceNow(subject, source),

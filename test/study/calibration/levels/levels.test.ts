@@ -146,6 +146,8 @@ describe('trims together', () => {
 		const solution = solve(emptyRoom({meter: [level('FL', 74.8), level('FR', 74.8)]}));
 		expect(solution.channels.map(({trimDb}) => trimDb!.stepped)).toEqual([0, 0]);
 		expect(solution.masterVolumeChangeDb).toBeCloseTo(0.2, 9);
+		// Less than the box can do is not asked for.
+		expect(solution.masterVolumeTurnDb).toBe(0);
 	});
 
 	test('a target that no trim reaches is left to the master volume, with the smallest change', () => {
@@ -158,6 +160,7 @@ describe('trims together', () => {
 		);
 		expect(solution.channels.map(({trimDb}) => trimDb!.stepped)).toEqual([0, 2, 0]);
 		expect(solution.masterVolumeChangeDb).toBeCloseTo(30, 9);
+		expect(solution.masterVolumeTurnDb).toBeCloseTo(30, 9);
 		expect(sentence(solution.remarks.find(({code}) => code === 'master-volume'))).toContain(
 			'Turn the master volume up by 30.0 dB',
 		);
@@ -174,6 +177,49 @@ describe('trims together', () => {
 		const told = solution.remarks.find(({code}) => code === 'level-spread-does-not-fit')!;
 		expect(told).toMatchObject({kind: 'problem', about: ['FC']});
 		expect(sentence(told)).toContain('Front centre is 6.0 dB too loud against most others');
+	});
+});
+
+describe('points around a seat', () => {
+	const sigmaOf = (profile: Profile) => channel(profile).trimDb!.sigma!;
+
+	test('points count alike, however often each was read, by their energy', () => {
+		// 10·lg((10^7 + 10^8) / 2) = 77.404 of 70 dB, read three times, and 80 dB.
+		const profile = emptyRoom({
+			meter: [level('FL', 70), level('FL', 70), level('FL', 70), level('FL', 80, {point: 2})],
+		});
+		expect(channel(profile).level!.decibels).toBeCloseTo(77.404, 3);
+	});
+
+	test('points that differ are no odd one out, and no sign of a meter that scatters', () => {
+		const profile = emptyRoom({meter: [level('FL', 72), level('FL', 77, {point: 2})]});
+		expect(channel(profile).remarks.map(({code}) => code)).not.toContain('level-spread');
+		expect(channel(profile).level!.sigmaDb).toBeCloseTo(0.5 / Math.SQRT2, 9);
+	});
+
+	test('the ± of a trim holds what the points cannot tell of the seat', () => {
+		const points = (count: number) =>
+			emptyRoom({
+				meter: Array.from({length: count}, (_, index) =>
+					level('FL', 75, index === 0 ? {} : {point: index + 1}),
+				),
+			});
+		expect(sigmaOf(points(1))).toBeCloseTo(Math.hypot(0.5, 0.35), 9);
+		expect(sigmaOf(points(3))).toBeCloseTo(Math.hypot(0.5 / Math.sqrt(3), 0.25), 2);
+		expect(sigmaOf(points(5))).toBeLessThan(sigmaOf(points(3)));
+	});
+
+	test('of a speaker unlike the first one the ± is wider', () => {
+		const meter = [level('FL', 75), level('FR', 75)];
+		const profile = emptyRoom({
+			channels: [
+				{id: 'FL', speaker: {lowLimitHertz: 45}},
+				{id: 'FR', speaker: {lowLimitHertz: 80}},
+			],
+			meter,
+		});
+		expect(sigmaOf(profile)).toBeCloseTo(Math.hypot(0.5, 0.35), 9);
+		expect(channel(profile, 'FR').trimDb!.sigma).toBeCloseTo(Math.hypot(0.5, 0.35, 0.3), 9);
 	});
 });
 

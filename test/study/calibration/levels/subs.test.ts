@@ -133,3 +133,27 @@ test('what a reading of both lacks is reckoned against the levels that the subs 
 	const [one, two] = total(profile);
 	expect([one, two]).toEqual([6, -6]);
 });
+
+test('a sub beyond every entry is turned at its own knob, and moves no other channel', () => {
+	// 40 dB too loud: receiver and processor take 32 dB together, 8 are missing.
+	const profile = twoSubs({
+		subs: [{id: 'sub1', name: 'Front sub', fedBy: 'LFE1', processorOutput: 'one'}],
+		meter: [level('FL', 75), level('sub1', 115)],
+	});
+	const solution = solve(profile);
+	expect(solution.channels.find(({id}) => id === 'FL')!.trimDb!.stepped).toBe(0);
+	expect(solution.masterVolumeTurnDb).toBe(0);
+	const told = solution.remarks.find(({code}) => code === 'sub-far-off')!;
+	expect(told).toMatchObject({kind: 'problem', about: ['sub1']});
+	expect((told as {facts: {turnDb: number; missingDb: number}}).facts).toEqual({turnDb: -40, missingDb: -8});
+	expect(settings(profile)).toEqual([-12, -20]);
+});
+
+test('what the master volume makes up for all makes no sub far off', () => {
+	const profile = twoSubs({
+		subs: [{id: 'sub1', name: 'Front sub', fedBy: 'LFE1', processorOutput: 'one'}],
+		meter: [level('FL', 45), level('sub1', 46)],
+	});
+	expect(codes(profile)).not.toContain('sub-far-off');
+	expect(solve(profile).masterVolumeTurnDb).toBeGreaterThan(25);
+});
