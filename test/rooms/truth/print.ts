@@ -25,6 +25,18 @@ function levelLines({levels}: Truth): string[] {
 	];
 }
 
+function levelBars({levels}: Truth): Bar[] {
+	return [1, 3, 5].map(points => ({
+		what: `trims by ${points === 1 ? 'one point' : `${points} points`}: within 1.96 sigma of what the seat hears`,
+		share: shareOf(
+			levels.filter(one => one.points === points),
+			({errorDb, sigmaDb}) => Math.abs(errorDb) <= 1.96 * sigmaDb,
+		),
+		atLeast: 90,
+		atMost: 99,
+	}));
+}
+
 function crossoverLines({crossovers}: Truth): string[] {
 	const other = crossovers.filter(({hertz}) => hertz !== 80);
 	const three = (gain: 'rippleGainDb' | 'lossGainDb') =>
@@ -50,6 +62,7 @@ export function barsOf(truth: Truth): Bar[] {
 		...togetherBars(truth.blend),
 		...proofBars(truth.proof),
 		...tapeBars(truth.tape),
+		...levelBars(truth),
 	].filter(({share}) => share.of > 0);
 }
 
