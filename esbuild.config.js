@@ -104,6 +104,17 @@ const schema = await build({
 	format: 'cjs',
 	write: false,
 });
+// Long work on a thread of its own. It is one file, so that nothing that commands load is cut up for it.
+const work = await build({
+	...common,
+	entryPoints: ['source/work.ts'],
+	outfile: 'dist/work.cjs',
+	format: 'cjs',
+	write: false,
+	define: {...production, 'import.meta.url': '__moduleUrl'},
+	banner: {js: "const __moduleUrl=require('node:url').pathToFileURL(__filename).href;"},
+	plugins: [fewDecoders].map(mustApply),
+});
 const ui = await build({
 	...common,
 	entryPoints: [...drawn].map(file => `source/ui/${file}`),
@@ -137,12 +148,12 @@ if (counts.drawing === 0 || counts.reading === 0)
 
 // Only now, so that a build that fails leaves the last one.
 rmSync(`${root}dist`, {recursive: true, force: true});
-for (const {path, contents} of [...chunks, ...schema.outputFiles, ...ui.outputFiles]) {
+for (const {path, contents} of [...chunks, ...schema.outputFiles, ...work.outputFiles, ...ui.outputFiles]) {
 	mkdirSync(dirname(path), {recursive: true});
 	writeFileSync(path, contents);
 }
 
 chmodSync(`${root}dist/cli.cjs`, 0o755);
-const inputs = [program, schema, ui].flatMap(({metafile}) => Object.keys(metafile.inputs));
+const inputs = [program, schema, work, ui].flatMap(({metafile}) => Object.keys(metafile.inputs));
 writeFileSync(`${root}dist/THIRD-PARTY-NOTICES.txt`, thirdPartyNotices(inputs, root));
 writeFileSync(`${root}dist/profile.schema.json`, `${JSON.stringify(profileSchema, null, '\t')}\n`);

@@ -1,16 +1,15 @@
 import {readSoundFile} from '../platform/soundFile.ts';
 import {Trouble} from '../platform/trouble.ts';
-import {referenceSeat} from '../profile/ask/seats.ts';
 import type {Profile} from '../profile/types.ts';
 import {curveFromText} from '../study/hearing/curveText.ts';
+import type {PlayingName} from '../study/hearing/seatRound.ts';
+import {seatsInOrder} from '../study/hearing/understand.ts';
+import {subGroups} from '../study/hearing/visit.ts';
 
 /** Seats in the order of the spots: those asked for, else the reference seat first. */
 export function seatsFor(profile: Profile, asked: readonly string[] | undefined): string[] {
 	const ids = profile.seats.map(({id}) => id);
-	if (!asked || asked.length === 0) {
-		const first = referenceSeat(profile).id;
-		return [first, ...ids.filter(id => id !== first)];
-	}
+	if (!asked || asked.length === 0) return seatsInOrder(profile);
 
 	const unknown = asked.find(id => !ids.includes(id));
 	if (unknown !== undefined)
@@ -42,4 +41,32 @@ export function microphoneOf(path: string | undefined) {
 			`${path} holds no curve: expected lines with a frequency in hertz and a level in dB, three at least.`,
 		);
 	return {curve, name};
+}
+
+/** What a person says of single playings, by place from 0. */
+export function namesFor(
+	profile: Profile,
+	asked: readonly string[] = [],
+): Readonly<Record<number, PlayingName>> {
+	const most = subGroups(profile).length;
+	const seats = profile.seats.map(({id}) => id);
+	return Object.fromEntries(
+		asked.map(text => {
+			const [, number, seat, changes] = /^(\d+)=([^:]+)(?::(\d+))?$/.exec(text) ?? [];
+			const isSpare = seat === 'spare' && !seats.includes('spare');
+			if (
+				number === undefined ||
+				Number(number) < 1 ||
+				Number(changes ?? 0) > most ||
+				!(isSpare || seats.includes(seat!))
+			)
+				throw new Trouble(
+					`--playing ${text}: expected the number of a playing, =, and spare or a seat (${seats.join(', ')}), which a colon and how many groups of subs were changed, 0 to ${most}, may follow.`,
+				);
+			const name: PlayingName = isSpare
+				? {isSpare}
+				: {seat: seat!, ...(changes !== undefined && {changes: Number(changes)})};
+			return [Number(number) - 1, name] as const;
+		}),
+	);
 }

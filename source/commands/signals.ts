@@ -9,9 +9,9 @@ import type {RoundSize} from '../study/hearing/roundCode.ts';
 import {plannedPlayings, subGroups} from '../study/hearing/visit.ts';
 import {planSignals} from '../study/playing/plan.ts';
 import {signalRenderer} from '../study/playing/render.ts';
-import {loudnessLoop, roundContent, roundFile} from '../study/playing/roundFile.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
+import {loopName, writeRoundFile} from './writeRound.ts';
 
 export const command: Command = {
 	name: 'signals',
@@ -86,18 +86,19 @@ const anyTwo = {channels: [{id: 'FL'}, {id: 'FR'}]} as const;
 function writeRound(context: CommandContext, profile: Profile | undefined, folder: string): ExitCode {
 	const {flags, out} = context;
 	const size = profile ? (flags.size as RoundSize) : 'two';
-	const file = roundFile(profile ?? (anyTwo as unknown as Pick<Profile, 'channels'>), size);
-	const loop = 'round-loudness.wav';
-	const write = outputFolder(folder, [file.file, loop], flags.force === true);
-	write(loop, waveFile(loudnessLoop(file)));
-	write(file.file, waveFile(roundContent(file)));
+	const file = writeRoundFile(
+		profile ?? (anyTwo as unknown as Pick<Profile, 'channels'>),
+		size,
+		folder,
+		flags.force === true,
+	);
 	const groups = profile ? subGroups(profile) : [];
 	const seats = profile
 		? [referenceSeat(profile), ...profile.seats.filter(seat => seat !== referenceSeat(profile))].map(
 				({id}) => id,
 			)
 		: ['seat'];
-	const visit = {file, loop, groups, playings: plannedPlayings(seats, groups)};
+	const visit = {file, loop: loopName, groups, playings: plannedPlayings(seats, groups)};
 	out(
 		flags.json
 			? JSON.stringify({folder, ...visit}, null, 2)

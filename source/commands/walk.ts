@@ -1,6 +1,7 @@
 import {findProfile} from '../platform/profiles/find.ts';
 import {Trouble} from '../platform/trouble.ts';
 import {appFiles} from './appFiles.ts';
+import {appRecordings} from './appRecordings.ts';
 import {type Command, exitCode} from './command.ts';
 import {folderOf, profileFolders, profileFrom} from './profileArgument.ts';
 
@@ -8,6 +9,13 @@ export const command: Command = {
 	name: 'walk',
 	summary: 'Walk the round at the seat, question by question',
 	takes: '[PROFILE]',
+	flags: {
+		recordings: {
+			type: 'string',
+			value: 'DIR',
+			help: 'Folder where recordings of a round arrive; Downloads where not given',
+		},
+	},
 	examples: [
 		['roomtare walk', 'opens the app; go on with a profile or begin one'],
 		['roomtare walk cellar-2026', 'goes on where this round stopped'],
@@ -33,7 +41,12 @@ export const command: Command = {
 		const copied = isShipped ? files.copy(found!) : undefined;
 		if (copied && !copied.ok) throw new Trouble(copied.text);
 		const file = copied?.ok ? copied.file : found;
-		const {code, said} = await openApp({files, now: context.now, ...(file !== undefined && {file})});
+		const {code, said} = await openApp({
+			files,
+			recordings: appRecordings(context.flags.recordings as string | undefined),
+			now: context.now,
+			...(file !== undefined && {file}),
+		});
 		for (const line of said) context.say(line);
 		return code === 0 ? exitCode.fine : exitCode.interrupted;
 	},

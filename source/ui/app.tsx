@@ -3,6 +3,7 @@ import {useCallback, useEffect, useSyncExternalStore} from 'react';
 import {type Press, pressesOf} from './keys/press.ts';
 import {CompareView} from './screens/compareView.tsx';
 import {CreateView} from './screens/createView.tsx';
+import {HearingView} from './screens/hearingView.tsx';
 import {HistoryView} from './screens/historyView.tsx';
 import {HomeView} from './screens/homeView.tsx';
 import type {Screen} from './screens/screen.ts';
@@ -12,6 +13,8 @@ import {useWindowSize} from './terminal/useWindowSize.ts';
 
 /** How long the place of the walk may rest before it is written: arrows held down write once, not each time. */
 const restMs = 250;
+/** How often the watched folder is looked into. */
+const lookMs = 1000;
 
 /** The whole interface: one reader of keys, one screen. */
 export function App({session}: {readonly session: Session}) {
@@ -31,6 +34,12 @@ export function App({session}: {readonly session: Session}) {
 		const timer = setTimeout(session.keep, restMs);
 		return () => clearTimeout(timer);
 	}, [screen, session]);
+	const isWatching = screen.kind === 'hearing' && screen.hearing.step === 'arrive';
+	useEffect(() => {
+		if (!isWatching) return;
+		const timer = setInterval(session.look, lookMs);
+		return () => clearInterval(timer);
+	}, [isWatching, session]);
 	useEffect(() => {
 		if (screen.kind === 'left') exit();
 	}, [screen, exit]);
@@ -55,6 +64,8 @@ function ScreenView({
 			return <WalkView screen={screen} size={size} />;
 		case 'compare':
 			return <CompareView screen={screen} size={size} />;
+		case 'hearing':
+			return <HearingView screen={screen} size={size} />;
 		case 'left':
 			return (
 				<Box>

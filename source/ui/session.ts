@@ -1,4 +1,5 @@
 import type {Press} from './keys/press.ts';
+import {look, tellHearing} from './screens/hearingOrders.ts';
 import {openHome} from './screens/home.ts';
 import {openWalk} from './screens/openWalk.ts';
 import {keep, pressAll, rescue} from './screens/press.ts';
@@ -11,6 +12,8 @@ export type Session = {
 	readonly press: (presses: readonly Press[]) => void;
 	/** Puts on disk what is only in memory. */
 	readonly keep: () => void;
+	/** Looks whether a recording arrived. */
+	readonly look: () => void;
 	/** Ctrl-C, a signal or a fault: keeps everything, in the file or else beside it, and leaves. */
 	readonly interrupt: () => void;
 	readonly wasInterrupted: () => boolean;
@@ -32,9 +35,12 @@ export function startSession(world: World, file?: string): Session {
 		if (next === screen) return;
 		const before = fileOf(screen);
 		if (before !== undefined && before !== fileOf(next)) world.files.release(before);
+		if (isHearing(screen) && !isHearing(next)) world.recordings?.stop();
 		screen = next;
 		for (const listener of listeners) listener();
 	};
+
+	world.recordings?.onNews(news => set(tellHearing(screen, news)));
 
 	return {
 		screen: () => screen,
@@ -44,6 +50,9 @@ export function startSession(world: World, file?: string): Session {
 		},
 		press: presses => set(pressAll(screen, presses, world)),
 		keep: () => set(keep(screen, world)),
+		look: () => {
+			if (screen.kind === 'hearing') set(look(screen, world));
+		},
 		interrupt() {
 			if (screen.kind === 'left') return;
 			isInterrupted = true;
@@ -55,9 +64,14 @@ export function startSession(world: World, file?: string): Session {
 	};
 }
 
+/** Whether recordings are being heard, or wait to be taken. */
+function isHearing(screen: Screen): boolean {
+	return screen.kind === 'hearing' || (screen.kind === 'walk' && screen.hearing !== undefined);
+}
+
 /** The file that a screen works on. */
 function fileOf(screen: Screen): string | undefined {
-	if (screen.kind === 'compare') return screen.back?.file;
+	if (screen.kind === 'compare' || screen.kind === 'hearing') return screen.back?.file;
 	return screen.kind === 'walk' ? screen.file : undefined;
 }
 

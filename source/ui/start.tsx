@@ -1,7 +1,10 @@
 import type {Files} from './files.ts';
+import type {Recordings} from './recordings.ts';
 
 export type Start = {
 	readonly files: Files;
+	/** Absent where no recording can be reached. */
+	readonly recordings?: Recordings;
 	/** Opens the walk of this profile at once; without it the home screen is shown. */
 	readonly file?: string;
 	readonly now: () => Date;
@@ -22,6 +25,7 @@ Everything that was answered is on disk when it returns, whichever way it was le
 */
 export async function openApp({
 	files,
+	recordings,
 	file,
 	now,
 	stdin = process.stdin,
@@ -34,7 +38,7 @@ export async function openApp({
 		import('./app.tsx'),
 		import('./session.ts'),
 	]);
-	const session = startSession({files, now}, file);
+	const session = startSession({files, now, ...(recordings && {recordings})}, file);
 	const instance = render(<App session={session} />, {
 		stdin,
 		stdout,

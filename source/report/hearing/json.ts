@@ -1,13 +1,12 @@
 import type {Profile} from '../../profile/types.ts';
-import type {HeardOffers} from '../../study/hearing/againstTape.ts';
-import type {HeardLine} from '../../study/hearing/heardPlaying.ts';
+import type {ShownLine} from '../../study/hearing/shown.ts';
 import {saidJson} from '../said/json.ts';
 import {sayIn} from '../said/say.ts';
 import type {HeardText} from './text.ts';
 
 /** What was heard as JSON for scripts; impulse responses and curves are left to the profile. */
-export function heardJson(profile: Profile, heard: HeardText, offers: HeardOffers | undefined): string {
-	const {files, rows, rounds, findings, blend, isTaken} = heard;
+export function heardJson(profile: Profile, heard: HeardText): string {
+	const {files, rows, rounds, findings, offers, blend, isTaken} = heard;
 	return saidJson(
 		{
 			files,
@@ -23,9 +22,9 @@ export function heardJson(profile: Profile, heard: HeardText, offers: HeardOffer
 				peak: playing.peak,
 				findings: [...playing.findings, ...own],
 			})),
-			seats: rounds.map(({seat, base, apart}) => ({
+			seats: rounds.map(({seat, base, isApart}) => ({
 				seat,
-				isToldApart: apart !== undefined,
+				isToldApart: isApart,
 				lines: base.playing.lines.map(lineJson),
 			})),
 			findings,
@@ -48,7 +47,7 @@ function lineJson({
 	noiseBelowDb,
 	decays,
 	clarity,
-}: HeardLine) {
+}: ShownLine) {
 	return {
 		channel,
 		arrivalMs: delayMs,

@@ -29,7 +29,13 @@ export function touchWords(named: Named, {touch, isBack}: PlannedPlaying): strin
 }
 
 /** The sheet of a recorded round: what was written, what to switch off, how to play and record it, in which order. */
-export function roundSheetLines(named: Named, visit: RoundVisit, folder: string, width: number): string[] {
+export function roundSheetLines(
+	named: Named,
+	visit: RoundVisit,
+	folder: string | undefined,
+	width: number,
+	then = 'Then: roomtare hear PROFILE RECORDING...',
+): string[] {
 	const {file, loop, playings} = visit;
 	const {round} = file;
 	const seconds = formatNumber(round.seconds, 0);
@@ -40,7 +46,7 @@ export function roundSheetLines(named: Named, visit: RoundVisit, folder: string,
 	const perSeat = playings.length / seats.length;
 	return [
 		...wrap(
-			`Written to ${folder}: ${file.file}, ${seconds} s, ${round.channels.length} of ${file.places.length} channels sound, 48 kHz, 24 bit, sweeps at −20 dBFS; and ${loop}, to set the loudness.`,
+			`${folder === undefined ? '' : `Written to ${folder}: `}${file.file}, ${seconds} s, ${round.channels.length} of ${file.places.length} channels sound, 48 kHz, 24 bit, sweeps at −20 dBFS; and ${loop}, to set the loudness.`,
 			width,
 		),
 		...(file.leftOut.length > 0
@@ -85,6 +91,6 @@ export function roundSheetLines(named: Named, visit: RoundVisit, folder: string,
 			`The file opens with faint noise and one short burst from each speaker, ${first} first; then chirps, soft sweeps, and the sweeps that count.`,
 			width,
 		),
-		...wrap('Then: roomtare hear PROFILE RECORDING...', width),
+		...wrap(then, width),
 	];
 }

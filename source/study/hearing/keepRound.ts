@@ -84,12 +84,17 @@ function lineResponse(
 	} as const) as KeptResponse;
 }
 
-/** Recordings and responses of seats as they are kept in a profile, digests left out. */
+/**
+Recordings and responses of seats as they are kept in a profile, digests left out.
+
+@param isWanted - Whether a seat's line is taken.
+*/
 export function keptRound(
 	rows: readonly PlayingRow[],
 	rounds: readonly SeatRound[],
 	recordedIn: (row: PlayingRow) => RecordedIn,
 	idOf: (row: PlayingRow) => string,
+	isWanted: (seat: string, channel: string) => boolean = () => true,
 ): {readonly recordings: Recording[]; readonly responses: KeptResponse[]} {
 	const recordings = rows
 		.filter(({isUsed, seat}) => isUsed && seat !== undefined)
@@ -107,18 +112,22 @@ export function keptRound(
 	const responses = rounds.flatMap(({seat, base, apart, groups}) => {
 		const id = idOf(base);
 		const {round} = recordedIn(base);
-		const own = base.playing.lines.map(line => lineResponse(line, seat, id, round));
+		const own = base.playing.lines
+			.filter(({channel}) => isWanted(seat, channel))
+			.map(line => lineResponse(line, seat, id, round));
 		if (!apart) return own;
 		const common = {seat, recording: id, round};
 		const upToHertz = 300;
-		const mains = [...apart.mains].map(
-			([source, response]): KeptResponse => ({
-				source,
-				part: 'main',
-				...common,
-				points: keptPoints(response, upToHertz),
-			}),
-		);
+		const mains = [...apart.mains]
+			.filter(([source]) => isWanted(seat, source))
+			.map(
+				([source, response]): KeptResponse => ({
+					source,
+					part: 'main',
+					...common,
+					points: keptPoints(response, upToHertz),
+				}),
+			);
 		const subs = [...apart.groups].map(([group, {mean, scatterDb}]): KeptResponse => {
 			const ids = groups.find(each => each.id === group)!.subs;
 			return {

@@ -3,6 +3,7 @@ import {type Separated, type StateChange, separate} from './apart/separate.ts';
 import type {HearingFinding} from './facts.ts';
 import type {HeardPlaying} from './heardPlaying.ts';
 import {type HeardState, stateAgainst} from './heardState.ts';
+import {isSpoiled, spoiledLines} from './soundness.ts';
 import {shiftBetween, spotsOf} from './spots.ts';
 import type {SubGroup} from './visit.ts';
 
@@ -20,6 +21,18 @@ export type PlayingRow = {
 	readonly isUsed: boolean;
 	readonly findings: readonly HearingFinding[];
 };
+
+/** What a person says of a playing, in place of what its sound says. */
+export type PlayingName = {
+	/** Not to be used. */
+	readonly isSpare?: boolean;
+	readonly seat?: string;
+	/** How many groups of subs had been changed, in their order; 0 is as it stands. */
+	readonly changes?: number;
+};
+
+/** By place among all playings. */
+export type PlayingNames = Readonly<Record<number, PlayingName>>;
 
 /** What was recorded at one seat. */
 export type SeatRound = {
@@ -40,37 +53,91 @@ const levelChangeDb = 1;
 Sorts playings by what they are: which seat, which state of the subs, which are spare.
 
 Seats are taken in their order, one a spot of the microphone. At the first as it stands comes first and each group is changed
-in turn; the next seat takes the changes back, so that as it stands comes last.
+in turn; the next seat takes the changes back, so that as it stands comes last. A playing that something spoils is spare.
+
+@param names - What a person said of single playings; it stands above what is read from the sound.
 */
 export function seatRounds(
 	playings: readonly HeardPlaying[],
 	seats: readonly string[],
 	groups: readonly SubGroup[],
+	names: PlayingNames = {},
 ): {readonly rows: PlayingRow[]; readonly rounds: SeatRound[]} {
-	const rows: PlayingRow[] = [];
+	const numbered = playings.map(
+		(playing, index): NumberedPlaying => ({index, playing, name: names[index] ?? {}}),
+	);
+	const rows = numbered
+		.filter(({name}) => name.isSpare)
+		.map(
+			(each): PlayingRow => ({
+				...rowOf(each),
+				state: {kind: 'unknown'},
+				changed: [],
+				isUsed: false,
+				findings: [],
+			}),
+		);
 	const rounds: SeatRound[] = [];
-	for (const [spot, recorded] of spotsOf(playings).entries()) {
-		const seat = seats[spot];
-		const isBack = spot % 2 === 1 && recorded.length === groups.length + 1 && groups.length > 0;
-		const inOrder = isBack ? [...recorded].reverse() : recorded;
-		const understood = spotRows(inOrder, seat, groups, playings);
+	for (const {seat, recorded, isBack} of placed(
+		numbered.filter(({name}) => !name.isSpare),
+		seats,
+		groups.length,
+	)) {
+		const understood = spotRows(isBack ? recorded.toReversed() : recorded, seat, groups);
 		rows.push(...understood);
 		if (seat === undefined) continue;
-		const chain = understood.filter(({isUsed}) => isUsed);
+		const chain = [0, ...groups.keys()].map((_, changes) =>
+			understood.find(({isUsed, changed}) => isUsed && changed.length === changes),
+		);
 		const base = chain[0];
 		if (!base) continue;
-		const changes = changesOf(chain.length - 1, groups);
-		const apart =
-			changes.length > 0
-				? separate(
-						chain.map(({playing}) => playing),
-						changes,
-					)
-				: undefined;
+		const whole = chain.slice(0, groups.length + 1).flatMap(row => row ?? []);
+		const changes = changesOf(whole.length - 1, groups);
+		// One spoiled sweep would enter the mean of what the subs do.
+		const spoiled = spoiledLines(whole.flatMap(({playing}) => playing.findings));
+		const sound = whole.map(({playing}) => ({
+			...playing,
+			lines: playing.lines.filter(({channel}) => !spoiled.has(channel)),
+		}));
+		const apart = changes.length > 0 ? separate(sound, changes) : undefined;
 		rounds.push({seat, base, groups: changes.length > 0 ? groups : [], ...(apart && {apart})});
 	}
 
 	return {rows: rows.sort((a, b) => a.index - b.index), rounds};
+}
+
+type NumberedPlaying = {readonly index: number; readonly playing: HeardPlaying; readonly name: PlayingName};
+
+const rowOf = ({index, playing, name}: NumberedPlaying, seat = name.seat) => ({
+	index,
+	playing,
+	...(seat !== undefined && {seat}),
+});
+
+/** Playings by spot of the microphone, each with its seat: the one that a person named, else the next in order. */
+function placed(numbered: readonly NumberedPlaying[], seats: readonly string[], groupCount: number) {
+	const spots = spotsOf(numbered.map(({playing}) => playing)).map(spot =>
+		spot.map(playing => numbered.find(each => each.playing === playing)!),
+	);
+	const taken = new Set(numbered.flatMap(({name}) => name.seat ?? []));
+	const free = seats.filter(seat => !taken.has(seat));
+	const bySeat = new Map<string | number, NumberedPlaying[]>();
+	const put = (key: string | number, each: NumberedPlaying) =>
+		bySeat.set(key, [...(bySeat.get(key) ?? []), each]);
+	for (const [index, spot] of spots.entries()) {
+		// Who names one playing of a spot names the spot; who names several apart tells them apart.
+		const named = spot.find(({name}) => name.seat !== undefined)?.name.seat;
+		for (const each of spot) put(each.name.seat ?? named ?? index, each);
+	}
+
+	return [...bySeat].map(([key, recorded], at) => {
+		const isNamed = recorded.some(({name}) => name.changes !== undefined);
+		return {
+			seat: typeof key === 'string' ? key : free.shift(),
+			recorded,
+			isBack: at % 2 === 1 && !isNamed && recorded.length === groupCount + 1 && groupCount > 0,
+		};
+	});
 }
 
 function changesOf(count: number, groups: readonly SubGroup[]): StateChange[] {
@@ -80,25 +147,31 @@ function changesOf(count: number, groups: readonly SubGroup[]): StateChange[] {
 }
 
 function spotRows(
-	inOrder: readonly HeardPlaying[],
+	inOrder: readonly NumberedPlaying[],
 	seat: string | undefined,
 	groups: readonly SubGroup[],
-	all: readonly HeardPlaying[],
 ): PlayingRow[] {
-	const base = inOrder[0]!;
+	const isFine = ({playing}: NumberedPlaying) => !isSpoiled(playing.findings);
+	const stands =
+		inOrder.find(({name}) => name.changes === 0) ?? inOrder.find(each => isFine(each) && !each.name.changes);
+	const base = (stands ?? inOrder[0]!).playing;
 	let next = 0;
-	return inOrder.map((playing): PlayingRow => {
-		const row = {index: all.indexOf(playing), playing, ...(seat !== undefined && {seat})};
+	return inOrder.map((each): PlayingRow => {
+		const {playing, name} = each;
+		const row = rowOf(each, seat);
+		const isSound = isFine(each) && seat !== undefined;
 		if (playing === base)
-			return {...row, state: {kind: 'as it stands'}, changed: [], isUsed: seat !== undefined, findings: []};
+			return {...row, state: {kind: 'as it stands'}, changed: [], isUsed: isSound, findings: []};
 		const state = stateAgainst(base, playing);
 		const findings = movedFindings(base, playing);
-		const expected = groups.slice(0, next + 1);
-		const fits = next < groups.length && isState(state, expected.length, groups);
-		const isSound = !findings.some(({kind}) => kind === 'problem');
-		if (!fits && state.kind !== 'as it stands') findings.push(finding('doubt', 'heard-state-unknown', []));
-		const isUsed = fits && isSound && seat !== undefined;
-		if (isUsed) next += 1;
+		const count = name.changes ?? next + 1;
+		const expected = groups.slice(0, count);
+		const fits =
+			name.changes === undefined ? next < groups.length && isState(state, count, groups) : count > 0;
+		if (!fits && state.kind !== 'as it stands' && name.changes === undefined)
+			findings.push(finding('doubt', 'heard-state-unknown', []));
+		const isUsed = fits && isSound && !isSpoiled(findings);
+		if (isUsed) next = count;
 		return {...row, state, changed: isUsed ? expected.map(({id}) => id) : [], isUsed, findings};
 	});
 }

@@ -1,6 +1,7 @@
 import type {Press} from '../keys/press.ts';
 import {pressCompare} from './compare.ts';
 import {pressCreate} from './create.ts';
+import {pressHearing} from './hearing.ts';
 import {pressHistory} from './history.ts';
 import {pressHome} from './home.ts';
 import {keepQuietly, rescueWalk} from './save.ts';
@@ -41,6 +42,8 @@ function pressOne(screen: Screen, press: Press, world: World): Screen {
 			return pressWalk(screen, press, world);
 		case 'compare':
 			return pressCompare(screen, press, world);
+		case 'hearing':
+			return pressHearing(screen, press, world);
 		case 'left':
 			return screen;
 	}
@@ -53,6 +56,6 @@ export function keep(screen: Screen, world: World): Screen {
 
 /** Puts on disk what is only in memory when the app is left in a hurry, and tells what went elsewhere or nowhere. */
 export function rescue(screen: Screen, world: World): readonly string[] {
-	const walk = screen.kind === 'compare' ? screen.back : screen;
+	const walk = screen.kind === 'compare' || screen.kind === 'hearing' ? screen.back : screen;
 	return walk?.kind === 'walk' ? rescueWalk(walk, world) : [];
 }

@@ -1,6 +1,8 @@
 import type {LengthUnit, Profile} from '../../profile/types.ts';
 import type {RoomHistory} from '../../study/comparison/history/historyEntry.ts';
 import type {Files, Listed} from '../files.ts';
+import type {HearingState} from '../hearing/state.ts';
+import type {Recordings} from '../recordings.ts';
 import type {OpenPage} from '../walk/page.ts';
 import type {Note, RoundState} from '../walk/state.ts';
 import type {Draft} from './draft.ts';
@@ -70,6 +72,16 @@ export type WalkScreen = {
 	readonly isUnsaved: boolean;
 	/** The prompt that the file on disk would resume at. */
 	readonly keptPromptId?: string;
+	/** A recorded round that was left for the walk; hearing goes on. */
+	readonly hearing?: HearingState;
+};
+
+/** A recorded round, from the file to what is taken of its recordings. */
+export type HearingScreen = {
+	readonly kind: 'hearing';
+	/** The walk that it was opened from, and goes back to. */
+	readonly back: WalkScreen;
+	readonly hearing: HearingState;
 };
 
 export type CompareScreen = {
@@ -95,7 +107,13 @@ export type Screen =
 	| CreateScreen
 	| WalkScreen
 	| CompareScreen
+	| HearingScreen
 	| {readonly kind: 'left'};
 
 /** What the screens reach of the outside. */
-export type World = {readonly files: Files; readonly now: () => Date};
+export type World = {
+	readonly files: Files;
+	readonly now: () => Date;
+	/** Absent where no recording can be reached. */
+	readonly recordings?: Recordings;
+};

@@ -5,9 +5,10 @@ import {pressRound} from '../walk/pressRound.ts';
 import {currentPrompt, reduceRound} from '../walk/state.ts';
 import {doorOf, factsOf, walkRound} from '../walk/stops.ts';
 import {compareWithOlder} from './compareOlder.ts';
+import {openHearing} from './hearing.ts';
 import {openHome} from './home.ts';
 import {keepPlace, saveWalk} from './save.ts';
-import type {CompareScreen, Screen, WalkScreen, World} from './screen.ts';
+import type {Screen, WalkScreen, World} from './screen.ts';
 import {pressTrouble} from './trouble.ts';
 
 /** One key in the walk. Every change of the profile is on disk before this returns, or its refusal is told. */
@@ -24,7 +25,7 @@ function pressCalm(screen: WalkScreen, press: Press, world: World): Screen {
 	if (screen.state.isPlanShown && (press.key === 'enter' || press.key === 'escape'))
 		return {...screen, state: reduceRound(walkRound, screen.state, {kind: 'plan'})};
 	const onPage = pressPage(screen, press, at, world);
-	if (onPage?.kind === 'compare') return onPage;
+	if (onPage && onPage.kind !== 'walk') return onPage;
 	if (onPage) return kept(screen, onPage, world);
 	const {state, isLeaving} = pressRound(walkRound, screen.state, press, at);
 	if (isLeaving) return leave(screen, world);
@@ -89,12 +90,7 @@ export function withPage(screen: WalkScreen): WalkScreen {
 	return {...screen, page: {id: prompt.id, open: door(screen.state.subject)}};
 }
 
-function pressPage(
-	screen: WalkScreen,
-	press: Press,
-	decidedAt: string,
-	world: World,
-): WalkScreen | CompareScreen | undefined {
+function pressPage(screen: WalkScreen, press: Press, decidedAt: string, world: World): Screen | undefined {
 	const {isPlanShown, table, jump, subject} = screen.state;
 	// Keys for a page that something else hides would act unseen.
 	if (isPlanShown || table || jump) return undefined;
@@ -122,6 +118,8 @@ function pressPage(
 
 		case 'compare':
 			return compareWithOlder(there, world) ?? showing(pressed.withoutOlder);
+		case 'hear':
+			return openHearing(there, pressed.round, world);
 		case 'go':
 			return withPage({...there, state: reduceRound(walkRound, there.state, pressed)});
 		case 'next':

@@ -31,6 +31,8 @@ export type PagePress<State> =
 	  }
 	/** To the comparison with an older profile; the state to stay in where there is none. */
 	| {readonly kind: 'compare'; readonly withoutOlder: State}
+	/** To a recorded round. */
+	| {readonly kind: 'hear'; readonly round: 'first' | 'proof'}
 	| {readonly kind: 'next'}
 	| {readonly kind: 'previous'};
 

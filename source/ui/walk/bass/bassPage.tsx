@@ -1,13 +1,18 @@
 import {useIsScreenReaderEnabled} from 'ink';
 import {memo, useMemo} from 'react';
 import type {Profile} from '../../../profile/types.ts';
+import type {Binding} from '../../keys/binding.ts';
+import {commandOf, footerOf} from '../../keys/binding.ts';
+import type {Press} from '../../keys/press.ts';
 import {Lines} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
 import {situationOf} from '../dialIn/situation.ts';
 import {type HubPlan, type HubState, hubKeys, hubStart, pressHub} from '../hub.ts';
-import type {Page} from '../page.ts';
+import type {Page, PageKeys, PagePress} from '../page.ts';
 import {bassPrompts} from './bass.ts';
+import {blendOf} from './blendOf.ts';
 import {bassLines} from './lines.ts';
+import {afterRecording, canRecord, recordedOf} from './recorded.ts';
 
 type Props = {
 	readonly profile: Profile;
@@ -29,13 +34,56 @@ export function bassPlan(profile: Profile): HubPlan {
 	const open = questions.find(({id, isAnswered}) => !isAnswered && !skipped.includes(id));
 	const isRead = questions.some(({kind, isAnswered}) => kind === 'reading' && isAnswered);
 	const changes = isRead && situationOf(profile).kind === 'stale' ? 'dialIn' : undefined;
-	return {goOn: open?.id ?? changes, first: questions[0]?.id, lines: bassLines(profile, 80).length};
+	const recorded = recordedOf(profile).kind !== 'none' && !isRead;
+	const next = afterRecording(profile) === 'dialIn' ? 'dialIn' : undefined;
+	return {
+		goOn: recorded ? next : (open?.id ?? changes),
+		first: questions[0]?.id,
+		lines: bassLines(profile, 80).length,
+	};
+}
+
+type BassCommand = 'record' | 'meter';
+/** `choose`: nothing is begun; `verify`: a recording is due; `begun`: Enter goes on with what was begun. */
+type BassMode = 'choose' | 'verify' | 'begun';
+
+const keymap: ReadonlyArray<Binding<BassCommand, BassMode>> = [
+	{presses: ['enter', 'r'], command: 'record', modes: ['choose', 'verify'], shown: ['Enter', 'record']},
+	{presses: ['r'], command: 'record', modes: ['begun'], shown: ['r', 'record']},
+	{presses: ['m'], command: 'meter', modes: ['choose', 'verify', 'begun'], shown: ['m', 'with the meter']},
+];
+
+function bassMode(profile: Profile): BassMode | undefined {
+	const result = blendOf(profile);
+	if (result.status === 'nothing' || !canRecord(profile)) return undefined;
+	if (recordedOf(profile).kind !== 'none') return afterRecording(profile) === 'hear' ? 'verify' : 'begun';
+	const isBegun = result.blocks.some(({steps}) => steps.some(({isTaken}) => isTaken));
+	return isBegun || profile.walk?.blendWay !== undefined ? 'begun' : 'choose';
+}
+
+function pressBass(profile: Profile, state: HubState, press: Press): PagePress<HubState> {
+	const mode = bassMode(profile);
+	switch (mode && commandOf(keymap, mode, press)) {
+		case 'record':
+			return {kind: 'hear', round: 'first'};
+		case 'meter':
+			return {kind: 'go', promptId: 'bass:set'};
+		default:
+			return pressHub(state, press, bassPlan, profile);
+	}
+}
+
+function keysOf(profile: Profile): PageKeys {
+	const mode = bassMode(profile);
+	if (!mode) return hubKeys;
+	const own = footerOf(keymap, mode);
+	return [...own, ...hubKeys.filter(([key]) => own.every(([other]) => other !== key))];
 }
 
 /** The stop Bass: what the tones through the crossover told, and what to do next. */
 export const bassPage: Page<HubState> = {
 	start: () => hubStart,
-	press: (profile, state, press) => pressHub(state, press, bassPlan, profile),
-	keys: hubKeys,
+	press: pressBass,
+	keys: keysOf,
 	view: props => <Bass {...props} />,
 };

@@ -17,6 +17,7 @@ import type {Line} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import {actionText, oldEntry} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
+import {recordedLines, recordedOf, recordingWayLines} from './recorded.ts';
 
 type Put = (text: string, style?: Line['style'], sign?: string) => Line[];
 
@@ -33,11 +34,15 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): L
 	const head = put('Do subs and speakers add up?', 'strong');
 	const steps = result.blocks.flatMap(block => block.steps);
 	if (!steps.some(({isTaken}) => isTaken)) {
+		const recorded = recordedLines(profile, columns, isPlain);
+		if (recorded.length > 0) return [...head, ...recorded];
 		return [
 			...head,
 			...readingSentences(profile, result).flatMap(text => put(text, 'doubt', '? ')),
+			...recordingWayLines(profile, put),
+			...put('m  With the meter:', 'value'),
 			...wayLines(result, put),
-			...put('Enter begins; ] leaves it for another day.'),
+			...put('] leaves it for another day.'),
 			{text: ''},
 			...blendCautions.flatMap(text => put(text, 'doubt', '▲ ')),
 		];
@@ -45,6 +50,7 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): L
 
 	return [
 		...head,
+		...(recordedOf(profile).kind === 'none' ? [] : recordedLines(profile, columns, isPlain)),
 		...statusLines(profile, result, put),
 		...putBackLines(profile, result, columns, put, isPlain),
 		...readingSentences(profile, result).flatMap(text => put(text, 'doubt', '? ')),
@@ -55,8 +61,8 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): L
 
 function wayLines({ways}: BlendResult, put: Put): Line[] {
 	return ways.flatMap((way, index) => [
-		...put(`${index + 1}  ${wayName(way)}: ${wayCost(way)}.`, 'value'),
-		...put(wayOdds(way), 'quiet', '   '),
+		...put(`${index + 1}  ${wayName(way)}: ${wayCost(way)}.`, undefined, '   '),
+		...put(wayOdds(way), 'quiet', '      '),
 	]);
 }
 

@@ -1,0 +1,60 @@
+import {listed, nameOf} from '../../profile/names.ts';
+import type {Profile, Recording} from '../../profile/types.ts';
+import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import type {BlendVerdict} from '../../study/hearing/blendVerdict.ts';
+import type {oddsOfRecording} from '../../study/hearing/odds.ts';
+import type {RecordedState} from '../../study/hearing/recordedState.ts';
+
+export const recordingWayName = 'One file played, recorded at the seat';
+
+/** What recording takes: `3 playings, 2 changes at a box, about 7 min`. */
+export function recordingCost(playings: number, changes: number, minutes: number): string {
+	const count = playings === 1 ? '1 playing' : `${playings} playings`;
+	return `${count}, ${changes === 1 ? '1 change' : `${changes} changes`} at a box, about ${minutes} min`;
+}
+
+/** What it did in simulated rooms. */
+export function recordingOdds({known, hidden, rooms}: typeof oddsOfRecording): string {
+	return `In ${rooms} simulated rooms the mean of the fronts came out louder in ${known.wonPercent} %, softer in ${known.lostPercent} %; where a latency or a turned lead was hidden louder in ${hidden.wonPercent} %, softer in ${hidden.lostPercent} % (0.3 dB and more).`;
+}
+
+/** Where a blend by recording is, and what is next. */
+export function recordedSentence(profile: Profile, state: RecordedState): string {
+	switch (state.kind) {
+		case 'none':
+			return 'Nothing was recorded yet.';
+		case 'together':
+			return 'Recorded as it stands; speakers and subs were not told apart, so no delay or polarity of the subs was found. It takes one more playing with the subs changed, the microphone left where it is.';
+		case 'stands':
+			return 'Recorded: no delay or polarity of the subs gains 0.3 dB through the crossover. It stays as it stands.';
+		case 'to enter':
+			return `Recorded: ${formatSigned(state.gainDb, 1)} dB through the crossover expected with ${changesText(profile, state.recording)}. To dial in, then to verify by one more playing.`;
+		case 'to verify':
+			return `Dialled in, not yet verified: ${formatSigned(state.gainDb, 1)} dB through the crossover expected. Play the file once more as it stands now and record it at the same seat.`;
+		case 'kept':
+			return `Kept: one more playing says ${gainsText(profile, state.verdict)}.`;
+		case 'put back':
+			return `Tried and put back: one more playing says ${gainsText(profile, state.verdict)}.`;
+	}
+}
+
+function changesText(profile: Profile, {blend}: Recording): string {
+	return listed(
+		(blend?.groups ?? [])
+			.filter(({addedMs, isTurned}) => addedMs !== 0 || isTurned)
+			.map(({subs, addedMs, isTurned}) => {
+				const delay =
+					addedMs === 0
+						? ''
+						: ` ${formatNumber(Math.abs(addedMs), 1)} ms ${addedMs > 0 ? 'later' : 'earlier'}`;
+				return `${listed(subs.map(id => nameOf(profile, id)))}${delay}${isTurned ? `${delay === '' ? '' : ' and'} turned` : ''}`;
+			}),
+	);
+}
+
+function gainsText(profile: Profile, {gainDb, fronts}: BlendVerdict): string {
+	const each = fronts.map(
+		({channel, gainDb: own}) => `${nameOf(profile, channel)} ${formatSigned(own, 1)} dB`,
+	);
+	return `${formatSigned(gainDb, 1)} dB through the crossover (${listed(each)})`;
+}

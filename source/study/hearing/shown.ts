@@ -1,0 +1,25 @@
+import type {HeardLine, HeardPlaying} from './heardPlaying.ts';
+import type {PlayingRow, SeatRound} from './seatRound.ts';
+
+/** What tables tell of a line: its figures, without impulse and complex responses. */
+export type ShownLine = Omit<HeardLine, 'impulse' | 'direct' | 'response'>;
+
+export type ShownPlaying = Omit<HeardPlaying, 'lines' | 'impulses'> & {readonly lines: readonly ShownLine[]};
+
+export type ShownRow = Omit<PlayingRow, 'playing'> & {readonly playing: ShownPlaying};
+
+export type ShownRound = Pick<SeatRound, 'seat' | 'groups'> & {
+	readonly base: ShownRow;
+	/** Whether mains and subs were told apart. */
+	readonly isApart: boolean;
+};
+
+/** A row without what only further computing needs: small enough to be handed from one thread to another. */
+export function shownRow({playing: {impulses: _, lines, ...playing}, ...row}: PlayingRow): ShownRow {
+	const shown = lines.map(({impulse: _, direct: __, response: ___, ...line}): ShownLine => line);
+	return {...row, playing: {...playing, lines: shown}};
+}
+
+export function shownRound({seat, groups, base, apart}: SeatRound): ShownRound {
+	return {seat, groups, base: shownRow(base), isApart: apart !== undefined};
+}

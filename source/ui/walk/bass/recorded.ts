@@ -1,0 +1,86 @@
+import {referenceSeat} from '../../../profile/ask/seats.ts';
+import type {Profile} from '../../../profile/types.ts';
+import {largeLines} from '../../../report/largeLines.ts';
+import {
+	recordedSentence,
+	recordingCost,
+	recordingOdds,
+	recordingWayName,
+} from '../../../report/said/recorded.ts';
+import {wrap} from '../../../report/wrap.ts';
+import {oddsOfRecording} from '../../../study/hearing/odds.ts';
+import {type RecordedState, recordedState} from '../../../study/hearing/recordedState.ts';
+import {minutesFor, plannedPlayings, subGroups} from '../../../study/hearing/visit.ts';
+import {roundFile} from '../../../study/playing/roundFile.ts';
+import {derived} from '../../derived.ts';
+import type {Line} from '../../parts/lines.tsx';
+import {situationOf} from '../dialIn/situation.ts';
+import {oldEntry} from './actionText.ts';
+
+type Put = (text: string, style?: Line['style'], sign?: string) => Line[];
+
+/** How far the blend by recording is; computed anew only when recordings or settings change. */
+export const recordedOf: (profile: Profile) => RecordedState = derived(
+	{profile: (profile: Profile) => profile},
+	({profile}) => recordedState(profile),
+);
+
+/** Whether the file of two channels can be played into this profile's receiver. */
+export function canRecord({channels}: Profile): boolean {
+	return channels.some(({id}) => id === 'FL' || id === 'FR');
+}
+
+/** The way by recording as it is offered: what it takes at the reference seat, and what it won. */
+export function recordingWayLines(profile: Profile, put: Put): Line[] {
+	if (!canRecord(profile)) return [];
+	const playings = plannedPlayings([referenceSeat(profile).id], subGroups(profile)).length;
+	const {seconds} = roundFile(profile, 'two').round;
+	return [
+		...put(
+			`Enter  ${recordingWayName}: ${recordingCost(playings, playings - 1, minutesFor(playings, seconds))}.`,
+			'value',
+		),
+		...put(recordingOdds(oddsOfRecording), 'quiet', '   '),
+	];
+}
+
+/** What Enter does with what was recorded. */
+export function afterRecording(profile: Profile): 'hear' | 'dialIn' | undefined {
+	const {kind} = recordedOf(profile);
+	if (kind === 'to enter' || kind === 'put back' || kind === 'kept')
+		return situationOf(profile).kind === 'stale' ? 'dialIn' : undefined;
+	if (kind === 'to verify') return situationOf(profile).kind === 'stale' ? 'dialIn' : 'hear';
+	return undefined;
+}
+
+/** What was recorded, what it asks for, and what to do next; the old entries large where it was put back. */
+export function recordedLines(profile: Profile, columns: number, isPlain: boolean): Line[] {
+	const state = recordedOf(profile);
+	if (state.kind === 'none') return [];
+	const put: Put = (text, style, sign = '') =>
+		wrap(text, columns, `  ${sign}`).map((line): Line => ({text: line, style}));
+	const isGood = state.kind === 'kept' || state.kind === 'stands';
+	const next = afterRecording(profile);
+	return [
+		...put(recordedSentence(profile, state), isGood ? 'good' : 'strong', isGood ? '✓ ' : ''),
+		...('old' in state && state.old.length > 0
+			? [
+					...put('Type the old entries in again:'),
+					...state.old.flatMap(entry => {
+						const {name, value} = oldEntry(profile, entry);
+						const large = isPlain ? undefined : largeLines(value, columns - 4);
+						return large
+							? [...put(name), ...large.map((text): Line => ({text: `    ${text}`, style: 'value'}))]
+							: put(`${name} ${value}`, 'value', '▸ ');
+					}),
+				]
+			: []),
+		...put(
+			next === 'dialIn'
+				? 'Enter goes to Dial-in, where it waits to be ticked; r records again.'
+				: next === 'hear'
+					? 'Enter records it.'
+					: 'Enter goes on; r records again.',
+		),
+	];
+}

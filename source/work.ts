@@ -1,0 +1,44 @@
+import {markOf} from './platform/profiles/read.ts';
+import {decodeSound, readSoundFile} from './platform/soundFile.ts';
+import {Trouble} from './platform/trouble.ts';
+import {serveOrders} from './platform/workerPort.ts';
+import {distancesOf} from './study/calibration/distancesOf.ts';
+import {openedSound} from './study/hearing/openedSound.ts';
+import type {HearingNews, HearingOrder} from './study/hearing/orders.ts';
+import {hearingDesk} from './study/hearing/report.ts';
+
+/** A worker's entry for long work: it hears recordings while the app stays live. */
+const desk = hearingDesk(text => markOf(new TextEncoder().encode(text)));
+/** News of how far it is, at most this often, ms. */
+const tellEveryMs = 100;
+
+serveOrders<HearingOrder, HearingNews>(async (order, tell) => {
+	const {profile, ask} = order;
+	const report = (isDone: boolean) =>
+		tell({kind: 'report', report: desk.report(profile, distancesOf(profile), ask), isDone});
+	if (order.kind === 'hear') {
+		const {path} = order;
+		try {
+			const opened = await openedSound(readSoundFile(path), decodeSound);
+			let told = 0;
+			let playings = 0;
+			for (const progress of desk.hear(opened, profile)) {
+				if (progress.playings > playings) {
+					// First results while the rest is computed.
+					playings = progress.playings;
+					report(false);
+				}
+
+				const now = performance.now();
+				if (now - told < tellEveryMs) continue;
+				told = now;
+				tell({kind: 'progress', path, step: progress.step, done: progress.done, of: progress.of});
+			}
+		} catch (error) {
+			if (!(error instanceof Trouble)) throw error;
+			tell({kind: 'trouble', path, text: error.problems.join('\n')});
+		}
+	}
+
+	report(true);
+});
