@@ -51,7 +51,7 @@ export const command: Command = {
 		['roomtare hear cellar-2026 evening.wav', 'what was recorded, what is wrong with it, what it says'],
 		['roomtare hear cellar-2026 evening.wav sofa-left.wav --take', 'the same, taken into the profile'],
 		[
-			'roomtare hear cellar-2026 evening.wav --playing 1=spare --playing 4=sofa:1',
+			'roomtare hear cellar-2026 evening.wav --playing 1=spare --playing 4=middle:1',
 			'the first one does not count; in the fourth one group of subs was changed',
 		],
 		[
