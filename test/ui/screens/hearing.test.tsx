@@ -15,7 +15,7 @@ beforeAll(() => {
 }, 240_000);
 
 const enter = '\r';
-const escape = '\u001b';
+const escapeKey = '\u001b';
 
 type Opened = {
 	readonly files: ReturnType<typeof memoryFiles>;
@@ -154,12 +154,12 @@ test('Esc stops hearing, and nothing was taken', async () => {
 	const {app, shows, recordings, files} = opened;
 	arrives(opened);
 	await shows('evening.wav: opening');
-	app.press(escape);
+	app.press(escapeKey);
 	await shows('Stopped. Nothing was taken.');
 	expect(recordings.stops).toBe(1);
-	app.press(escape);
+	app.press(escapeKey);
 	await shows('Play one file');
-	app.press(escape);
+	app.press(escapeKey);
 	await shows('Do subs and speakers add up?');
 	expect(files.kept.get('cellar')!.recordings).toBeUndefined();
 });
@@ -168,7 +168,7 @@ test('hearing goes on in the walk, and is found again as it was left', async () 
 	const opened = await atArrivals();
 	const {app, shows, recordings, session} = opened;
 	arrives(opened);
-	app.press(escape.repeat(1));
+	app.press(escapeKey.repeat(1));
 	await shows('Stopped');
 	arrives(opened, 'again.wav');
 	await shows('again.wav: opening');
@@ -202,7 +202,7 @@ test.each([40, 60, 80, 120])('every page keeps to its size at %i columns', async
 			for (const line of lines) expect(cellWidth(line)).toBeLessThanOrEqual(columns);
 		};
 		fits();
-		opened.app.press(escape);
+		opened.app.press(escapeKey);
 		await opened.shows('Play one file');
 		fits();
 	}
