@@ -1,5 +1,5 @@
 import type {Press} from './keys/press.ts';
-import {look, tellHearing} from './screens/hearingOrders.ts';
+import {lookForRecordings, tellHearing} from './screens/hearingOrders.ts';
 import {openHome} from './screens/home.ts';
 import {openWalk} from './screens/openWalk.ts';
 import {keep, pressAll, rescue} from './screens/press.ts';
@@ -51,7 +51,7 @@ export function startSession(world: World, file?: string): Session {
 		press: presses => set(pressAll(screen, presses, world)),
 		keep: () => set(keep(screen, world)),
 		look: () => {
-			if (screen.kind === 'hearing') set(look(screen, world));
+			if (screen.kind === 'hearing') set(lookForRecordings(screen, world));
 		},
 		interrupt() {
 			if (screen.kind === 'left') return;

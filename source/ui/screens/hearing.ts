@@ -4,7 +4,7 @@ import {namesAfter, roundLeftOut, withOrWithout} from '../hearing/marks.ts';
 import {type HearingState, hearingStart} from '../hearing/state.ts';
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
-import {hear, look, understandAnew} from './hearingOrders.ts';
+import {hear, lookForRecordings, understandAnew} from './hearingOrders.ts';
 import {takeHeard} from './hearingTake.ts';
 import type {HearingScreen, Screen, WalkScreen, World} from './screen.ts';
 
@@ -111,7 +111,8 @@ function movedCursor({hearing}: HearingScreen, to: To, by: number): Screen {
 
 function hearingGoOn(screen: HearingScreen, to: To, world: World): Screen {
 	const {hearing} = screen;
-	if (hearing.step === 'sheet') return look(to({step: 'arrive', cursor: 0, from: 0}), world, true);
+	if (hearing.step === 'sheet')
+		return lookForRecordings(to({step: 'arrive', cursor: 0, from: 0}), world, true);
 	if (hearing.step !== 'arrive') return takeHeard(screen, world);
 	const typed = hearing.typed.trim();
 	if (typed === '') {
@@ -125,7 +126,7 @@ function hearingGoOn(screen: HearingScreen, to: To, world: World): Screen {
 		case 'file':
 			return hear(to({typed: ''}), found.path, world);
 		case 'folder':
-			return look(to({typed: '', folder: found.path, known: []}), world, true);
+			return lookForRecordings(to({typed: '', folder: found.path, known: []}), world, true);
 		case 'no':
 			return to({note: {kind: 'no', text: found.text}});
 	}

@@ -47,7 +47,7 @@ Looks into the watched folder: what arrived since, and grows no more, is heard a
 
 @param isFirst - What lies there already is only shown.
 */
-export function look(screen: HearingScreen, world: World, isFirst = false): HearingScreen {
+export function lookForRecordings(screen: HearingScreen, world: World, isFirst = false): HearingScreen {
 	const {folder, arrived: before, known} = screen.hearing;
 	const arrived = world.recordings!.look(folder);
 	if (!arrived)
