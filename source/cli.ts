@@ -4,7 +4,7 @@ import {type Command, type CommandContext, type ExitCode, exitCode, type Flag} f
 import {sayFailure} from './commands/failure.ts';
 import {commandIndex, flagProblems, globalFlags} from './commands/flags.ts';
 import {commandHelp, programHelp} from './commands/help.ts';
-import {nearest} from './commands/nearest.ts';
+import {nearestWords} from './commands/nearest.ts';
 import {home, registry} from './commands/registry.ts';
 import {argumentProblems} from './commands/usage.ts';
 import {processTerminal, type Terminal} from './platform/terminal.ts';
@@ -114,7 +114,7 @@ function parserFlags(known: Readonly<Record<string, Flag>>): AnyFlags {
 async function findCommand(name: string): Promise<Command> {
 	const entry = registry.find(command => command.name === name);
 	if (entry) return (await entry.load()).command;
-	const near = nearest(
+	const near = nearestWords(
 		name,
 		registry.map(command => command.name),
 	);

@@ -13,14 +13,14 @@ import {Trouble} from '../platform/trouble.ts';
 import {parseProfile, problemLines} from '../profile/file/parse.ts';
 import type {Profile} from '../profile/types.ts';
 import {visibleText} from '../profile/visibleText.ts';
-import type {Created, Files, Held, Listed} from '../ui/files.ts';
+import type {Created, Files, HeldFile, Listed} from '../ui/files.ts';
 import {writeSignals} from './writeSignals.ts';
 
 /** The user's files as the app sees them. What the disk refuses comes back as words; faults of the program are thrown. */
 export function appFiles(folder: string, now: () => Date): Files {
 	const held = new Map<string, Lock & {readonly kind: 'held-here'}>();
 	return {
-		list: () => [...listed(folder, false), ...listed(shippedFolder(), true)],
+		list: () => [...listedIn(folder, false), ...listedIn(shippedFolder(), true)],
 		load: file =>
 			inWords(() => {
 				const {bytes, mark} = readProfileFile(file);
@@ -70,7 +70,7 @@ export function appFiles(folder: string, now: () => Date): Files {
 			const lock = inWords(() => holdProfile(file, now(), isForced));
 			// Where no mark can be written, such as in a folder for reading only, the first save tells.
 			if ('ok' in lock) return {ok: true};
-			if (lock.kind === 'held-elsewhere') return {ok: false, text: visibleText(lock.text)} satisfies Held;
+			if (lock.kind === 'held-elsewhere') return {ok: false, text: visibleText(lock.text)} satisfies HeldFile;
 			held.set(file, lock);
 			return {ok: true};
 		},
@@ -88,7 +88,7 @@ function createIn(folder: string, profile: Profile): Created & {readonly ok: tru
 	return {ok: true, file, ...createProfileFile(file, profile)};
 }
 
-function listed(folder: string | undefined, isShipped: boolean): Listed[] {
+function listedIn(folder: string | undefined, isShipped: boolean): Listed[] {
 	if (folder === undefined) return [];
 	return listProfiles(folder).map(({path, id, summary, problem}) => ({
 		file: path,

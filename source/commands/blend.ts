@@ -67,7 +67,7 @@ async function printCrossovers({flags, out, columns}: CommandContext, profile: P
 	if (flags.json) {
 		out(saidJson({...suggestion, channels: Object.fromEntries(suggestion.channels)}, sayIn(profile)));
 	} else {
-		const {crossoverText} = await import('../report/bass/crossover.ts');
+		const {rankingText: crossoverText} = await import('../report/bass/crossover.ts');
 		const sub = subModel(subsOf(profile));
 		const management = bassManagement(profile.receiver?.crossover);
 		const curves = new Map<string, CrossoverCurves>();

@@ -1,5 +1,4 @@
 import {Trouble} from '../platform/trouble.ts';
-import {isoDate} from '../profile/schema/primitives.ts';
 import type {CommandContext, Flag} from './command.ts';
 
 export const dateFlag: Flag = {
@@ -21,7 +20,15 @@ export function dateOf({flags, now}: CommandContext): string {
 		return `${today.getFullYear()}-${twoDigits(today.getMonth() + 1)}-${twoDigits(today.getDate())}`;
 	}
 
-	if (!isoDate.safeParse(given).success)
+	if (!isDay(given))
 		throw new Trouble(`--date: “${String(given)}” is no date. Expected one like 2026-04-18.`);
 	return String(given);
+}
+
+/** Whether a text is a day of the calendar, YYYY-MM-DD. */
+function isDay(text: unknown): text is string {
+	if (typeof text !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+	const time = Date.parse(text);
+	// The 30th of February is taken for the 2nd of March.
+	return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text);
 }

@@ -11,7 +11,7 @@ import {type Command, type CommandContext, exitCode} from './command.ts';
 import {forResult, readProfileArgument} from './profileArgument.ts';
 
 type Form = 'text' | 'markdown' | 'json';
-type Compared = {readonly diff: ProfileDiff; readonly older: Profile; readonly newer: Profile};
+type TwoProfiles = {readonly diff: ProfileDiff; readonly older: Profile; readonly newer: Profile};
 
 function optionsFor({flags, columns}: CommandContext, newer: Profile) {
 	const timing = newer.receiver?.timing;
@@ -26,7 +26,7 @@ function optionsFor({flags, columns}: CommandContext, newer: Profile) {
 }
 
 /** The comparisons to show: each profile with the next, and for more than two the first with the last. */
-function compare(profiles: readonly Profile[]): Compared[] {
+function compare(profiles: readonly Profile[]): TwoProfiles[] {
 	const solved = profiles.map(profile => ({profile, solution: solveForDiff(profile)}));
 	const pairs = solved.slice(1).map((newer, index) => [solved[index]!, newer] as const);
 	if (solved.length > 2) pairs.push([solved[0]!, solved.at(-1)!]);
@@ -38,20 +38,23 @@ function compare(profiles: readonly Profile[]): Compared[] {
 }
 
 /** The report on one comparison; what draws is loaded only where it is asked for. */
-async function textOf({diff, older, newer}: Compared, form: Form, context: CommandContext): Promise<string> {
+async function textOf(
+	{diff, older, newer}: TwoProfiles,
+	form: Form,
+	context: CommandContext,
+): Promise<string> {
 	const options = optionsFor(context, newer);
 	const text = form === 'markdown' ? diffMarkdown(diff, options) : diffText(diff, options);
 	if (!context.flags.plan) return text;
 	const {plansMarkdown, plansText} = await import('../report/diff/plans.ts');
 	const plans = await plansOf({diff, older, newer});
+	const both = {older: sayIn(older, options.lengthUnit), newer: options.say};
 	const shown =
-		form === 'markdown'
-			? plansMarkdown(diff, plans, options.say)
-			: plansText(diff, plans, context.columns, options.say);
+		form === 'markdown' ? plansMarkdown(diff, plans, both) : plansText(diff, plans, context.columns, both);
 	return `${text}\n\n${shown}`;
 }
 
-async function plansOf({diff, older, newer}: Compared): Promise<ComparedPlans> {
+async function plansOf({diff, older, newer}: TwoProfiles): Promise<ComparedPlans> {
 	const {comparePlans} = await import('../study/placement/comparePlans.ts');
 	return comparePlans(older, newer, diff);
 }

@@ -1,5 +1,5 @@
 import type {Flag} from './command.ts';
-import {nearest} from './nearest.ts';
+import {nearestWords} from './nearest.ts';
 
 /** Flags that every command takes; they may also stand before the command's name. */
 export const globalFlags = {
@@ -55,7 +55,7 @@ export function flagProblems(
 }
 
 function unknownFlag(key: string, known: Readonly<Record<string, Flag>>): string {
-	const near = nearest(key, Object.keys(known)).map(name => flagText(name));
+	const near = nearestWords(key, Object.keys(known)).map(name => flagText(name));
 	const remedy =
 		near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'See --help for the options there are.';
 	return `${flagText(key)}: no such option. ${remedy}`;

@@ -11,7 +11,7 @@ The known words that a mistyped one may have meant, closest first, at most three
 @param word - As typed.
 @param known - The words there are.
 */
-export function nearest(word: string, known: readonly string[]): string[] {
+export function nearestWords(word: string, known: readonly string[]): string[] {
 	const typed = word.toLowerCase();
 	return known
 		.map(name => ({name, slips: editDistance(typed, name)}))

@@ -1,7 +1,7 @@
 import {Trouble} from '../platform/trouble.ts';
 import type {Profile, SettingsSet} from '../profile/types.ts';
 import {assembleSheet} from '../report/sheet/assemble.ts';
-import {planOf} from '../report/sheet/planOf.ts';
+import {svgPlanOf} from '../report/sheet/planOf.ts';
 import {sheetData} from '../study/comparison/sheetData.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
@@ -30,9 +30,9 @@ export const command: Command = {
 		const data = sheetData(profile, chosenSet(profile, context.flags.settings as string | undefined));
 		const content = assembleSheet(data);
 		const form = context.flags.as as string;
-		if (context.flags.json) context.out(JSON.stringify({...content, plan: planOf(data)}, null, 2));
+		if (context.flags.json) context.out(JSON.stringify({...content, plan: svgPlanOf(data)}, null, 2));
 		else if (form === 'html')
-			context.out((await import('../report/sheet/html.ts')).sheetHtml(content, planOf(data)));
+			context.out((await import('../report/sheet/html.ts')).sheetHtml(content, svgPlanOf(data)));
 		else if (form === 'markdown')
 			context.out((await import('../report/sheet/markdown.ts')).sheetMarkdown(content));
 		else context.out((await import('../report/sheet/text.ts')).sheetText(content, context.columns));

@@ -13,9 +13,9 @@ const writeBytes: WriteBytes = (descriptor, bytes, offset) => fs.writeSync(descr
 Writes a new file beside the target and has it on the disk before it returns its name. write(2) may take only part of
 the bytes when a disk runs full, without an error; so the rest is written until all is there or an error comes.
 */
-function writeBeside(path: string, bytes: Uint8Array, write: WriteBytes): string {
+function writeTemporary(path: string, bytes: Uint8Array, write: WriteBytes): string {
 	const temporary = `${path}.${randomBytes(6).toString('hex')}.tmp`;
-	const descriptor = fs.openSync(temporary, 'wx', modeOf(path));
+	const descriptor = fs.openSync(temporary, 'wx', permissionsOf(path));
 	try {
 		for (let offset = 0; offset < bytes.length; ) offset += write(descriptor, bytes, offset);
 		fs.fsyncSync(descriptor);
@@ -29,7 +29,7 @@ function writeBeside(path: string, bytes: Uint8Array, write: WriteBytes): string
 	return temporary;
 }
 
-function modeOf(path: string): number {
+function permissionsOf(path: string): number {
 	try {
 		return fs.statSync(path).mode & 0o777;
 	} catch {
@@ -87,7 +87,7 @@ export function replaceFile(
 		if (errorCode(error) !== 'ENOENT') throw error;
 	}
 
-	const temporary = writeBeside(target, bytes, write);
+	const temporary = writeTemporary(target, bytes, write);
 	try {
 		if (previous !== undefined) keepPrevious(target, previous);
 		renameOver(temporary, target);
@@ -105,7 +105,7 @@ Writes a file that must not exist yet.
 @throws The file system's error: EEXIST where something stands there; it is left as it is.
 */
 export function createFile(path: string, bytes: Uint8Array, write: WriteBytes = writeBytes): void {
-	const temporary = writeBeside(path, bytes, write);
+	const temporary = writeTemporary(path, bytes, write);
 	try {
 		fs.linkSync(temporary, path);
 	} catch (error) {

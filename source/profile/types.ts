@@ -9,6 +9,7 @@ import type {connection} from './schema/wiring.ts';
 
 export type {ChannelId} from './channels.ts';
 export type {Plane} from './planes.ts';
+export type {LengthUnit} from './units/lengthUnit.ts';
 
 export type Profile = z.infer<typeof profileSchema>;
 export type Room = z.infer<typeof room>;
@@ -40,4 +41,3 @@ export type SubId = Sub['id'];
 /** A speaker by its channel, or a sub: what a meter can hear by itself. */
 export type SourceId = ChannelId | SubId;
 export type Weighting = MeterReading['weighting'];
-export type LengthUnit = NonNullable<Profile['lengthUnit']>;

@@ -2,30 +2,9 @@ import {ticks} from 'd3-array';
 import {scaleLinear, scaleLog} from 'd3-scale';
 import {formatNumber} from '../profile/units/decimalText.ts';
 import {type BrailleCanvas, brailleCanvas, type DotPattern} from './braille.ts';
+import type {ChartOptions, ChartSeries} from './chartData.ts';
 import {chartText} from './chartText.ts';
 import {cellWidth, fitCells} from './fitCells.ts';
-
-export {chartText} from './chartText.ts';
-
-/** A level over frequency. Points in rising frequency, hertz > 0; a level that is not a number leaves a gap. */
-export type ChartSeries = {
-	readonly name: string;
-	readonly points: ReadonlyArray<{readonly frequencyHz: number; readonly levelDb: number}>;
-};
-
-export type ChartOptions = {
-	readonly series: readonly ChartSeries[];
-	/** Cells and lines available. */
-	readonly columns: number;
-	readonly rows: number;
-	readonly fromHz: number;
-	readonly toHz: number;
-	/** Level range in decibels; from the data where not given. */
-	readonly fromDb?: number;
-	readonly toDb?: number;
-	/** Frequencies to mark, such as a crossover. */
-	readonly marks?: ReadonlyArray<{readonly frequencyHz: number; readonly label: string}>;
-};
 
 // Series are told apart by a letter on the curve and by the line, never by colour.
 const patterns: ReadonlyArray<{readonly dots?: DotPattern; readonly sample: string}> = [

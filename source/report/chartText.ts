@@ -1,5 +1,5 @@
 import {formatNumber} from '../profile/units/decimalText.ts';
-import type {ChartOptions, ChartSeries} from './chart.ts';
+import type {ChartOptions, ChartSeries} from './chartData.ts';
 
 /** Nominal centres of octave bands, hertz. @see IEC 61260-1:2014, Table E.1. */
 const octaveCentresHz = [16, 31.5, 63, 125, 250, 500, 1000, 2000, 4000, 8000, 16_000];

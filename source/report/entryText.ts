@@ -2,7 +2,8 @@ import type {Receiver} from '../profile/types.ts';
 import {decimalsOf, formatNumber} from '../profile/units/decimalText.ts';
 import {metresPerFoot, metresPerInch} from '../profile/units/lengthFormat.ts';
 
-type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;
+/** A receiver's timing control into which a distance is typed. */
+export type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;
 
 const metresPerUnit: Readonly<Record<DistanceEntry['shownIn'], number>> = {
 	m: 1,

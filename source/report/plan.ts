@@ -7,7 +7,7 @@ import {roomText} from './plan/planText.ts';
 import type {PlanScene} from './plan/scene.ts';
 
 export {planText} from './plan/planText.ts';
-export type {Place, PlanPoint, PlanScene} from './plan/scene.ts';
+export type {PlanPoint, PlanScene, RoomPoint} from './plan/scene.ts';
 
 export type PlanOptions = {
 	/** Cells and lines available. */

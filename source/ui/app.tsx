@@ -6,7 +6,7 @@ import {CreateView} from './screens/createView.tsx';
 import {HearingView} from './screens/hearingView.tsx';
 import {HistoryView} from './screens/historyView.tsx';
 import {HomeView} from './screens/homeView.tsx';
-import type {Screen} from './screens/screen.ts';
+import type {AppScreen} from './screens/screen.ts';
 import {WalkView} from './screens/walkView.tsx';
 import type {Session} from './session.ts';
 import {useWindowSize} from './terminal/useWindowSize.ts';
@@ -50,7 +50,7 @@ function ScreenView({
 	screen,
 	size,
 }: {
-	readonly screen: Screen;
+	readonly screen: AppScreen;
 	readonly size: ReturnType<typeof useWindowSize>;
 }) {
 	switch (screen.kind) {

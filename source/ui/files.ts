@@ -44,7 +44,7 @@ export type TakenOut =
 	| {readonly ok: false; readonly text: string};
 
 /** Whether a file is marked as open here; `text` says who has it open instead. */
-export type Held = {readonly ok: true} | {readonly ok: false; readonly text: string};
+export type HeldFile = {readonly ok: true} | {readonly ok: false; readonly text: string};
 
 /** The user's files as the interface sees them. Every call is synchronous and done when it returns. */
 export type Files = {
@@ -64,7 +64,7 @@ export type Files = {
 	/** Writes the test signals for a profile into a folder beside its file, named after it, with a text on how to play them. */
 	readonly writeSignals: (file: string, profile: Profile) => Written;
 	/** Marks a file as open here, so that whoever opens it too is told. `isForced` takes the mark from another. */
-	readonly hold: (file: string, isForced?: boolean) => Held;
+	readonly hold: (file: string, isForced?: boolean) => HeldFile;
 	/** Takes that mark away again. */
 	readonly release: (file: string) => void;
 	/** Takes a profile out of the list: moved, with its previous version, to the folder `deleted` beside it. */

@@ -3,11 +3,11 @@ import {lookForRecordings, tellHearing} from './screens/hearingOrders.ts';
 import {openHome} from './screens/home.ts';
 import {openWalk} from './screens/openWalk.ts';
 import {keep, pressAll, rescue} from './screens/press.ts';
-import type {Screen, World} from './screens/screen.ts';
+import type {AppScreen, World} from './screens/screen.ts';
 
 /** The state of the interface outside of React: keys change it at once, so that no burst of keys is lost. */
 export type Session = {
-	readonly screen: () => Screen;
+	readonly screen: () => AppScreen;
 	readonly subscribe: (onChange: () => void) => () => void;
 	readonly press: (presses: readonly Press[]) => void;
 	/** Puts on disk what is only in memory. */
@@ -31,7 +31,7 @@ export function startSession(world: World, file?: string): Session {
 	let isInterrupted = false;
 	let said: readonly string[] = [];
 	const listeners = new Set<() => void>();
-	const set = (next: Screen) => {
+	const set = (next: AppScreen) => {
 		if (next === screen) return;
 		const before = fileOf(screen);
 		if (before !== undefined && before !== fileOf(next)) world.files.release(before);
@@ -65,17 +65,17 @@ export function startSession(world: World, file?: string): Session {
 }
 
 /** Whether recordings are being heard, or wait to be taken. */
-function isHearing(screen: Screen): boolean {
+function isHearing(screen: AppScreen): boolean {
 	return screen.kind === 'hearing' || (screen.kind === 'walk' && screen.hearing !== undefined);
 }
 
 /** The file that a screen works on. */
-function fileOf(screen: Screen): string | undefined {
+function fileOf(screen: AppScreen): string | undefined {
 	if (screen.kind === 'compare' || screen.kind === 'hearing') return screen.back?.file;
 	return screen.kind === 'walk' ? screen.file : undefined;
 }
 
-function openNamed(world: World, file: string): Screen {
+function openNamed(world: World, file: string): AppScreen {
 	const walk = openWalk(world, file);
 	if (walk) return walk;
 	const loaded = world.files.load(file);

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {nearest} from '../../source/commands/nearest.ts';
+import {nearestWords} from '../../source/commands/nearest.ts';
 
 const commands = ['solve', 'check', 'walk', 'diff', 'list', 'new', 'copy', 'completion'];
 
@@ -12,5 +12,5 @@ test.each([
 	['nwe', ['new']],
 	['measure', []],
 ])('`nearest` finds for “%s” the words %j', (word, found) => {
-	expect(nearest(word, commands)).toEqual(found);
+	expect(nearestWords(word, commands)).toEqual(found);
 });

@@ -1,6 +1,7 @@
 import stringWidth from 'string-width';
 import {describe, expect, test} from 'vitest';
-import {type ChartOptions, type ChartSeries, drawChart} from '../../source/report/chart.ts';
+import {drawChart} from '../../source/report/chart.ts';
+import type {ChartOptions, ChartSeries} from '../../source/report/chartData.ts';
 
 const grid = Array.from({length: 97}, (_, index) => 20 * 2 ** (index / 24));
 const flat = (name: string, levelDb: number): ChartSeries => ({

@@ -8,11 +8,11 @@ import {Trouble} from '../trouble.ts';
 export type FileContent = {readonly bytes: Uint8Array; readonly mark: () => string};
 
 /** Loading it takes milliseconds. */
-const load = createRequire(import.meta.url);
+const builtIn = createRequire(import.meta.url);
 
 /** The mark of some content: equal marks, equal bytes. */
 export function markOf(bytes: Uint8Array): string {
-	const {createHash} = load('node:crypto') as typeof import('node:crypto');
+	const {createHash} = builtIn('node:crypto') as typeof import('node:crypto');
 	return createHash('sha256').update(bytes).digest('hex');
 }
 

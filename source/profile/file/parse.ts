@@ -6,7 +6,7 @@ import {foundFromIssue} from './json/issues.ts';
 import {nestingOf} from './json/nesting.ts';
 import {type Found, type Path, type Problem, pathText, valueText} from './json/problem.ts';
 import {withoutPrototypeKeys} from './json/prototypeKeys.ts';
-import {placeOf, scanJson} from './json/scan.ts';
+import {lineAndColumn, scanJson} from './json/scan.ts';
 import {migrations as knownMigrations} from './migrations/index.ts';
 import {type JsonObject, type Migration, migrate} from './migrations/migrate.ts';
 import {withTodaysWords} from './migrations/olderWords.ts';
@@ -54,7 +54,7 @@ export function parseProfile(
 		const expected = `at most ${deepestNesting} lists and objects within each other`;
 		return fail({
 			path: '',
-			...placeOf(text, deepAt),
+			...lineAndColumn(text, deepAt),
 			value: 'Deeper nesting',
 			expected,
 			remedy: 'This can be no profile. Check the file.',
@@ -83,7 +83,7 @@ export function parseProfile(
 	if (twice) {
 		return fail({
 			path: pathText(twice.path),
-			line: placeOf(text, twice.offset).line,
+			line: lineAndColumn(text, twice.offset).line,
 			value: `“${String(twice.path.at(-1))}” a second time`,
 			expected: 'each name once',
 			remedy: 'Take one of them out; only the last would be read.',
@@ -163,7 +163,7 @@ function syntaxProblem(text: string): Problem {
 	const isCut = fault.offset >= text.length;
 	return {
 		path: '',
-		...placeOf(text, fault.offset),
+		...lineAndColumn(text, fault.offset),
 		value: fault.found,
 		expected: fault.expected,
 		remedy: isCut

@@ -51,13 +51,13 @@ function isScalar(value: unknown): boolean {
 	return typeof value !== 'object' || value === null;
 }
 
-type Place = {
+type JsonPlace = {
 	readonly path: ReadonlyArray<string | number>;
 	readonly indent: string;
 	readonly isOneLine: boolean;
 };
 
-function write(value: unknown, {path, indent, isOneLine}: Place): string {
+function write(value: unknown, {path, indent, isOneLine}: JsonPlace): string {
 	if (isScalar(value)) {
 		const text = typeof value === 'number' && !Number.isFinite(value) ? undefined : JSON.stringify(value);
 		if (text === undefined) throw new RangeError(`${pathText(path)} cannot be stored: ${valueText(value)}`);

@@ -5,7 +5,7 @@ import {meterReading, settingsSet, target, walkState} from './observed.ts';
 import {isoDate, label} from './primitives.ts';
 import {recording, response} from './recorded.ts';
 import {air, planned, room, screen, seat, tapeReading} from './room.ts';
-import {wiring} from './wiring.ts';
+import {wiringData} from './wiring.ts';
 
 /**
 A profile: one arrangement of one room on one date, with everything measured and decided.
@@ -35,7 +35,7 @@ export const profileSchema = z.looseObject({
 	tape: z.array(tapeReading).optional().describe('Tape readings, each kept as taken.'),
 	meter: z.array(meterReading).optional().describe('Meter readings, each kept as taken.'),
 	settings: z.array(settingsSet).max(1000).optional().describe('Sets of settings, as found and as decided.'),
-	wiring: wiring.optional().describe('Cables and power.'),
+	wiring: wiringData.optional().describe('Cables and power.'),
 	walk: walkState.optional().describe('Where the walk stands.'),
 	recordings: z
 		.array(recording)

@@ -72,7 +72,7 @@ export const outlet = z.looseObject({
 	limitVoltAmperes: atLeast(1).max(100_000).optional().describe('Rating, volt-amperes.'),
 });
 
-export const load = z.looseObject({
+export const mainsLoad = z.looseObject({
 	name: label.describe('As shown to people.'),
 	on: id.describe('Id of the outlet that it hangs on.'),
 	watts: nonNegative.max(100_000).describe('Largest power drawn for minutes, from the plate at the back.'),
@@ -87,10 +87,10 @@ export const equipment = z.looseObject({
 	heightMetres: metres.optional().describe('Above the floor, metres.'),
 });
 
-export const wiring = z.looseObject({
+export const wiringData = z.looseObject({
 	connections: z.array(connection).max(2000).optional(),
 	parallelRuns: z.array(parallelRun).max(2000).optional(),
 	outlets: z.array(outlet).max(100).optional(),
-	loads: z.array(load).max(500).optional(),
+	loads: z.array(mainsLoad).max(500).optional(),
 	equipment: z.array(equipment).max(100).optional(),
 });

@@ -1,5 +1,5 @@
 import {formatLength, metresPerFoot, metresPerInch, shownStepMetres} from './lengthFormat.ts';
-import {badFraction, examples, refuse} from './lengthRefusal.ts';
+import {badFraction, examples, lengthRefusal} from './lengthRefusal.ts';
 import {bareUnits, inUnit, metricNames, type Typed, words} from './lengthTyped.ts';
 import type {LengthUnit} from './lengthUnit.ts';
 import {longestText, plainText, type Quantity, quantityOf, quantityPattern} from './quantity.ts';
@@ -48,7 +48,7 @@ export function readLength(
 ): LengthReading {
 	if (text.length > longestText) return no('This text is too long for a length.');
 	const plain = plainText(text);
-	const refusal = refuse(plain);
+	const refusal = lengthRefusal(plain);
 	if (refusal) return no(refusal);
 
 	const show = (typed: Typed): LengthChoice => {

@@ -11,7 +11,7 @@ export const examples: Readonly<Record<LengthUnit, string>> = {
 export const badFraction = 'The fraction cannot be right. Type it like 4 1/2.';
 
 /** A sentence for a text that can be no length at all, whatever the unit. */
-export function refuse(plain: string): string | undefined {
+export function lengthRefusal(plain: string): string | undefined {
 	if (plain === '') return 'Nothing was typed.';
 	if (!/\d/.test(plain)) return 'There is no number in this.';
 	if (/^-/.test(plain)) return 'A length cannot be negative.';

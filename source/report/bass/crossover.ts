@@ -22,7 +22,7 @@ const legend =
 	'cost: weighs all that follows, the lowest wins. ripple: of speaker and sub together, on paper; 1 ms off: what that adds. at limit: what the high-pass leaves there. cone: its movement against full range.';
 
 /** The crossover ranking as text: channels of one kind of speaker together, each with its reasons, table and curve. */
-export function crossoverText(
+export function rankingText(
 	profile: Profile,
 	suggestion: CrossoverSuggestion,
 	{width, curves}: CrossoverTextOptions,

@@ -22,7 +22,7 @@ function tapeText(reading: TapeChange, about: string, unit: LengthUnit): string 
 	return `${size} ${way} ${other} (${before} → ${after})`;
 }
 
-function roomText(reading: TapeChange, unit: LengthUnit): string {
+function endsText(reading: TapeChange, unit: LengthUnit): string {
 	const [before, after] = [formatLength(reading.before.value, unit), formatLength(reading.after.value, unit)];
 	return `${reading.fromName} to ${reading.toName} ${before} → ${after}`;
 }
@@ -30,7 +30,7 @@ function roomText(reading: TapeChange, unit: LengthUnit): string {
 function movedText({about, name, readings}: MovedChange, unit: LengthUnit, isFull: boolean): string {
 	const shown = isFull ? readings : readings.slice(0, shortReadings);
 	const texts = shown.map(reading =>
-		about === 'room' ? roomText(reading, unit) : tapeText(reading, about, unit),
+		about === 'room' ? endsText(reading, unit) : tapeText(reading, about, unit),
 	);
 	const more = readings.length - shown.length;
 	return `${name}: ${texts.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;

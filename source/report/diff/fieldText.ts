@@ -15,7 +15,7 @@ const units: Readonly<Record<string, string>> = {
 	MetresPerSecond: 'm/s',
 };
 
-function valueText(value: unknown, unit: string, lengthUnit: LengthUnit): string {
+function fieldValueText(value: unknown, unit: string, lengthUnit: LengthUnit): string {
 	if (value === undefined) return 'not stated';
 	if (typeof value === 'number') {
 		if (unit === 'm') return formatLength(value, lengthUnit);
@@ -26,7 +26,7 @@ function valueText(value: unknown, unit: string, lengthUnit: LengthUnit): string
 	if (typeof value === 'string') return value;
 	if (Array.isArray(value) && value.every(item => typeof item !== 'object'))
 		return unit === 'm'
-			? value.map(item => valueText(item, unit, lengthUnit)).join(', ')
+			? value.map(item => fieldValueText(item, unit, lengthUnit)).join(', ')
 			: `${value.join(', ')}${unit && ` ${unit}`}`;
 	return Array.isArray(value) ? `${value.length} entries` : 'other data';
 }
@@ -55,6 +55,6 @@ export function fieldText({path, before, after}: FieldChange, lengthUnit: Length
 		.join(' ');
 	const unit = isLength ? 'm' : suffix ? units[suffix]! : '';
 	if (isObject(before) || isObject(after)) return `${words.trim()} ${describedText(before, after)}`;
-	const [was, is] = [valueText(before, unit, lengthUnit), valueText(after, unit, lengthUnit)];
+	const [was, is] = [fieldValueText(before, unit, lengthUnit), fieldValueText(after, unit, lengthUnit)];
 	return was === is ? `${words.trim()} other than before` : `${words.trim()} ${was} → ${is}`;
 }

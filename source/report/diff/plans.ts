@@ -2,8 +2,7 @@ import type {ProfileDiff} from '../../study/comparison/diff/profileDiff.ts';
 import type {ComparedPlans} from '../../study/placement/comparePlans.ts';
 import {markdownText} from '../markdownText.ts';
 import {drawPlanPair, type PlanSide} from '../planPair.ts';
-import {planChangeLines} from '../said/planChange.ts';
-import type {Say} from '../said/say.ts';
+import {planChangeLines, type SayBoth} from '../said/planChange.ts';
 import {wrap} from '../wrap.ts';
 
 /** Lines of one plan on paper and in a terminal that scrolls. */
@@ -27,19 +26,19 @@ export function trailText({newer}: ComparedPlans): string[] {
 }
 
 /** The floor plans before and after, and what moved, as text. */
-export function plansText(diff: ProfileDiff, plans: ComparedPlans, width: number, say: Say): string {
+export function plansText(diff: ProfileDiff, plans: ComparedPlans, width: number, both: SayBoth): string {
 	return [
 		'Floor plans',
 		...drawPlanPair(planSides(diff, plans), {columns: width, rows: planRows}),
 		...trailText(plans),
 		'',
 		'Moved on the plan',
-		...planChangeLines(plans, say).flatMap(line => wrap(line, width, '  - ')),
+		...planChangeLines(plans, both).flatMap(line => wrap(line, width, '  - ')),
 	].join('\n');
 }
 
 /** The same in Markdown, the drawing as a block of code. */
-export function plansMarkdown(diff: ProfileDiff, plans: ComparedPlans, say: Say): string {
+export function plansMarkdown(diff: ProfileDiff, plans: ComparedPlans, both: SayBoth): string {
 	return [
 		'## Floor plans',
 		'',
@@ -48,6 +47,6 @@ export function plansMarkdown(diff: ProfileDiff, plans: ComparedPlans, say: Say)
 		'```',
 		'',
 		...trailText(plans).flatMap(line => [markdownText(line), '']),
-		...planChangeLines(plans, say).map(line => `- ${markdownText(line)}`),
+		...planChangeLines(plans, both).map(line => `- ${markdownText(line)}`),
 	].join('\n');
 }

@@ -1,10 +1,9 @@
-import type {LengthUnit, Receiver} from '../../profile/types.ts';
+import type {LengthUnit} from '../../profile/types.ts';
 import {decimalsOf, formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {Part, SettingChange} from '../../study/comparison/diff/profileDiff.ts';
-import {formatEntry} from '../entryText.ts';
+import {type DistanceEntry, formatEntry} from '../entryText.ts';
 
-export type DistanceEntry = Extract<Receiver['timing'], {kind: 'distance'}>;
 export type SettingTextOptions = {
 	readonly lengthUnit: LengthUnit;
 	/** How the receiver shows distances that are typed into it; the display unit where not given. */

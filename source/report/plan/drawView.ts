@@ -41,7 +41,7 @@ export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number)
 			if (major >= leastEllipseDots) canvas.ellipse(x, y, major, minorMetres * dotsPerMetre, -angleDegrees);
 		}
 
-		for (const [dotX, dotY] of markOf(point, view, dotsPerMetre)) {
+		for (const [dotX, dotY] of markDots(point, view, dotsPerMetre)) {
 			canvas.dot(x + dotX, y + dotY);
 			marks.add(`${(x + dotX) >> 1},${(y + dotY) >> 2}`);
 		}
@@ -60,7 +60,7 @@ function rank(point: PlanPoint, reference: PlanPoint | undefined): number {
 }
 
 /** Dots of a point's mark: a filled block for a speaker, a frame for a sub, a ring for a seat, a bar for the picture. */
-function markOf(point: PlanPoint, view: PlanView, dotsPerMetre: number): Array<[number, number]> {
+function markDots(point: PlanPoint, view: PlanView, dotsPerMetre: number): Array<[number, number]> {
 	if (point.kind === 'screen') {
 		const metres = view === 'side' ? point.heightMetres : point.widthMetres;
 		const half = Math.round(((metres ?? 0) * dotsPerMetre) / 2) || 2;

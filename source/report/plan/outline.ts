@@ -1,5 +1,5 @@
 import {ceilingEnds} from '../../profile/ask/ceiling.ts';
-import type {Place, PlanScene} from './scene.ts';
+import type {PlanScene, RoomPoint} from './scene.ts';
 
 /**
 - `above`: x to the right, y down, the screen wall on top.
@@ -29,7 +29,7 @@ export function elevationOf(scene: PlanScene): 'side' | 'behind' {
 }
 
 /** A place as seen in a view, metres; the second axis runs down. */
-export function flatten({x, y, z}: Place, view: PlanView): Flat {
+export function flatten({x, y, z}: RoomPoint, view: PlanView): Flat {
 	if (view === 'above') return [x, y];
 	return view === 'side' ? [y, -z] : [x, -z];
 }

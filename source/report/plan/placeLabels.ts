@@ -52,7 +52,7 @@ export function placeLabels(
 			const row = Math.floor(y / 4) + rows;
 			const cost = canvas.weight(column, row, width) + index * distanceCost;
 			if (cost >= (best?.cost ?? Infinity) || covers(marks, column, row, width)) continue;
-			if (touches(canvas, column - 1, row) || touches(canvas, column + width, row)) continue;
+			if (isTaken(canvas, column - 1, row) || isTaken(canvas, column + width, row)) continue;
 			best = {column, row, cost};
 		}
 
@@ -64,7 +64,7 @@ export function placeLabels(
 }
 
 /** Whether another label stands in the cell; two labels without a blank between them read as one. */
-function touches(canvas: BrailleCanvas, column: number, row: number): boolean {
+function isTaken(canvas: BrailleCanvas, column: number, row: number): boolean {
 	return column >= 0 && column < canvas.columns && canvas.weight(column, row, 1) === Infinity;
 }
 

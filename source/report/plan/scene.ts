@@ -1,9 +1,9 @@
 import type {Room} from '../../profile/types.ts';
 
 /** A place in the room frame: x from the left wall, y from the screen wall, z from the floor; metres. */
-export type Place = {readonly x: number; readonly y: number; readonly z: number};
+export type RoomPoint = {readonly x: number; readonly y: number; readonly z: number};
 
-export type PlanPoint = Place & {
+export type PlanPoint = RoomPoint & {
 	readonly id: string;
 	/** Short, for the drawing. */
 	readonly label: string;
@@ -13,9 +13,9 @@ export type PlanPoint = Place & {
 	/** Distances in the legend are measured from the reference seat; the first seat where none is marked. */
 	readonly reference?: boolean;
 	/** What the speaker points at, metres. */
-	readonly aim?: Place;
+	readonly aim?: RoomPoint;
 	/** Where it stood before, metres; a dotted trail leads there. */
-	readonly before?: Place;
+	readonly before?: RoomPoint;
 	/** Horizontal error ellipse: half axes in metres, the longer one's angle from x towards y in degrees. */
 	readonly ellipse?: {
 		readonly majorMetres: number;
@@ -40,6 +40,6 @@ export function referencePoint(scene: PlanScene): PlanPoint | undefined {
 }
 
 /** Metres between two places. */
-export function separation(a: Place, b: Place): number {
+export function separation(a: RoomPoint, b: RoomPoint): number {
 	return Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
 }

@@ -13,14 +13,14 @@ import type {Say} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 
-const verdictText = {
+const outcomeTexts = {
 	met: 'Proof met: every reading asked for was read and is where the settings should put it.',
 	missed: 'Proof missed.',
 	open: 'Proof open: nothing is missed, but not everything is read and judged.',
 	none: 'No second round to hold against the predictions.',
 } as const;
 
-function signalText({signal}: Pick<ProofReading, 'signal'>): string {
+function signalWords({signal}: Pick<ProofReading, 'signal'>): string {
 	return signal.kind === 'tone' ? `${formatNumber(signal.hertz, 0)} Hz` : 'noise';
 }
 
@@ -57,7 +57,7 @@ export function proofText(result: ProofResult, width: number, say: Say): string 
 		({name, seatName, predicted, read, residual, tolerance, verdict: one, ...rest}) => [
 			name,
 			seatName,
-			signalText(rest),
+			signalWords(rest),
 			formatNumber(predicted.value, 1),
 			formatNumber(read.value, 1),
 			formatSigned(residual, 1),
@@ -68,7 +68,7 @@ export function proofText(result: ProofResult, width: number, say: Say): string 
 	const plan = missing.map(({name, seatName, predicted, ...rest}) => [
 		name,
 		seatName,
-		signalText(rest),
+		signalWords(rest),
 		formatNumber(predicted.value, 1),
 	]);
 	const columns = [
@@ -82,7 +82,7 @@ export function proofText(result: ProofResult, width: number, say: Say): string 
 		{title: '', importance: 8},
 	] as const;
 	return [
-		...wrap(verdictText[verdict], width),
+		...wrap(outcomeTexts[verdict], width),
 		...(masterShiftDb?.isMoved
 			? wrap(`Taken out first: ${formatSigned(masterShiftDb.value, 1)} dB common to all.`, width)
 			: []),

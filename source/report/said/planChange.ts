@@ -2,8 +2,13 @@ import {listed} from '../../profile/names.ts';
 import type {ComparedPlans} from '../../study/placement/comparePlans.ts';
 import type {PlanMove} from '../../study/placement/planChange.ts';
 import type {RoomTurn} from '../../study/placement/roomTurn.ts';
+import type {ConventionFact} from '../../study/survey/facts.ts';
+import {conventionText} from './conventions.ts';
 import type {Say} from './say.ts';
 import {placesText, stepsText} from './way.ts';
+
+/** How the sentences about either of two profiles are said. */
+export type SayBoth = {readonly older: Say; readonly newer: Say};
 
 const evidence: Readonly<Record<RoomTurn['by'], string>> = {
 	ceiling: 'the ceiling’s low side has changed sides',
@@ -17,8 +22,9 @@ function turnText({turn, by}: RoomTurn): string {
 	return `The room is turned round: ${evidence[by]}, so the screen is now on ${wall}${doubt}. Each plan has its own screen wall on top, and moves are told as seen facing the screen.`;
 }
 
-function untiedText(which: string, conventions: readonly string[]): string {
-	return `The ${which} plan is not tied to the walls (${conventions.join('; ')}), so places cannot be compared. The distances under “Moved” can.`;
+function untiedText(which: string, conventions: readonly ConventionFact[], say: Say): string {
+	const texts = conventions.map(each => conventionText(each, say));
+	return `The ${which} plan is not tied to the walls (${texts.join('; ')}), so places cannot be compared. The distances under “Moved” can.`;
 }
 
 /** Things that moved by the same way and length are told together. */
@@ -42,11 +48,11 @@ function movedLines(moved: readonly PlanMove[], say: Say): string[] {
 /**
 What differs between two floor plans, one sentence a thing, the farthest first.
 
-@param say - With the names of the newer profile.
+@param both - How either profile's sentences are said; what moved is called as in the newer one.
 */
 export function planChangeLines(
 	{change, sameRoom}: Pick<ComparedPlans, 'change' | 'sameRoom'>,
-	say: Say,
+	{older, newer}: SayBoth,
 ): string[] {
 	const {turn, conventions, moved, stayed, onlyOlder, onlyNewer} = change;
 	const names = (list: readonly string[], what: string) =>
@@ -55,9 +61,9 @@ export function planChangeLines(
 	return [
 		...(sameRoom ? [] : ['The rooms differ: what “moved” stands elsewhere.']),
 		...(turn ? [turnText(turn)] : []),
-		...(conventions.older.length > 0 ? [untiedText('older', conventions.older)] : []),
-		...(conventions.newer.length > 0 ? [untiedText('newer', conventions.newer)] : []),
-		...movedLines(moved, say),
+		...(conventions.older.length > 0 ? [untiedText('older', conventions.older, older)] : []),
+		...(conventions.newer.length > 0 ? [untiedText('newer', conventions.newer, newer)] : []),
+		...movedLines(moved, newer),
 		...(isTied && moved.length === 0 && stayed.length > 0
 			? ['Nothing stands elsewhere, as far as the tape can tell.']
 			: names(stayed, 'Stands where it stood')),

@@ -1,5 +1,6 @@
 import {listed} from '../../profile/names.ts';
 import type {ReadingFacts, SlipCause, SurveyFacts} from '../../study/survey/facts.ts';
+import {conventionText} from './conventions.ts';
 import type {Say} from './say.ts';
 import type {Sentences, Words} from './sentences.ts';
 
@@ -141,8 +142,8 @@ export const surveySentences: Sentences<SurveyFacts> = {
 		'two places fit the readings and nothing decides',
 		'One more reading to a wall does.',
 	],
-	'tape-free': ({conventions}) => [
-		`the walls do not hold the drawing: ${listed(conventions)}`,
+	'tape-free': ({conventions}, say) => [
+		`the walls do not hold the drawing: ${listed(conventions.map(each => conventionText(each, say)))}`,
 		'Distances between things are not touched by that; left and right follow the channels’ names.',
 	],
 };

@@ -1,11 +1,16 @@
-type Box = {readonly left: number; readonly top: number; readonly right: number; readonly bottom: number};
+type LabelFrame = {
+	readonly left: number;
+	readonly top: number;
+	readonly right: number;
+	readonly bottom: number;
+};
 
 /** Half of the largest symbol and a gap, in drawing units. */
 const reach = 17;
 
-const overlap = (a: Box, b: Box) =>
+const overlap = (a: LabelFrame, b: LabelFrame) =>
 	a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-const inside = (inner: Box, outer: Box) =>
+const inside = (inner: LabelFrame, outer: LabelFrame) =>
 	inner.left >= outer.left &&
 	inner.right <= outer.right &&
 	inner.top >= outer.top &&
@@ -20,12 +25,17 @@ other name; where none is free, right.
 @param letterHeight - Height of a line of text.
 @returns Left end of each text's base line.
 */
-export function placeLabels(
+export function labelsBeside(
 	symbols: ReadonlyArray<{readonly text: string; readonly x: number; readonly y: number}>,
-	frame: Box,
+	frame: LabelFrame,
 	letterHeight: number,
 ): Array<{text: string; x: number; y: number}> {
-	const taken: Box[] = symbols.map(({x, y}) => ({left: x - 13, top: y - 13, right: x + 13, bottom: y + 13}));
+	const taken: LabelFrame[] = symbols.map(({x, y}) => ({
+		left: x - 13,
+		top: y - 13,
+		right: x + 13,
+		bottom: y + 13,
+	}));
 	return symbols.map(({text, x, y}) => {
 		// Digits and letters of the usual sans faces average a little over half their height.
 		const width = text.length * letterHeight * 0.56;
@@ -37,7 +47,7 @@ export function placeLabels(
 			{x, y: y + reach + letterHeight * 0.8},
 			{x: x - width, y: y + reach + letterHeight * 0.8},
 		];
-		const boxAt = (at: {readonly x: number; readonly y: number}): Box => ({
+		const boxAt = (at: {readonly x: number; readonly y: number}): LabelFrame => ({
 			left: at.x,
 			top: at.y - letterHeight * 0.8,
 			right: at.x + width,

@@ -4,7 +4,7 @@ import type {SheetData} from '../../study/comparison/sheetData.ts';
 import type {SvgPlan, SvgPoint} from './planSvg.ts';
 
 /** The drawing for the page, or undefined where the room's size or the places are not known. */
-export function planOf({profile, plan}: SheetData): SvgPlan | undefined {
+export function svgPlanOf({profile, plan}: SheetData): SvgPlan | undefined {
 	const {widthMetres, lengthMetres} = plan?.room ?? {};
 	if (!plan || widthMetres === undefined || lengthMetres === undefined) return undefined;
 	const unit = profile.lengthUnit ?? 'm';

@@ -1,5 +1,5 @@
 import {escapeMarkup} from './escape.ts';
-import {placeLabels} from './planLabels.ts';
+import {labelsBeside} from './planLabels.ts';
 
 export type SvgPoint = {
 	readonly label: string;
@@ -39,7 +39,7 @@ function shape({kind}: SvgPoint, x: number, y: number, screenWidth: number): str
 	}
 }
 
-const number = (value: number) => Number(value.toFixed(1));
+const rounded = (value: number) => Number(value.toFixed(1));
 
 /** The floor plan as inline SVG: screen wall at the top, drawn to scale, with the room's width and length written at it. */
 export function planSvg(plan: SvgPlan): string {
@@ -50,12 +50,12 @@ export function planSvg(plan: SvgPlan): string {
 	const shapes = points.map(point =>
 		shape(
 			point,
-			number(margin + point.x * unitsPerMetre),
-			number(margin + point.y * unitsPerMetre),
-			number(screenWidth),
+			rounded(margin + point.x * unitsPerMetre),
+			rounded(margin + point.y * unitsPerMetre),
+			rounded(screenWidth),
 		),
 	);
-	const labels = placeLabels(
+	const labels = labelsBeside(
 		points
 			.filter(({kind}) => kind !== 'screen')
 			.map(({label, x, y}) => ({text: label, x: margin + x * unitsPerMetre, y: margin + y * unitsPerMetre})),
@@ -63,14 +63,14 @@ export function planSvg(plan: SvgPlan): string {
 		letterHeight,
 	).map(
 		({x, y, text}) =>
-			`<text x="${number(x)}" y="${number(y)}" stroke="#fff" stroke-width="6" paint-order="stroke">${escapeMarkup(text)}</text>`,
+			`<text x="${rounded(x)}" y="${rounded(y)}" stroke="#fff" stroke-width="6" paint-order="stroke">${escapeMarkup(text)}</text>`,
 	);
 	const names = points.map(({kind, label}) => (kind === 'screen' ? 'screen' : label)).join(', ');
-	return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${number(width + 2 * margin)} ${number(length + 2 * margin)}" role="img" aria-label="${escapeMarkup(`Floor plan, ${plan.widthText} by ${plan.lengthText}: ${names}`)}" font-family="Arial, sans-serif" font-size="${letterHeight}">
-<rect x="${margin}" y="${margin}" width="${number(width)}" height="${number(length)}" fill="none" stroke="#000" stroke-width="5"/>
+	return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${rounded(width + 2 * margin)} ${rounded(length + 2 * margin)}" role="img" aria-label="${escapeMarkup(`Floor plan, ${plan.widthText} by ${plan.lengthText}: ${names}`)}" font-family="Arial, sans-serif" font-size="${letterHeight}">
+<rect x="${margin}" y="${margin}" width="${rounded(width)}" height="${rounded(length)}" fill="none" stroke="#000" stroke-width="5"/>
 ${shapes.join('\n')}
 ${labels.join('\n')}
-<text x="${number(margin + width / 2)}" y="${number(margin + length + 38)}" text-anchor="middle">${escapeMarkup(plan.widthText)}</text>
-<text x="30" y="${number(margin + length / 2)}" text-anchor="middle" transform="rotate(-90 30 ${number(margin + length / 2)})">${escapeMarkup(plan.lengthText)}</text>
+<text x="${rounded(margin + width / 2)}" y="${rounded(margin + length + 38)}" text-anchor="middle">${escapeMarkup(plan.widthText)}</text>
+<text x="30" y="${rounded(margin + length / 2)}" text-anchor="middle" transform="rotate(-90 30 ${rounded(margin + length / 2)})">${escapeMarkup(plan.lengthText)}</text>
 </svg>`;
 }

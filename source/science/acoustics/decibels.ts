@@ -17,7 +17,7 @@ Level of the mean energy: 10·lg((1/N)·Σ 10^(L/10)).
 */
 export function energyMean(levelsDb: readonly number[], weights?: readonly number[]): number {
 	// Relative to the largest, so that no level is too high or too low for a double.
-	const top = highest(levelsDb);
+	const top = loudest(levelsDb);
 	let sum = 0;
 	let total = 0;
 	for (const [index, levelDb] of levelsDb.entries()) {
@@ -49,7 +49,7 @@ Level of sources that arrive in phase: 20·lg Σ 10^(L/20), the most that they c
 @throws {RangeError} If the list is empty.
 */
 export function coherentSum(levelsDb: readonly number[]): number {
-	const top = highest(levelsDb);
+	const top = loudest(levelsDb);
 	return top + 20 * Math.log10(levelsDb.reduce((sum, levelDb) => sum + 10 ** ((levelDb - top) / 20), 0));
 }
 
@@ -61,11 +61,11 @@ Largest minus smallest level.
 @throws {RangeError} If the list is empty.
 */
 export function spread(levelsDb: readonly number[]): number {
-	return highest(levelsDb) - levelsDb.reduce((low, levelDb) => Math.min(low, levelDb));
+	return loudest(levelsDb) - levelsDb.reduce((low, levelDb) => Math.min(low, levelDb));
 }
 
 /** A loop, because the spread operator runs out of stack on a hundred thousand repeats. */
-function highest(levelsDb: readonly number[]): number {
+function loudest(levelsDb: readonly number[]): number {
 	if (levelsDb.length === 0) throw new RangeError('levelsDb must hold at least one level, got none');
 	return levelsDb.reduce((high, levelDb) => Math.max(high, levelDb));
 }

@@ -37,7 +37,7 @@ export function jointRounding(items: readonly GridItem[], indifference = 0): Joi
 	const found = bestWindows(grids, indifference);
 	const hasRoom = Math.max(...grids.map(lowest)) <= Math.min(...grids.map(highest)) + coarsest * 1e-6;
 	const fits = hasRoom || found.width < coarsest * (1 - 1e-6);
-	let best: Choice | undefined;
+	let best: Rounding | undefined;
 	let isOptimal = found.isComplete;
 	for (const start of found.starts) {
 		const gathered = fits ? undefined : gatheredChoice(grids, start, start + found.width, coarsest);
@@ -57,7 +57,7 @@ export function jointRounding(items: readonly GridItem[], indifference = 0): Joi
 	};
 }
 
-type Choice = {
+type Rounding = {
 	readonly ks: readonly number[];
 	readonly offset: number;
 	readonly worst: number;
@@ -76,7 +76,7 @@ function judged(
 	grids: readonly Grid[],
 	ks: readonly number[],
 	gathered: {readonly together: number; readonly squares: number} | undefined,
-): Choice {
+): Rounding {
 	let low = Number.POSITIVE_INFINITY;
 	let high = Number.NEGATIVE_INFINITY;
 	let change = 0;
@@ -98,7 +98,7 @@ function judged(
 	};
 }
 
-function isBetter(a: Choice, b: Choice, coarsest: number): boolean {
+function isBetter(a: Rounding, b: Rounding, coarsest: number): boolean {
 	const tolerance = coarsest * 1e-7;
 	if (Math.abs(a.worst - b.worst) > tolerance) return a.worst < b.worst;
 	if (a.together !== b.together) return a.together > b.together;

@@ -1,8 +1,6 @@
 import type {ChannelId} from '../../profile/types.ts';
+import type {Uncertain} from '../../science/numeric/uncertain.ts';
 import type {SolutionFinding} from './facts.ts';
-
-/** A value with its standard uncertainty, both in the unit of the name that holds it. */
-export type Uncertain = {readonly value: number; readonly sigma: number};
 
 /** A value to dial in: as computed, as the box takes it, and its standard uncertainty, all in one unit. */
 export type Dialled = {readonly exact: number; readonly stepped: number; readonly sigma: number};

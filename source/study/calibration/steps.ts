@@ -2,7 +2,7 @@ import type {Control} from '../../profile/ask/boxes.ts';
 import {type JointRounding, jointRounding} from '../../science/numeric/jointRounding.ts';
 
 /** One line of the receiver that drives a speaker. */
-export type Line = {
+export type SteppedLine = {
 	readonly id: string;
 	readonly exact: number;
 	readonly control: Control;
@@ -55,7 +55,7 @@ for each the rest is rounded exactly.
 @param indifference - Errors that differ by no more count as equal, in the unit of the values.
 */
 export function shareAndRound(
-	lines: readonly Line[],
+	lines: readonly SteppedLine[],
 	feeds: readonly Feed[],
 	rest: Rest,
 	indifference: number,
@@ -87,7 +87,7 @@ export function shareAndRound(
 }
 
 function gathered(
-	lines: readonly Line[],
+	lines: readonly SteppedLine[],
 	feeds: readonly Feed[],
 	{wanted, values, rounding}: {wanted: number[]; values: number[]; rounding: JointRounding},
 ): Shared {

@@ -75,7 +75,7 @@ function overhead(
 	return at;
 }
 
-function candidates(
+function waysToGo(
 	result: NetworkResult,
 	ear: Vector,
 	point: PlacedPoint,
@@ -154,7 +154,7 @@ export function corrections(
 			),
 		);
 	};
-	const found = candidates(result, at, point, azimuth, wanted(judgement.elevation), repairs)
+	const found = waysToGo(result, at, point, azimuth, wanted(judgement.elevation), repairs)
 		.map((to): Correction => {
 			const by = subtract(to, point.at);
 			return {

@@ -3,12 +3,12 @@ import {type HeldReading, heldOf, isChecked, worstHiddenMetres} from '../survey/
 import {unknownSigmaMetres} from '../survey/equations.ts';
 import {expectationOf, type StateCovariance, withReading} from '../survey/expectation.ts';
 import {type Ends, isSamePair, possibleReading} from '../survey/missing.ts';
+import {type SurveyNetwork, surveyNetwork} from '../survey/network.ts';
 import {isUsable, type Observation, observationOf} from '../survey/observations.ts';
 import {statusOf, worstSigma} from '../survey/placed.ts';
 import {criticalValueOf} from '../survey/reliability.ts';
 import {joinRepeats} from '../survey/repeats.ts';
 import type {NetworkResult} from '../survey/result.ts';
-import {type Network, surveyNetwork} from '../survey/solveNetwork.ts';
 import {roomReadings, type Station, stationsOf} from '../survey/stations.ts';
 
 /** A reading to take, and why it is worth a walk. */
@@ -26,7 +26,7 @@ type Known = {
 };
 
 /** The readings in use, repeats joined. */
-function heldReadings({ends}: Network, profile: Profile, {readings}: NetworkResult): HeldReading[] {
+function heldReadings({ends}: SurveyNetwork, profile: Profile, {readings}: NetworkResult): HeldReading[] {
 	const used = readings
 		.filter(({status}) => status === 'used')
 		.map(({index}) => observationOf(ends, profile.tape![index]!, index))
@@ -67,7 +67,7 @@ function withoutHold(
 }
 
 /** As if a reading were taken. */
-function withTaken(network: Network, state: Float64Array, known: Known, ends: Ends): Known | undefined {
+function withTaken(network: SurveyNetwork, state: Float64Array, known: Known, ends: Ends): Known | undefined {
 	const observation = possibleReading(network, state, ends);
 	if (!observation) return undefined;
 	return {
@@ -88,7 +88,7 @@ const worthwhileShare = 0.9;
 
 /** The next reading of one station; undefined where its point is determined and checked, or nothing more can be read. */
 function nextAt(
-	network: Network,
+	network: SurveyNetwork,
 	state: Float64Array,
 	known: Known,
 	{id, place, check}: Station,

@@ -1,7 +1,7 @@
 import type {ChannelId} from '../../profile/channels.ts';
 import type {Layout, Place, Range} from '../../profile/layouts.ts';
 import {flaggedDegrees, nominalDegrees} from '../../profile/practice.ts';
-import type {Uncertain} from '../calibration/result.ts';
+import type {Uncertain} from '../../science/numeric/uncertain.ts';
 import {wrapDegrees} from '../survey/directions.ts';
 import type {Sightline} from './angles.ts';
 
@@ -78,7 +78,7 @@ Judges every channel of a layout at the reference seat.
 @returns One judgement for each channel that has a place in the layout and is seen.
 @see ITU-R BS.775-3 figure 1; ITU-R BS.2051-1 tables of systems A to J.
 */
-export function judge(layout: Layout, seen: readonly Sightline[]): ChannelJudgement[] {
+export function judgeLayout(layout: Layout, seen: readonly Sightline[]): ChannelJudgement[] {
 	return seen.flatMap(({id, azimuthDegrees, elevationDegrees}): ChannelJudgement[] => {
 		const place = placeOf(layout, id);
 		if (!place) return [];

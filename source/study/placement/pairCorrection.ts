@@ -8,7 +8,7 @@ import {stateOf} from './propagate.ts';
 import type {PairSymmetry} from './symmetry.ts';
 
 /** A place mirrored in the upright plane through the ear and the screen's centre. */
-function mirrored(result: NetworkResult, ear: number, at: Vector): Vector {
+function mirroredAt(result: NetworkResult, ear: number, at: Vector): Vector {
 	const angle = (aheadDegrees(stateOf(result), ear, aheadOf(result)) * Math.PI) / 180;
 	const across: Vector = [Math.cos(angle), -Math.sin(angle), 0];
 	const origin = result.points[ear]!.at;
@@ -39,7 +39,7 @@ export function pairCorrection(
 	] as const) {
 		const model = result.points.find(({id}) => id === kept)!;
 		const point = result.points.find(({id}) => id === moves)!;
-		const image = mirrored(result, ear, model.at);
+		const image = mirroredAt(result, ear, model.at);
 		const to: Vector = isAbove ? [image[0], image[1], point.at[2]] : image;
 		if (point.isFixed || (result.conventions.length === 0 && outsideBy(result.room, to) > 0)) continue;
 		const by = subtract(to, point.at);

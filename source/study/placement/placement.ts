@@ -7,7 +7,7 @@ import {outsideBy} from '../survey/roomSize.ts';
 import {aims} from './aiming.ts';
 import {aheadOf, isKnown, sightlines} from './angles.ts';
 import {corrections} from './corrections.ts';
-import {judge} from './judge.ts';
+import {judgeLayout} from './judge.ts';
 import {placementFindings} from './placementFindings.ts';
 import type {Placement} from './result.ts';
 import {screenReport} from './screen.ts';
@@ -25,7 +25,7 @@ export function judgePlacement(profile: Profile, result: NetworkResult): Placeme
 	const seat = referenceSeat(profile).id;
 	const layout = layoutOf(profile.channels.map(({id}) => id));
 	const seen = result.points.filter(({kind}) => kind === 'seat').flatMap(({id}) => sightlines(result, id));
-	const judgements = judge(
+	const judgements = judgeLayout(
 		layout,
 		seen.filter(line => line.seat === seat),
 	);

@@ -1,4 +1,4 @@
-import {significance} from '../comparison/diff/weights.ts';
+import {significance} from '../../science/numeric/uncertain.ts';
 import type {NetworkResult, PlacedPoint} from '../survey/result.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {isKnown} from './angles.ts';
@@ -25,7 +25,10 @@ export type PlanMove = {
 export type PlanChange = {
 	readonly turn?: RoomTurn;
 	/** What is taken for granted where no reading ties a plan to the walls; places are not compared then. */
-	readonly conventions: {readonly older: readonly string[]; readonly newer: readonly string[]};
+	readonly conventions: {
+		readonly older: NetworkResult['conventions'];
+		readonly newer: NetworkResult['conventions'];
+	};
 	/** Farthest first. */
 	readonly moved: readonly PlanMove[];
 	/** Names of what stands where it stood, as far as the readings can tell. */
@@ -41,14 +44,14 @@ export type Compared = {
 	readonly sameRoom: boolean;
 };
 
-type Network = Pick<NetworkResult, 'points' | 'room' | 'conventions'>;
+type PlacedNetwork = Pick<NetworkResult, 'points' | 'room' | 'conventions'>;
 
 /** Less than this is not worth a word: the tape's end is not held to the same spot of a thing each year. */
 const leastMetres = 0.01;
 /** Less than this share of the whole way does not help to see where a thing went. */
 const leastShare = 0.1;
 
-function moveOf(before: PlacedPoint, after: PlacedPoint, newer: Network): PlanMove {
+function moveOf(before: PlacedPoint, after: PlacedPoint, newer: PlacedNetwork): PlanMove {
 	const along = (axis: 0 | 1 | 2) => {
 		const change = after.at[axis] - before.at[axis];
 		const sigma = Math.hypot(before.sigmaMetres[axis], after.sigmaMetres[axis]);
@@ -82,8 +85,8 @@ it have been turned round.
 @returns Moves along an axis only where the change is above three times its standard uncertainty and above 1 cm.
 */
 export function planChange(
-	older: Network,
-	newer: Network,
+	older: PlacedNetwork,
+	newer: PlacedNetwork,
 	{matches, sameRoom}: Compared = {matches: [], sameRoom: true},
 ): PlanChange {
 	const renamed = new Map(matches.map(match => [match.older, match.newer]));

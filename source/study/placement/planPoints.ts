@@ -4,14 +4,14 @@ import type {RoomSize} from '../survey/roomSize.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {isKnown} from './angles.ts';
 
-type Place = {readonly x: number; readonly y: number; readonly z: number};
+type RoomPlace = {readonly x: number; readonly y: number; readonly z: number};
 
 /** What a plan of the room is drawn from. Lengths in metres, in the room's frame. */
 export type PlanPoints = {
 	/** Walls and ceiling as far as they are known. */
 	readonly room: Pick<Room, 'widthMetres' | 'lengthMetres' | 'ceiling'>;
 	readonly points: ReadonlyArray<
-		Place & {
+		RoomPlace & {
 			readonly id: string;
 			/** Short, for the drawing. */
 			readonly label: string;
@@ -19,9 +19,9 @@ export type PlanPoints = {
 			readonly kind: 'seat' | 'speaker' | 'sub' | 'screen';
 			readonly reference?: boolean;
 			/** Where a speaker should point: the ear at the reference seat. */
-			readonly aim?: Place;
+			readonly aim?: RoomPlace;
 			/** Where it stood before. */
-			readonly before?: Place;
+			readonly before?: RoomPlace;
 			/** Standard error ellipse, where it is large enough to matter; its angle from x towards y. */
 			readonly ellipse?: {
 				readonly majorMetres: number;
@@ -60,7 +60,7 @@ export function planPoints(
 	screen: Profile['screen'] = undefined,
 ): PlanPoints {
 	const [ear] = points.filter(({kind}) => kind === 'seat');
-	const named = ([x, y, z]: Vector): Place => ({x, y, z});
+	const named = ([x, y, z]: Vector): RoomPlace => ({x, y, z});
 	return {
 		room: roomOf(room),
 		points: points.filter(isKnown).map(point => {

@@ -1,4 +1,4 @@
-import type {Uncertain} from '../calibration/result.ts';
+import type {Uncertain} from '../../science/numeric/uncertain.ts';
 import {wrapDegrees} from '../survey/directions.ts';
 import type {NetworkResult} from '../survey/result.ts';
 

@@ -7,7 +7,8 @@ import {expectationOf} from './expectation.ts';
 import {fewestWrong} from './fewest.ts';
 import {surveyFindings} from './findings.ts';
 import type {Fit} from './fit.ts';
-import {missingReadings} from './missing.ts';
+import {missingTape} from './missing.ts';
+import {type SurveyNetwork, surveyNetwork} from './network.ts';
 import {isUsable, type Observation, observationOf, type Unusable} from './observations.ts';
 import {otherEnds} from './otherEnds.ts';
 import {stateCovariance} from './placed.ts';
@@ -17,11 +18,10 @@ import {adjustedReadings} from './readings.ts';
 import type {NetworkResult, Suspect, Undetermined} from './result.ts';
 import {dimensionSigmas, type Settled} from './settle.ts';
 import type {Plausibility, Removed} from './snooping.ts';
-import {type Network, surveyNetwork} from './solveNetwork.ts';
 import {startState} from './starts.ts';
 
 function undeterminedOf(
-	network: Network,
+	network: SurveyNetwork,
 	{points, covariance}: Pick<NetworkResult, 'points' | 'covariance'>,
 	state: Float64Array,
 ): Undetermined[] {
@@ -29,7 +29,7 @@ function undeterminedOf(
 	return points.flatMap(({id, status, assumedBy}, index) => {
 		// Where nobody held a tape to the screen, the speakers may tell what is ahead: that is no gap.
 		if (status === 'determined' || (status === 'unmeasured' && id === 'screen')) return [];
-		const missing = missingReadings(network, state, covariance, index, helpers);
+		const missing = missingTape(network, state, covariance, index, helpers);
 		return [{id, status, ...(assumedBy && {assumedBy}), missing}];
 	});
 }
@@ -37,7 +37,7 @@ function undeterminedOf(
 /** Causes are looked for in as many wrong readings; a file with more is of another room. */
 const mostExplained = 50;
 
-function suspectsOf(network: Network, {solved, loose}: Settled, out: readonly Removed[]): Suspect[] {
+function suspectsOf(network: SurveyNetwork, {solved, loose}: Settled, out: readonly Removed[]): Suspect[] {
 	const covariance = stateCovariance(network, solved);
 	return out.map(({observation, alternatives}, place): Suspect => {
 		const expected = expectationOf(observation, solved.state, covariance);
@@ -147,7 +147,7 @@ export function adjustNetwork(profile: SurveyInput): NetworkResult {
 		readings: adjustedReadings(tape, made, fit, suspects),
 		suspects,
 		undetermined: undeterminedOf(network, {points, covariance}, solved.state),
-		conventions: solved.conventions.map(({what}) => what),
+		conventions: solved.conventions.map(({fact}) => fact),
 		...globalTestOf(fit),
 		covariance,
 	};

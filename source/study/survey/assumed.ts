@@ -1,8 +1,9 @@
 import {unknownSigmaMetres} from './equations.ts';
 import type {StateCovariance} from './expectation.ts';
 import type {AssumedBy} from './facts.ts';
+import type {SurveyNetwork} from './network.ts';
 import type {Settled} from './settle.ts';
-import type {Network, SolvedNetwork} from './solveNetwork.ts';
+import type {SolvedNetwork} from './solveNetwork.ts';
 import {subtract, type Vector} from './vectors.ts';
 
 /** A displacement of the state that no reading sees, and the points that it moves against the seat. */
@@ -16,7 +17,7 @@ Ways in which things may stand otherwise without any reading noticing: turning a
 drawing may be anywhere is none of them, since distances and directions from the seat stay; nor is turning the drawing
 where the screen is in it, since straight ahead is where the screen is.
 */
-function swings({points}: Network, {state, unseen, components, home}: SolvedNetwork): Swing[] {
+function swings({points}: SurveyNetwork, {state, unseen, components, home}: SolvedNetwork): Swing[] {
 	const members = [...points.keys()].filter(index => home >= 0 && components[index] === home);
 	const base = members.includes(0) ? 0 : members[0];
 	if (base === undefined) return [];
@@ -59,7 +60,7 @@ Nothing may be judged from them.
 @param covariance - As the readings and conventions give it.
 */
 export function assumedPoints(
-	network: Network,
+	network: SurveyNetwork,
 	{solved, mirrors}: Settled,
 	covariance: StateCovariance,
 ): Assumed {

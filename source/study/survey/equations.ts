@@ -1,4 +1,5 @@
 import type {SparseProblem} from '../../science/numeric/sparseLeastSquares.ts';
+import type {ConventionFact} from './facts.ts';
 import type {Observation} from './observations.ts';
 
 /**
@@ -9,7 +10,7 @@ export type Convention = {
 	readonly offsets: readonly number[];
 	readonly factors: readonly number[];
 	readonly value: number;
-	readonly what: string;
+	readonly fact: ConventionFact;
 };
 
 /** How tightly a convention is held, metres: far below a tape's division, far above rounding. */

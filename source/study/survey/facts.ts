@@ -28,6 +28,20 @@ type Open = {
 	readonly assumedBy?: AssumedBy;
 };
 
+/** What is taken for granted of a thing, or of the room, where no reading ties the drawing to the walls. */
+export type ConventionFact =
+	| {
+			readonly what:
+				| 'mid-width'
+				| 'usual-distance'
+				| 'usual-height'
+				| 'straight-ahead'
+				| 'usual-direction'
+				| 'usual-height-above-ear';
+			readonly about: string;
+	  }
+	| {readonly what: 'room-width' | 'room-length' | 'room-height'};
+
 /** What findings on a survey are said with. A reading is told of the end that it was taken from. */
 export type SurveyFacts = {
 	'tape-none': NoFacts;
@@ -60,7 +74,7 @@ export type SurveyFacts = {
 	'tape-mirror-room': NoFacts;
 	'tape-mirror-side': NoFacts;
 	'tape-mirror': NoFacts;
-	'tape-free': {readonly conventions: readonly string[]};
+	'tape-free': {readonly conventions: readonly ConventionFact[]};
 };
 
 /** What a survey finds to say. */

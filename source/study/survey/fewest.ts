@@ -1,12 +1,12 @@
 import {expectationOf} from './expectation.ts';
 import {type Fit, fitFrom, inseparableFrom, type Tested, testedOf} from './fit.ts';
+import type {SurveyNetwork} from './network.ts';
 import {type Observation, offsetsTouch} from './observations.ts';
 import {stateCovariance} from './placed.ts';
 import {leastRedundancy} from './reliability.ts';
 import {joinRepeats} from './repeats.ts';
 import {outsideBy} from './roomSize.ts';
 import {fitWithout, type Removed, removedFrom, type Snooped, type Snooper, snoop} from './snooping.ts';
-import type {Network} from './solveNetwork.ts';
 import {nominalDirection} from './starts.ts';
 import type {Vector} from './vectors.ts';
 
@@ -33,7 +33,7 @@ const outsideMetres = 0.05;
 Things that an explanation puts outside the room, or speakers on the side where they do not belong. Near the middle line
 there are no sides.
 */
-function misplaced({profile, points}: Network, {settled}: Fit): number {
+function misplaced({profile, points}: SurveyNetwork, {settled}: Fit): number {
 	const {state, components} = settled.solved;
 	return points.filter(({id}, index) => {
 		const at: Vector = [state[index * 3]!, state[index * 3 + 1]!, state[index * 3 + 2]!];

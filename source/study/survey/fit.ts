@@ -1,3 +1,4 @@
+import type {SurveyNetwork} from './network.ts';
 import type {Observation} from './observations.ts';
 import {
 	adjustedCovariance,
@@ -9,7 +10,6 @@ import {
 } from './reliability.ts';
 import {costAmongRepeats, type Joined} from './repeats.ts';
 import {type Settled, settle} from './settle.ts';
-import type {Network} from './solveNetwork.ts';
 
 /** Readings adjusted together, and the test of each. */
 export type Fit = {
@@ -28,7 +28,7 @@ const betterCost = 1;
 
 /** Adjusts from the first start and, if that fits badly, from the others; keeps the best. */
 export function fitFrom(
-	network: Network,
+	network: SurveyNetwork,
 	joined: readonly Joined[],
 	starts: ReadonlyArray<() => Float64Array>,
 ): Fit {

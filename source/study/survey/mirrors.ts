@@ -1,9 +1,10 @@
 import {symmetricEigen} from '../../science/numeric/symmetricEigen.ts';
 import {unitVector} from './directions.ts';
 import {fitPoint} from './localFit.ts';
+import type {SurveyNetwork} from './network.ts';
 import type {Observation} from './observations.ts';
 import {outsideBy, type RoomSize} from './roomSize.ts';
-import type {Network, SolvedNetwork} from './solveNetwork.ts';
+import type {SolvedNetwork} from './solveNetwork.ts';
 import {nominalDirection} from './starts.ts';
 import {distance, dot, scale, subtract, type Vector} from './vectors.ts';
 
@@ -67,7 +68,7 @@ where the channel belongs; else nothing decides and the place found first stays.
 @param looseMetres - Worst standard uncertainty of each point; where it is large there is no second place but a range.
 */
 export function mirrorDecisions(
-	network: Network,
+	network: SurveyNetwork,
 	observations: readonly Observation[],
 	solved: SolvedNetwork,
 	size: RoomSize,

@@ -1,16 +1,16 @@
 import {isOverhead} from '../../profile/channels.ts';
 import {predict, rowWidth} from './equations.ts';
 import {expectationOf, type StateCovariance, sigmaWithReading, withReading} from './expectation.ts';
+import type {SurveyNetwork} from './network.ts';
 import {isUsable, type Observation, observationOf} from './observations.ts';
 import {statusOf, worstSigma} from './placed.ts';
 import {tapeSigmaMetres} from './sigma.ts';
-import type {Network} from './solveNetwork.ts';
 
 export type Ends = {readonly from: string; readonly to: string};
 
 /** A reading that could be taken, as an equation with the sigma it would have; undefined where it cannot be one. */
 export function possibleReading(
-	{ends: known}: Network,
+	{ends: known}: SurveyNetwork,
 	state: Float64Array,
 	ends: Ends,
 ): Observation | undefined {
@@ -35,8 +35,8 @@ alike (within a fifth) the one that is easiest to take, heights and walls before
 
 @param helpers - Ids of points that are themselves determined, the reference seat first.
 */
-export function missingReadings(
-	network: Network,
+export function missingTape(
+	network: SurveyNetwork,
 	state: Float64Array,
 	covariance: StateCovariance,
 	point: number,

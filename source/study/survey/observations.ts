@@ -37,7 +37,7 @@ export type Unfit =
 
 export type Unusable = {readonly reading: number; readonly why: Unfit};
 
-const planes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
+const planeAxes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
 	'wall:left': {axis: 0, isFar: false},
 	'wall:right': {axis: 0, isFar: true},
 	'wall:front': {axis: 1, isFar: false},
@@ -46,7 +46,7 @@ const planes: Readonly<Record<Plane, {axis: 0 | 1 | 2; isFar: boolean}>> = {
 	ceiling: {axis: 2, isFar: true},
 };
 
-export const planeOf = (end: string) => (Object.hasOwn(planes, end) ? planes[end as Plane] : undefined);
+export const planeOf = (end: string) => (Object.hasOwn(planeAxes, end) ? planeAxes[end as Plane] : undefined);
 
 /** Everything that tells what the ends of a tape are: made once for a profile. */
 export type TapeEnds = {

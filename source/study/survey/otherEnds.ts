@@ -1,7 +1,8 @@
 import type {OtherEnd} from './causes.ts';
 import {oppositeEnd} from './causes.ts';
+import type {SurveyNetwork} from './network.ts';
 import {type Observation, planeOf, pointIndex} from './observations.ts';
-import type {Network, SolvedNetwork} from './solveNetwork.ts';
+import type {SolvedNetwork} from './solveNetwork.ts';
 import {distance, type Vector} from './vectors.ts';
 
 const place = (state: Float64Array, point: number): Vector => [
@@ -18,7 +19,7 @@ wall, the corner of the room that belongs to the wall, another point.
 @param looseMetres - Worst standard uncertainty of each point.
 */
 export function otherEnds(
-	{profile, points, ends, exactDimensions}: Network,
+	{profile, points, ends, exactDimensions}: SurveyNetwork,
 	observation: Observation,
 	{state, columnOf}: SolvedNetwork,
 	looseMetres: readonly number[],

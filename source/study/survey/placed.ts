@@ -2,8 +2,9 @@ import {placedSigmaMetres} from '../../profile/practice.ts';
 import {symmetricEigen} from '../../science/numeric/symmetricEigen.ts';
 import {unknownSigmaMetres} from './equations.ts';
 import type {StateCovariance} from './expectation.ts';
+import type {SurveyNetwork} from './network.ts';
 import type {PointStatus} from './result.ts';
-import type {Network, SolvedNetwork} from './solveNetwork.ts';
+import type {SolvedNetwork} from './solveNetwork.ts';
 
 export function statusOf(worstSigmaMetres: number, isMeasured: boolean, isAssumed = false): PointStatus {
 	if (!isMeasured) return 'unmeasured';
@@ -13,7 +14,10 @@ export function statusOf(worstSigmaMetres: number, isMeasured: boolean, isAssume
 }
 
 /** Covariance of the whole state, m²: exact dimensions 0, what no reading touches as good as unknown. */
-export function stateCovariance({points, exactDimensions}: Network, {state, columnOf, rows}: SolvedNetwork) {
+export function stateCovariance(
+	{points, exactDimensions}: SurveyNetwork,
+	{state, columnOf, rows}: SolvedNetwork,
+) {
 	const size = state.length;
 	const values = new Float64Array(size * size);
 	for (let a = 0; a < size; a++) {
@@ -33,7 +37,7 @@ export function stateCovariance({points, exactDimensions}: Network, {state, colu
 }
 
 /** Worst standard uncertainty of each point in any direction, metres. */
-export function looseness({points}: Network, {columnOf, rows}: SolvedNetwork): number[] {
+export function looseness({points}: SurveyNetwork, {columnOf, rows}: SolvedNetwork): number[] {
 	return points.map((_, index) => {
 		const columns = [0, 1, 2].map(axis => columnOf[index * 3 + axis]!);
 		if (columns.some(column => column < 0)) return unknownSigmaMetres;

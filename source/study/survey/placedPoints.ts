@@ -1,8 +1,9 @@
 import type {Assumed} from './assumed.ts';
 import {isChecked} from './checked.ts';
+import type {SurveyNetwork} from './network.ts';
 import {statusOf, worstSigma} from './placed.ts';
 import type {Ellipse, PlacedPoint} from './result.ts';
-import type {Network, SolvedNetwork} from './solveNetwork.ts';
+import type {SolvedNetwork} from './solveNetwork.ts';
 
 /**
 Standard error ellipse of two coordinates.
@@ -25,7 +26,7 @@ The points with places, uncertainties and status.
 @param hiddenAt - Largest slip that a reading of a point could hide, metres.
 */
 export function placedPoints(
-	network: Network,
+	network: SurveyNetwork,
 	solved: SolvedNetwork,
 	{by, covariance}: Assumed,
 	hiddenAt: (point: number) => number,

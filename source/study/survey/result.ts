@@ -1,4 +1,4 @@
-import type {AssumedBy, SlipCause, SurveyFinding} from './facts.ts';
+import type {AssumedBy, ConventionFact, SlipCause, SurveyFinding} from './facts.ts';
 import type {PointKind} from './points.ts';
 import type {RoomSize} from './roomSize.ts';
 import type {Vector} from './vectors.ts';
@@ -87,8 +87,8 @@ export type NetworkResult = {
 	readonly readings: readonly AdjustedReading[];
 	readonly suspects: readonly Suspect[];
 	readonly undetermined: readonly Undetermined[];
-	/** Conventions that hold what no reading ties to the walls, in words; empty where the walls do. */
-	readonly conventions: readonly string[];
+	/** Conventions that hold what no reading ties to the walls; empty where the walls do. */
+	readonly conventions: readonly ConventionFact[];
 	readonly globalTest?: {
 		readonly sumOfSquares: number;
 		readonly degreesOfFreedom: number;

@@ -1,9 +1,10 @@
 import {type MirrorDecision, mirrorDecisions} from './mirrors.ts';
+import type {SurveyNetwork} from './network.ts';
 import type {Observation} from './observations.ts';
 import {looseness} from './placed.ts';
 import type {RoomSize} from './roomSize.ts';
 import {slopeOf} from './roomSize.ts';
-import {type Network, type SolvedNetwork, solveNetwork} from './solveNetwork.ts';
+import {type SolvedNetwork, solveNetwork} from './solveNetwork.ts';
 
 export type Settled = {
 	readonly solved: SolvedNetwork;
@@ -18,7 +19,7 @@ const contradictedCost = 50;
 const usableSigmaMetres = 0.3;
 
 /** Standard uncertainty of width, length and height; 0 where exact, undefined where no reading tells them. */
-export function dimensionSigmas({points, exactDimensions}: Network, {columnOf, rows}: SolvedNetwork) {
+export function dimensionSigmas({points, exactDimensions}: SurveyNetwork, {columnOf, rows}: SolvedNetwork) {
 	return [0, 1, 2].map(axis => {
 		const offset = points.length * 3 + axis;
 		if (exactDimensions.has(offset)) return 0;
@@ -29,7 +30,7 @@ export function dimensionSigmas({points, exactDimensions}: Network, {columnOf, r
 	});
 }
 
-function sizeOf(network: Network, solved: SolvedNetwork): RoomSize {
+function settledSize(network: SurveyNetwork, solved: SolvedNetwork): RoomSize {
 	// A network that the walls do not hold has no room around it, whatever its dimensions are taken to be.
 	const isHeld = solved.conventions.length === 0;
 	const [width, length, height] = dimensionSigmas(network, solved).map((sigma, axis) =>
@@ -47,17 +48,21 @@ function sizeOf(network: Network, solved: SolvedNetwork): RoomSize {
 }
 
 /** Adjusts, decides between mirror images, and adjusts again where another image was taken. */
-export function settle(network: Network, observations: readonly Observation[], start: Float64Array): Settled {
+export function settle(
+	network: SurveyNetwork,
+	observations: readonly Observation[],
+	start: Float64Array,
+): Settled {
 	let solved = solveNetwork(network, observations, start);
 	let loose = looseness(network, solved);
 	const isContradicted = solved.cost > contradictedCost * observations.length;
 	const mirrors = isContradicted
 		? []
-		: mirrorDecisions(network, observations, solved, sizeOf(network, solved), loose);
+		: mirrorDecisions(network, observations, solved, settledSize(network, solved), loose);
 	if (mirrors.some(({isSwap}) => isSwap)) {
 		solved = solveNetwork(network, observations, solved.state);
 		loose = looseness(network, solved);
 	}
 
-	return {solved, loose, size: sizeOf(network, solved), mirrors};
+	return {solved, loose, size: settledSize(network, solved), mirrors};
 }

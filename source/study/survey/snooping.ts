@@ -1,11 +1,11 @@
 import {expectationOf} from './expectation.ts';
 import {type Fit, fitFrom, inseparableFrom, type Tested} from './fit.ts';
+import type {SurveyNetwork} from './network.ts';
 import type {Observation} from './observations.ts';
 import {stateCovariance} from './placed.ts';
 import {leastRedundancy} from './reliability.ts';
 import {type Joined, withoutReading, withReadingBack} from './repeats.ts';
 import type {Settled} from './settle.ts';
-import type {Network} from './solveNetwork.ts';
 
 export type Removed = {
 	readonly observation: Observation;
@@ -36,7 +36,7 @@ export type Plausibility = (
 
 /** What it takes to look for wrong readings. */
 export type Snooper = {
-	readonly network: Network;
+	readonly network: SurveyNetwork;
 	/** Makes a start from the readings still in use, so that a wrong one does not spoil it. */
 	readonly startFor: (used: readonly Joined[]) => Float64Array;
 	readonly plausibility: Plausibility;
@@ -94,7 +94,7 @@ export function fitWithout(
 /** Readings within this many sigmas of what the network without them expects are put back. */
 const soundSigmas = 2;
 
-function soundOnes(network: Network, removed: readonly Removed[], {solved}: Settled): Removed[] {
+function soundOnes(network: SurveyNetwork, removed: readonly Removed[], {solved}: Settled): Removed[] {
 	if (removed.length === 0) return [];
 	const covariance = stateCovariance(network, solved);
 	return removed.filter(({observation}) => {

@@ -2,19 +2,10 @@ import {sparseLeastSquares} from '../../science/numeric/sparseLeastSquares.ts';
 import {componentsOf} from './components.ts';
 import {neededConventions, rigidMotions, unseenMotions} from './datum.ts';
 import {type Convention, offsetsOf, problemOf} from './equations.ts';
-import {type Observation, type TapeEnds, tapeEndsOf} from './observations.ts';
+import type {SurveyNetwork} from './network.ts';
+import type {Observation} from './observations.ts';
 import {offeredConventions} from './offeredConventions.ts';
-import {type NetworkPoint, pointsOf, type SurveyInput} from './points.ts';
 import type {Rows} from './reliability.ts';
-
-/** What an adjustment works on. */
-export type Network = {
-	readonly profile: SurveyInput;
-	readonly points: readonly NetworkPoint[];
-	readonly ends: TapeEnds;
-	/** Offsets of room dimensions that the profile states exactly. */
-	readonly exactDimensions: ReadonlySet<number>;
-};
 
 export type SolvedNetwork = {
 	readonly state: Float64Array;
@@ -33,24 +24,6 @@ export type SolvedNetwork = {
 	readonly home: number;
 };
 
-/** Offsets of the dimensions that are taken as exact. */
-function exactDimensionsOf(profile: SurveyInput, points: number): Set<number> {
-	const {widthMetres, lengthMetres, ceiling} = profile.room;
-	const exact = [widthMetres, lengthMetres, ceiling?.kind === 'flat' ? ceiling.heightMetres : undefined];
-	return new Set([0, 1, 2].filter(axis => exact[axis] !== undefined).map(axis => points * 3 + axis));
-}
-
-/** What a profile's tape readings are readings of. */
-export function surveyNetwork(profile: SurveyInput): Network {
-	const points = pointsOf(profile);
-	return {
-		profile,
-		points,
-		ends: tapeEndsOf(profile, points),
-		exactDimensions: exactDimensionsOf(profile, points.length),
-	};
-}
-
 function homeOf(components: Int32Array): number {
 	if (components[0]! >= 0) return components[0]!;
 	const sizes = new Map<number, number>();
@@ -60,7 +33,7 @@ function homeOf(components: Int32Array): number {
 
 /** Adjusts one set of observations from one start. */
 export function solveNetwork(
-	network: Network,
+	network: SurveyNetwork,
 	observations: readonly Observation[],
 	start: Float64Array,
 ): SolvedNetwork {

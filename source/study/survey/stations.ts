@@ -1,6 +1,6 @@
 import {isOverhead} from '../../profile/channels.ts';
+import type {SurveyNetwork} from './network.ts';
 import type {NetworkPoint, SurveyInput} from './points.ts';
-import type {Network} from './solveNetwork.ts';
 import {nominalDirection} from './starts.ts';
 
 /** What is read at one place before the next is begun. */
@@ -38,7 +38,7 @@ export function roomReadings({
 Everything that is read at each thing, in the order of one walk: the seat, the screen, once around the speakers, then
 the other seats.
 */
-export function stationsOf({profile, points}: Network): Station[] {
+export function stationsOf({profile, points}: SurveyNetwork): Station[] {
 	const [seat, ...others] = points.filter(({kind}) => kind === 'seat') as [NetworkPoint, ...NetworkPoint[]];
 	const around = roundOrder(profile, points).map(({id}): Station => {
 		const azimuth = nominalDirection(profile, id)?.azimuthDegrees ?? 0;

@@ -1,7 +1,7 @@
 import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
 import {crossSectionSquareMillimetres} from '../../science/acoustics/cable.ts';
-import {directionOf, readEnd} from './ends.ts';
+import {readEnd, signalDirection} from './ends.ts';
 import type {WiringFinding} from './facts.ts';
 import {straightLineMetres} from './lengths.ts';
 import type {Cable, Positions} from './result.ts';
@@ -39,7 +39,7 @@ const unreached: Check = cables => {
 const reversedEnds: Check = (cables, profile) =>
 	entered(cables).flatMap(({id, from, to, kind}): WiringFinding[] => {
 		if (kind !== 'speaker' && kind !== 'line' && kind !== 'mains') return [];
-		const [first, second] = [directionOf(profile, from), directionOf(profile, to)];
+		const [first, second] = [signalDirection(profile, from), signalDirection(profile, to)];
 		if (first === 'takes' && second !== 'takes')
 			return [finding('problem', 'ends-reversed', [id], {from, to})];
 		if (first === second && first !== 'unknown') {

@@ -12,7 +12,7 @@ export function readEnd(end: string): End {
 Whether a terminal gives out a signal, takes one, or is of a box that the profile does not know.
 A receiver gives to channels, a processor's outputs are named in the profile, speakers and subs only take.
 */
-export function directionOf(profile: Profile, end: string): 'gives' | 'takes' | 'unknown' {
+export function signalDirection(profile: Profile, end: string): 'gives' | 'takes' | 'unknown' {
 	const {box, terminal} = readEnd(end);
 	if (box === 'receiver') return profile.channels.some(({id}) => id === terminal) ? 'gives' : 'unknown';
 	if (box === 'processor') {

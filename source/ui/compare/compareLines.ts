@@ -5,7 +5,7 @@ import {sayIn} from '../../report/said/say.ts';
 import {tableLines} from '../../report/table.ts';
 import {wrap} from '../../report/wrap.ts';
 import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
-import type {Line} from '../parts/lines.tsx';
+import type {ScreenLine} from '../parts/lines.tsx';
 import {lengthUnitOf} from '../walk/lengthUnits.ts';
 import {rowsOf, solutionOf} from '../walk/solution.ts';
 import {compareRows} from './compareRows.ts';
@@ -19,7 +19,7 @@ export type CompareOptions = {
 };
 
 /** Two profiles side by side, what differs most first; then what changed in the room and why settings are others. */
-export function compareLines(older: Profile, newer: Profile, options: CompareOptions): Line[] {
+export function compareLines(older: Profile, newer: Profile, options: CompareOptions): ScreenLine[] {
 	const {columns, isFull, fullKey} = options;
 	const lengthUnit = lengthUnitOf(newer);
 	// Both sides in the unit of the newer one, so that equal lengths read alike.
@@ -39,16 +39,16 @@ export function compareLines(older: Profile, newer: Profile, options: CompareOpt
 		moreBy: fullKey,
 	}).split('\n');
 	const [title = '', ...rest] = text;
-	const lines: Line[] = [
+	const lines: ScreenLine[] = [
 		{text: title, style: 'strong'},
 		{text: ''},
 		...tableOf(differing, columns),
 		...(same.length > 0
 			? wrap(`The same in both: ${same.map(({name}) => name).join(', ')}.`, columns, '  ').map(
-					(line): Line => ({text: line, style: 'quiet'}),
+					(line): ScreenLine => ({text: line, style: 'quiet'}),
 				)
 			: []),
-		...rest.map((line): Line => ({text: line, style: isTitle(line) ? 'strong' : undefined})),
+		...rest.map((line): ScreenLine => ({text: line, style: isTitle(line) ? 'strong' : undefined})),
 	];
 	return lines.map(line =>
 		cellWidth(line.text) > columns ? {...line, text: fitCells(line.text, columns).trimEnd()} : line,
@@ -60,7 +60,7 @@ function isTitle(line: string): boolean {
 	return line !== '' && !line.startsWith(' ');
 }
 
-function tableOf(rows: ReturnType<typeof compareRows>, columns: number): Line[] {
+function tableOf(rows: ReturnType<typeof compareRows>, columns: number): ScreenLine[] {
 	if (rows.length === 0) return [];
 	const table = tableLines(
 		[
@@ -73,5 +73,7 @@ function tableOf(rows: ReturnType<typeof compareRows>, columns: number): Line[] 
 		rows.map(({name, timing, trim, distance, level}) => [name, timing, trim, distance, level]),
 		columns - 2,
 	);
-	return table.map((text, index): Line => ({text: `  ${text}`, style: index === 0 ? 'quiet' : undefined}));
+	return table.map(
+		(text, index): ScreenLine => ({text: `  ${text}`, style: index === 0 ? 'quiet' : undefined}),
+	);
 }

@@ -7,7 +7,7 @@ import {wrap} from '../../report/wrap.ts';
 import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
 import {comparePlans} from '../../study/placement/comparePlans.ts';
 import {derived} from '../derived.ts';
-import type {Line} from '../parts/lines.tsx';
+import type {ScreenLine} from '../parts/lines.tsx';
 import {lengthUnitOf} from '../walk/lengthUnits.ts';
 import {solutionOf} from '../walk/solution.ts';
 
@@ -24,21 +24,22 @@ export function planLines(
 	older: Profile,
 	newer: Profile,
 	{columns, rows, isInWords}: PlanLinesOptions,
-): Line[] {
+): ScreenLine[] {
 	const {diff, plans} = madeOf(newer)(older);
 	const sides = planSides(diff, plans);
-	const plain = (text: string): Line => ({text});
-	const moved = planChangeLines(plans, sayIn(newer, lengthUnitOf(newer))).flatMap(line =>
-		isInWords ? [`  - ${line}`] : wrap(line, columns, '  - '),
+	const unit = lengthUnitOf(newer);
+	const plain = (text: string): ScreenLine => ({text});
+	const moved = planChangeLines(plans, {older: sayIn(older, unit), newer: sayIn(newer, unit)}).flatMap(
+		line => (isInWords ? [`  - ${line}`] : wrap(line, columns, '  - ')),
 	);
-	const changes: Line[] = [{text: 'Moved on the plan', style: 'strong'}, ...moved.map(plain)];
+	const changes: ScreenLine[] = [{text: 'Moved on the plan', style: 'strong'}, ...moved.map(plain)];
 	if (isInWords) {
-		return [...changes, {text: ''}, ...planPairText(sides, lengthUnitOf(newer)).map(plain)];
+		return [...changes, {text: ''}, ...planPairText(sides, unit).map(plain)];
 	}
 
 	return [
 		...drawPlanPair(sides, {columns, rows}).map(plain),
-		...trailText(plans).map((text): Line => ({text, style: 'quiet'})),
+		...trailText(plans).map((text): ScreenLine => ({text, style: 'quiet'})),
 		{text: ''},
 		...changes,
 	];

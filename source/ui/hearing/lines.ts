@@ -11,7 +11,7 @@ import {wrap} from '../../report/wrap.ts';
 import type {RoundSize} from '../../study/hearing/roundCode.ts';
 import {minutesFor, plannedPlayings, subGroups} from '../../study/hearing/visit.ts';
 import {roundFile} from '../../study/playing/roundFile.ts';
-import type {Line} from '../parts/lines.tsx';
+import type {ScreenLine} from '../parts/lines.tsx';
 import type {HearingState} from './state.ts';
 
 const sizes: readonly RoundSize[] = ['two', 'all', 'bass'];
@@ -21,14 +21,14 @@ const sizeNames: Readonly<Record<RoundSize, string>> = {
 	bass: 'Fronts and low effects to 300 Hz, for further states',
 };
 
-const text = (line: string, style?: Line['style']): Line => ({text: line, style});
+const text = (line: string, style?: ScreenLine['style']): ScreenLine => ({text: line, style});
 
 /** What to play and how; the sizes with their length, the chosen one marked. */
-export function sheetLines(profile: Profile, {size}: HearingState, columns: number): Line[] {
+export function sheetLines(profile: Profile, {size}: HearingState, columns: number): ScreenLine[] {
 	const groups = subGroups(profile);
 	const file = roundFile(profile, size);
 	const one = plannedPlayings([referenceSeat(profile).id], groups);
-	const choices = sizes.map((each, index): Line => {
+	const choices = sizes.map((each, index): ScreenLine => {
 		const {round} = roundFile(profile, each);
 		const label = `${index + 1}  ${sizeNames[each]}: ${formatNumber(round.seconds, 0)} s`;
 		return each === size ? text(`› ${label}`, 'value') : text(`  ${label}`);
@@ -69,7 +69,7 @@ const stepWords = {
 } as const;
 
 /** How far the recording is that is being heard. */
-export function progressLines({waiting, progress}: HearingState, columns: number): Line[] {
+export function progressLines({waiting, progress}: HearingState, columns: number): ScreenLine[] {
 	const path = waiting[0];
 	if (path === undefined) return [];
 	if (path === '') return [text('  One moment …', 'quiet')];
@@ -86,7 +86,7 @@ export function progressLines({waiting, progress}: HearingState, columns: number
 }
 
 /** The watched folder with what lies in it, and the path that is being typed. */
-export function arriveLines(state: HearingState, columns: number, now: Date): Line[] {
+export function arriveLines(state: HearingState, columns: number, now: Date): ScreenLine[] {
 	const {folder, arrived, cursor, typed, waiting, report} = state;
 	return [
 		text('Which recording?', 'strong'),
@@ -103,7 +103,7 @@ export function arriveLines(state: HearingState, columns: number, now: Date): Li
 			: []),
 		text(''),
 		...(arrived.length === 0 ? [text('  Nothing lies there yet.', 'quiet')] : []),
-		...arrived.map(({name, bytes, changedMs}, index): Line => {
+		...arrived.map(({name, bytes, changedMs}, index): ScreenLine => {
 			const line = `${index === cursor && typed === '' ? '›' : ' '} ${name}`;
 			return {
 				text: line,
@@ -132,7 +132,7 @@ function ageText(ms: number): string {
 }
 
 /** Playings as they are understood, to accept or to name otherwise. */
-export function playingsLines(profile: Profile, state: HearingState, columns: number): Line[] {
+export function playingsLines(profile: Profile, state: HearingState, columns: number): ScreenLine[] {
 	const {report, cursor} = state;
 	if (!report) return [];
 	const say = sayIn(profile, profile.lengthUnit);
@@ -154,7 +154,7 @@ export function playingsLines(profile: Profile, state: HearingState, columns: nu
 }
 
 /** What Enter takes, in one line. */
-function takenLines({report, waiting}: HearingState, columns: number): Line[] {
+function takenLines({report, waiting}: HearingState, columns: number): ScreenLine[] {
 	if (!report || waiting.length > 0) return [];
 	const {recordings, responses} = report.taken;
 	const lines = responses.filter(({part}) => (part ?? 'all') === 'all').length;
@@ -167,7 +167,7 @@ function takenLines({report, waiting}: HearingState, columns: number): Line[] {
 }
 
 /** Every line with its verdict, seat by seat; what comes late is asked about. */
-export function heardLinesOf(profile: Profile, state: HearingState, columns: number): Line[] {
+export function heardLinesOf(profile: Profile, state: HearingState, columns: number): ScreenLine[] {
 	const {report, cursor, leftOut, latencies} = state;
 	if (!report) return [];
 	const say = sayIn(profile, profile.lengthUnit);
@@ -196,5 +196,5 @@ export function heardLinesOf(profile: Profile, state: HearingState, columns: num
 	];
 }
 
-const marked = (lines: readonly string[]): Line[] =>
+const marked = (lines: readonly string[]): ScreenLine[] =>
 	lines.map(line => text(line, line.startsWith('›') ? 'value' : undefined));

@@ -4,7 +4,7 @@ import {visibleText} from '../../profile/visibleText.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 
 /** One line of a screen. Every meaning of a style is also in the words or signs of the text. */
-export type Line = {
+export type ScreenLine = {
 	readonly text: string;
 	readonly style?: 'strong' | 'quiet' | 'doubt' | 'trouble' | 'good' | 'value';
 	/** A quiet end of the line, such as a unit. */
@@ -21,7 +21,7 @@ const colours = {
 } as const;
 
 type LinesProps = {
-	readonly lines: readonly Line[];
+	readonly lines: readonly ScreenLine[];
 	/** Cells that each line is cut to. Measuring them here costs far less than letting the box cut. */
 	readonly columns: number;
 };
@@ -38,7 +38,12 @@ export const Lines = memo(function Lines({lines, columns}: LinesProps) {
 	);
 });
 
-const OneLine = memo(function OneLine({text, style, after = '', columns}: Line & {readonly columns: number}) {
+const OneLine = memo(function OneLine({
+	text,
+	style,
+	after = '',
+	columns,
+}: ScreenLine & {readonly columns: number}) {
 	// A reader of screens has no width.
 	const cells = useIsScreenReaderEnabled() ? Number.POSITIVE_INFINITY : columns;
 	const isStrong = style === 'strong' || style === 'value';

@@ -60,20 +60,20 @@ export function spokenRow(row: SolutionRow, columns: readonly LiveColumn[]): str
 }
 
 function headingLine(columns: readonly LiveColumn[]): string {
-	return lineOf(
+	return rowText(
 		columns.map(column => [column, column.title]),
 		'',
 	);
 }
 
 function tableLine(row: SolutionRow, columns: readonly LiveColumn[], isCurrent: boolean): string {
-	return lineOf(
+	return rowText(
 		columns.map(column => [column, row[column.field]]),
 		isCurrent ? currentMark : '',
 	);
 }
 
-function lineOf(cells: ReadonlyArray<readonly [LiveColumn, string]>, mark: string): string {
+function rowText(cells: ReadonlyArray<readonly [LiveColumn, string]>, mark: string): string {
 	const texts = cells.map(([column, text]) => fitCells(text, column.cells, column.align));
 	return (fitCells(mark, markCells) + texts.join(' '.repeat(columnGap))).trimEnd();
 }

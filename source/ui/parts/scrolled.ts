@@ -1,11 +1,11 @@
-import type {Line} from './lines.tsx';
+import type {ScreenLine} from './lines.tsx';
 
 /**
 A window of lines that says how much it hides.
 
 @param from - First line wanted; held so that the window stays full.
 */
-export function scrolled(lines: readonly Line[], from: number, height: number): Line[] {
+export function scrolled(lines: readonly ScreenLine[], from: number, height: number): ScreenLine[] {
 	if (lines.length <= height) return [...lines];
 	const room = Math.max(0, height - 1);
 	const start = firstShown(lines.length, from, height);

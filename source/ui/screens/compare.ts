@@ -5,11 +5,11 @@ import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {nextOlder} from './compareOlder.ts';
 import {openHome} from './home.ts';
-import type {CompareScreen, Screen, World} from './screen.ts';
+import type {AppScreen, CompareScreen, World} from './screen.ts';
 
-type Command = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'full' | 'plan' | 'older' | 'leave';
+type CompareCommand = 'up' | 'down' | 'pageUp' | 'pageDown' | 'first' | 'full' | 'plan' | 'older' | 'leave';
 /** `fromWalk`: with a way back to the walk, and other older profiles to choose. */
-type Mode = 'compare' | 'fromWalk';
+type CompareMode = 'compare' | 'fromWalk';
 
 const both = ['compare', 'fromWalk'] as const;
 
@@ -17,7 +17,7 @@ const both = ['compare', 'fromWalk'] as const;
 export const fullKey = 'a';
 
 /** Keys of the comparison. */
-export const compareKeymap: ReadonlyArray<Binding<Command, Mode>> = [
+export const compareKeymap: ReadonlyArray<Binding<CompareCommand, CompareMode>> = [
 	{presses: ['up', 'k'], command: 'up', modes: both, shown: ['↑↓', 'scroll']},
 	{presses: ['down', 'j', 'enter'], command: 'down', modes: both},
 	{presses: ['pageUp'], command: 'pageUp', modes: both},
@@ -29,14 +29,14 @@ export const compareKeymap: ReadonlyArray<Binding<Command, Mode>> = [
 	{presses: ['q', 'escape', 'left'], command: 'leave', modes: both, shown: ['q', 'back']},
 ];
 
-export const compareMode = ({back}: CompareScreen): Mode => (back ? 'fromWalk' : 'compare');
+export const compareMode = ({back}: CompareScreen): CompareMode => (back ? 'fromWalk' : 'compare');
 
 /** Lines that a page key moves. */
 const pageLines = 12;
 
 /** One key in the comparison of two profiles. The view keeps the window within the text. */
-export function pressCompare(screen: CompareScreen, press: Press, world: World): Screen {
-	const to = (from: number): Screen => ({...screen, from: Math.max(0, from)});
+export function pressCompare(screen: CompareScreen, press: Press, world: World): AppScreen {
+	const to = (from: number): AppScreen => ({...screen, from: Math.max(0, from)});
 	switch (commandOf(compareKeymap, compareMode(screen), press)) {
 		case 'up':
 			return to(screen.from - 1);

@@ -3,10 +3,10 @@ import {pressRound} from '../walk/pressRound.ts';
 import {draftRound, profileOf} from './draft.ts';
 import {openHome} from './home.ts';
 import {openWalk} from './openWalk.ts';
-import type {CreateScreen, Screen, World} from './screen.ts';
+import type {AppScreen, CreateScreen, World} from './screen.ts';
 
 /** One key in the questions before a profile exists; after the last one the profile is made and its walk opens. */
-export function pressCreate(screen: CreateScreen, press: Press, world: World): Screen {
+export function pressCreate(screen: CreateScreen, press: Press, world: World): AppScreen {
 	const {state, isLeaving} = pressRound(draftRound, screen.state, press, '');
 	if (isLeaving) return openHome(world, [{kind: 'note', text: 'Nothing was made.'}]);
 	const wasTaken = state.past.length > screen.state.past.length;

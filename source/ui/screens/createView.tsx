@@ -1,6 +1,6 @@
 import {Box} from 'ink';
 import {footerText} from '../parts/footerText.ts';
-import {type Line, Lines} from '../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../parts/lines.tsx';
 import {tapeRule} from '../parts/tapeRule.ts';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
 import {walkKeys} from '../walk/keymap.ts';
@@ -19,12 +19,12 @@ export function CreateView({screen, size}: {readonly screen: CreateScreen; reado
 	const height = Math.max(1, size.rows - 1);
 	const isTiny = walkLayout(size.columns, size.rows).kind === 'tiny';
 	const answered = prompts.map(({isAnswered}) => isAnswered);
-	const title: Line = {text: ' A new profile', after: `   ${at + 1} of ${prompts.length}`};
-	const tape: Line = {text: tapeRule(answered, at, size.columns), style: 'quiet'};
+	const title: ScreenLine = {text: ' A new profile', after: `   ${at + 1} of ${prompts.length}`};
+	const tape: ScreenLine = {text: tapeRule(answered, at, size.columns), style: 'quiet'};
 	const head = height < 3 ? [] : isTiny ? [title] : [title, tape];
 	const keys = walkKeys(prompt, state).filter(([key]) => isOfDraft(key));
 	const lines = questionLines(prompt, state, {columns: size.columns, isBrief: isTiny, keys});
-	const footer: Line[] = height < 2 ? [] : [{text: footerText(keys, size.columns), style: 'quiet'}];
+	const footer: ScreenLine[] = height < 2 ? [] : [{text: footerText(keys, size.columns), style: 'quiet'}];
 	const bodyHeight = Math.max(1, height - head.length - footer.length);
 	return (
 		<Box flexDirection="column" width={size.columns}>

@@ -6,10 +6,10 @@ import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {hear, lookForRecordings, understandAnew} from './hearingOrders.ts';
 import {takeHeard} from './hearingTake.ts';
-import type {HearingScreen, Screen, WalkScreen, World} from './screen.ts';
+import type {AppScreen, HearingScreen, WalkScreen, World} from './screen.ts';
 
 /** Opens the recorded round from the walk: where it was left, or at the sheet. */
-export function openHearing(back: WalkScreen, round: 'first' | 'proof', {recordings}: World): Screen {
+export function openHearing(back: WalkScreen, round: 'first' | 'proof', {recordings}: World): AppScreen {
 	if (!recordings) return back;
 	const {hearing: left, ...walk} = back;
 	const isSame = left?.round === round;
@@ -25,7 +25,7 @@ export function openHearing(back: WalkScreen, round: 'first' | 'proof', {recordi
 const scrollLines = 3;
 
 /** One key in a recorded round. Hearing goes on meanwhile. */
-export function pressHearing(screen: HearingScreen, press: Press, world: World): Screen {
+export function pressHearing(screen: HearingScreen, press: Press, world: World): AppScreen {
 	const {hearing} = screen;
 	const to = (change: Partial<HearingState>): HearingScreen => ({
 		...screen,
@@ -90,14 +90,14 @@ function lateAt({report, cursor}: HearingState): string | undefined {
 
 type To = (change: Partial<HearingState>) => HearingScreen;
 
-function writtenRound({back, hearing}: HearingScreen, to: To, {recordings}: World): Screen {
+function writtenRound({back, hearing}: HearingScreen, to: To, {recordings}: World): AppScreen {
 	const result = recordings!.writeRound(back.file, back.state.subject, hearing.size);
 	return to({
 		note: result.ok ? {kind: 'said', text: `Written to ${result.path}.`} : {kind: 'no', text: result.text},
 	});
 }
 
-function movedCursor({hearing}: HearingScreen, to: To, by: number): Screen {
+function movedCursor({hearing}: HearingScreen, to: To, by: number): AppScreen {
 	const {step, report, arrived, cursor, from} = hearing;
 	if (step === 'sheet') return to({from: Math.max(0, from + scrollLines * by)});
 	const rows =
@@ -109,7 +109,7 @@ function movedCursor({hearing}: HearingScreen, to: To, by: number): Screen {
 	return to({cursor: Math.max(0, Math.min(rows - 1, cursor + by)), from: 0});
 }
 
-function hearingGoOn(screen: HearingScreen, to: To, world: World): Screen {
+function hearingGoOn(screen: HearingScreen, to: To, world: World): AppScreen {
 	const {hearing} = screen;
 	if (hearing.step === 'sheet')
 		return lookForRecordings(to({step: 'arrive', cursor: 0, from: 0}), world, true);
@@ -133,7 +133,7 @@ function hearingGoOn(screen: HearingScreen, to: To, world: World): Screen {
 }
 
 /** A step back; while something is being heard it is stopped first. */
-function stepBack(screen: HearingScreen, to: To, {recordings}: World): Screen {
+function stepBack(screen: HearingScreen, to: To, {recordings}: World): AppScreen {
 	const {step, typed, waiting} = screen.hearing;
 	if (step === 'lines' || step === 'playings') return to({step: 'arrive', cursor: 0, from: 0});
 	if (step === 'sheet') return leaveToWalk(screen);

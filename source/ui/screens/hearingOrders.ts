@@ -2,7 +2,7 @@ import type {HearingNews} from '../../study/hearing/orders.ts';
 import type {HearingAsk} from '../../study/hearing/understand.ts';
 import type {HearingState} from '../hearing/state.ts';
 import type {Arrived} from '../recordings.ts';
-import type {HearingScreen, Screen, World} from './screen.ts';
+import type {AppScreen, HearingScreen, World} from './screen.ts';
 
 /** How the user wants recordings to be understood. */
 function askOf({round, names, leftOut}: HearingState, {now}: World): HearingAsk {
@@ -76,7 +76,7 @@ function isSame(one: readonly Arrived[], other: readonly Arrived[]): boolean {
 }
 
 /** What comes from whoever hears, on whichever screen it was left. */
-export function tellHearing(screen: Screen, news: HearingNews): Screen {
+export function tellHearing(screen: AppScreen, news: HearingNews): AppScreen {
 	if (screen.kind === 'hearing') return {...screen, hearing: told(screen.hearing, news)};
 	if (screen.kind === 'walk' && screen.hearing) return {...screen, hearing: told(screen.hearing, news)};
 	return screen;

@@ -2,10 +2,10 @@ import {withLatencies, withRound} from '../../study/hearing/takeRound.ts';
 import {reduceRound} from '../walk/state.ts';
 import {walkRound} from '../walk/stops.ts';
 import {saveWalk} from './save.ts';
-import type {HearingScreen, Screen, World} from './screen.ts';
+import type {AppScreen, HearingScreen, World} from './screen.ts';
 
 /** Takes what is sound and wanted into the profile, saves it, and goes back to the walk. */
-export function takeHeard(screen: HearingScreen, world: World): Screen {
+export function takeHeard(screen: HearingScreen, world: World): AppScreen {
 	const {back, hearing} = screen;
 	const {report, waiting, latencies} = hearing;
 	const say = (text: string): HearingScreen => ({...screen, hearing: {...hearing, note: {kind: 'no', text}}});

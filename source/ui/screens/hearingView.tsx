@@ -5,7 +5,7 @@ import {arriveLines, heardLinesOf, playingsLines, sheetLines} from '../hearing/l
 import type {HearingState} from '../hearing/state.ts';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
-import {type Line, Lines} from '../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../parts/lines.tsx';
 import {scrolled} from '../parts/scrolled.ts';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
 import type {HearingScreen} from './screen.ts';
@@ -22,10 +22,10 @@ export function HearingView({screen, size}: {readonly screen: HearingScreen; rea
 	const place = steps.map(step => (step === hearing.step ? stepNames[step].toUpperCase() : stepNames[step]));
 	const note = hearing.note
 		? wrap(hearing.note.text, columns, '  ').map(
-				(text): Line => ({text, style: hearing.note!.kind === 'no' ? 'trouble' : 'good'}),
+				(text): ScreenLine => ({text, style: hearing.note!.kind === 'no' ? 'trouble' : 'good'}),
 			)
 		: [];
-	const head: Line[] = [
+	const head: ScreenLine[] = [
 		{
 			text: ` ${profile.name}`,
 			after: `   ${hearing.round === 'proof' ? 'proof by recording' : 'recorded round'}: ${place.join(' · ')}`,
@@ -47,7 +47,7 @@ export function HearingView({screen, size}: {readonly screen: HearingScreen; rea
 	);
 }
 
-function linesOf({hearing, back}: HearingScreen, columns: number): Line[] {
+function linesOf({hearing, back}: HearingScreen, columns: number): ScreenLine[] {
 	const profile = back.state.subject;
 	switch (hearing.step) {
 		case 'sheet':
@@ -62,7 +62,7 @@ function linesOf({hearing, back}: HearingScreen, columns: number): Line[] {
 }
 
 /** First line of the window that shows the cursor, or what was scrolled to. */
-function windowOf({from}: HearingState, lines: readonly Line[], height: number): number {
+function windowOf({from}: HearingState, lines: readonly ScreenLine[], height: number): number {
 	const cursor = lines.findIndex(({text}) => text.startsWith('›'));
 	return Math.max(from, cursor - height + 4, 0);
 }

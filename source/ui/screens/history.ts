@@ -5,7 +5,7 @@ import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {lengthUnitOf} from '../walk/lengthUnits.ts';
 import {openHome} from './openHome.ts';
-import type {HistoryScreen, Screen, World} from './screen.ts';
+import type {AppScreen, HistoryScreen, World} from './screen.ts';
 
 type HistoryCommand = 'up' | 'down' | 'leave';
 
@@ -16,7 +16,7 @@ export const historyKeymap: ReadonlyArray<Binding<HistoryCommand, 'history'>> = 
 ];
 
 /** All profiles of the chosen one's room, oldest to newest; home with a word where it cannot be read. */
-export function openHistory(file: string, world: World): Screen {
+export function openHistory(file: string, world: World): AppScreen {
 	const chosen = world.files.load(file);
 	if (!chosen.ok) return openHome(world, [{kind: 'no', text: chosen.text}], file);
 	const room = chosen.profile.room.name.trim().toLowerCase();
@@ -36,7 +36,7 @@ export function openHistory(file: string, world: World): Screen {
 }
 
 /** One key in the history of a room. */
-export function pressHistory(screen: HistoryScreen, press: Press, world: World): Screen {
+export function pressHistory(screen: HistoryScreen, press: Press, world: World): AppScreen {
 	const last = Math.max(0, screen.history.channels.length - 1);
 	switch (commandOf(historyKeymap, 'history', press)) {
 		case 'up':

@@ -5,7 +5,7 @@ import {driftText, historyRows} from '../../report/history/text.ts';
 import {wrap} from '../../report/wrap.ts';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
-import {type Line, Lines} from '../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../parts/lines.tsx';
 import {PlainTable} from '../parts/plainTable.tsx';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
 import {historyKeymap} from './history.ts';
@@ -25,14 +25,14 @@ export function HistoryView({screen, size}: {readonly screen: HistoryScreen; rea
 		const text = driftText(channel);
 		return text === undefined
 			? []
-			: wrap(text, columns, '  ').map((line): Line => ({text: line, style: 'doubt'}));
+			: wrap(text, columns, '  ').map((line): ScreenLine => ({text: line, style: 'doubt'}));
 	});
 	const names = history.profiles.map(({date, name}) => `${date} ${name}`).join(', ');
-	const head: Line[] = [
+	const head: ScreenLine[] = [
 		{text: ` ${history.room}`, style: 'strong', after: '   oldest to newest'},
 		...wrap(names, columns, '  ')
 			.slice(0, 4)
-			.map((text): Line => ({text, style: 'quiet'})),
+			.map((text): ScreenLine => ({text, style: 'quiet'})),
 	];
 	const height = Math.max(1, size.rows - 2);
 	const below = drifts.slice(0, Math.max(0, height - head.length - 4));

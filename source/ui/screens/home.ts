@@ -6,11 +6,11 @@ import {draftRound} from './draft.ts';
 import {openHistory} from './history.ts';
 import {bringBack, pressRename, takeOut} from './homeFiles.ts';
 import {openWalk} from './openWalk.ts';
-import type {HomeScreen, Screen, World} from './screen.ts';
+import type {AppScreen, HomeScreen, World} from './screen.ts';
 
 export {openHome} from './openHome.ts';
 
-type Command =
+type HomeCommand =
 	| 'up'
 	| 'down'
 	| 'first'
@@ -27,7 +27,7 @@ type Command =
 	| 'leave';
 
 /** Keys of the home screen. */
-export const homeKeymap: ReadonlyArray<Binding<Command, 'home'>> = [
+export const homeKeymap: ReadonlyArray<Binding<HomeCommand, 'home'>> = [
 	{presses: ['up', 'k'], command: 'up', modes: ['home'], shown: ['↑↓', 'choose']},
 	{presses: ['down', 'j'], command: 'down', modes: ['home']},
 	{presses: ['home', 'pageUp'], command: 'first', modes: ['home']},
@@ -45,7 +45,7 @@ export const homeKeymap: ReadonlyArray<Binding<Command, 'home'>> = [
 ];
 
 /** One key on the home screen. */
-export function pressHome(screen: HomeScreen, press: Press, world: World): Screen {
+export function pressHome(screen: HomeScreen, press: Press, world: World): AppScreen {
 	if (screen.renaming !== undefined) return pressRename(screen, press, world);
 	if (press.key === 'characters') {
 		const isHeld = /^(.)\1*$/u.test(press.text);
@@ -71,9 +71,9 @@ export function pressHome(screen: HomeScreen, press: Press, world: World): Scree
 		case 'from':
 			return entry
 				? startFromEntry(calm, entry.file, world)
-				: say(calm, 'Choose the profile to start from first.');
+				: noted(calm, 'Choose the profile to start from first.');
 		case 'compare':
-			return entry ? compare(calm, entry.file, world) : say(calm, 'Choose a profile to compare first.');
+			return entry ? compare(calm, entry.file, world) : noted(calm, 'Choose a profile to compare first.');
 		case 'help':
 			return {...calm, isHelpShown: !screen.isHelpShown};
 		case 'unmark':
@@ -81,15 +81,15 @@ export function pressHome(screen: HomeScreen, press: Press, world: World): Scree
 				? bringBack(screen.removed, world)
 				: {...calm, marked: undefined, isHelpShown: false};
 		case 'history':
-			return entry ? openHistory(entry.file, world) : say(calm, 'Choose a profile of the room first.');
+			return entry ? openHistory(entry.file, world) : noted(calm, 'Choose a profile of the room first.');
 		case 'rename':
 			return entry && !entry.isShipped && entry.problem === undefined
 				? {...calm, renaming: ''}
-				: say(calm, 'Choose a profile of your own to rename first.');
+				: noted(calm, 'Choose a profile of your own to rename first.');
 		case 'remove':
 			return entry && !entry.isShipped
 				? takeOut(calm, entry, world)
-				: say(calm, 'Choose a profile of your own to delete first; demos stay.');
+				: noted(calm, 'Choose a profile of your own to delete first; demos stay.');
 		case 'leave':
 			return {kind: 'left'};
 		default:
@@ -97,7 +97,7 @@ export function pressHome(screen: HomeScreen, press: Press, world: World): Scree
 	}
 }
 
-function say(screen: HomeScreen, text: string): HomeScreen {
+function noted(screen: HomeScreen, text: string): HomeScreen {
 	return {...screen, notes: [{kind: 'note', text}]};
 }
 
@@ -111,11 +111,11 @@ export function dayOf(date: Date): string {
 	return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
-function startNew({now}: World): Screen {
+function startNew({now}: World): AppScreen {
 	return {kind: 'create', state: startRound(draftRound, {date: dayOf(now())}, undefined)};
 }
 
-function startFromEntry(screen: HomeScreen, file: string, {files, now}: World): Screen {
+function startFromEntry(screen: HomeScreen, file: string, {files, now}: World): AppScreen {
 	const loaded = files.load(file);
 	if (!loaded.ok) return refuse(screen, loaded.text);
 	return {
@@ -125,24 +125,27 @@ function startFromEntry(screen: HomeScreen, file: string, {files, now}: World): 
 }
 
 /** Profiles that come with the program are never changed: a copy of them is walked. */
-function open(screen: HomeScreen, file: string, isShipped: boolean, world: World): Screen {
-	if (!isShipped) return openWalk(world, file) ?? refuse(screen, problemOf(world, file));
+function open(screen: HomeScreen, file: string, isShipped: boolean, world: World): AppScreen {
+	if (!isShipped) return openWalk(world, file) ?? refuse(screen, whyUnreadable(world, file));
 	const copied = world.files.copy(file);
 	if (!copied.ok) return refuse(screen, copied.text);
-	return openWalk(world, copied.file) ?? refuse(screen, problemOf(world, copied.file));
+	return openWalk(world, copied.file) ?? refuse(screen, whyUnreadable(world, copied.file));
 }
 
-function problemOf({files}: World, file: string): string {
+function whyUnreadable({files}: World, file: string): string {
 	const loaded = files.load(file);
 	return loaded.ok ? '' : loaded.text;
 }
 
-function compare(screen: HomeScreen, file: string, {files}: World): Screen {
+function compare(screen: HomeScreen, file: string, {files}: World): AppScreen {
 	if (!screen.marked) {
-		return {...say(screen, 'Now choose the other one and press c again. Esc drops the mark.'), marked: file};
+		return {
+			...noted(screen, 'Now choose the other one and press c again. Esc drops the mark.'),
+			marked: file,
+		};
 	}
 
-	if (screen.marked === file) return say({...screen, marked: undefined}, 'The mark is gone.');
+	if (screen.marked === file) return noted({...screen, marked: undefined}, 'The mark is gone.');
 	const one = files.load(screen.marked);
 	const other = files.load(file);
 	if (!one.ok) return refuse(screen, one.text);

@@ -4,7 +4,7 @@ import {wrap} from '../../report/wrap.ts';
 import type {Listed} from '../files.ts';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
-import {type Line, Lines} from '../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../parts/lines.tsx';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
 import {homeKeymap} from './home.ts';
 import type {HomeScreen} from './screen.ts';
@@ -37,11 +37,11 @@ export function HomeView({screen, size}: {readonly screen: HomeScreen; readonly 
 	);
 }
 
-function homeNotes(screen: HomeScreen, columns: number): Line[] {
-	const put = (text: string, style?: Line['style']) =>
+function homeNotes(screen: HomeScreen, columns: number): ScreenLine[] {
+	const put = (text: string, style?: ScreenLine['style']) =>
 		wrap(text, columns, '  ').map(line => ({text: line, style}));
 	const isEmpty = screen.entries.every(({isShipped}) => isShipped);
-	const naming: Line[] =
+	const naming: ScreenLine[] =
 		screen.renaming === undefined
 			? []
 			: [
@@ -61,9 +61,9 @@ function homeNotes(screen: HomeScreen, columns: number): Line[] {
 }
 
 /** The list in a window that follows the cursor; what is outside is counted. */
-export function listLines(screen: HomeScreen, columns: number, height: number): Line[] {
+export function listLines(screen: HomeScreen, columns: number, height: number): ScreenLine[] {
 	const {entries, cursor, marked} = screen;
-	const all: Line[] = entries.map((entry, index) =>
+	const all: ScreenLine[] = entries.map((entry, index) =>
 		entryLine(entry, index === cursor, entry.file === marked, columns),
 	);
 	all.push({
@@ -82,7 +82,7 @@ export function listLines(screen: HomeScreen, columns: number, height: number): 
 	return [...all.slice(from, from + room), {text: `   ${hidden}`, style: 'quiet'}];
 }
 
-function entryLine(entry: Listed, isChosen: boolean, isMarked: boolean, columns: number): Line {
+function entryLine(entry: Listed, isChosen: boolean, isMarked: boolean, columns: number): ScreenLine {
 	const words = [
 		entry.isShipped ? 'demo' : '',
 		isMarked ? 'to compare' : '',

@@ -1,7 +1,7 @@
 import {isLfe} from '../../profile/channels.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import type {Prompt, Taken} from '../walk/prompt/prompt.ts';
+import type {Prompt, TakenAnswer} from '../walk/prompt/prompt.ts';
 
 /** What can stand elsewhere than in the older profile, in its order: speakers, subs, seats, the screen. */
 function movables(profile: Profile): ReadonlyArray<{readonly id: string; readonly name: string}> {
@@ -38,7 +38,7 @@ export function movedPrompt<Subject extends {readonly moved?: readonly string[]}
 		isRequired: true,
 		values: draft.moved ? [nameText(draft.moved)] : [],
 		isAnswered: draft.moved !== undefined,
-		take(subject, text): Taken<Subject> {
+		take(subject, text): TakenAnswer<Subject> {
 			const found = readMoved(text, things);
 			if (typeof found === 'string') return {kind: 'no', why: found};
 			return {kind: 'taken', next: {...subject, moved: found}, readAs: nameText(found)};

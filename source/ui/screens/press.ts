@@ -5,14 +5,14 @@ import {pressHearing} from './hearing.ts';
 import {pressHistory} from './history.ts';
 import {pressHome} from './home.ts';
 import {keepQuietly, rescueWalk} from './save.ts';
-import type {Screen, World} from './screen.ts';
+import type {AppScreen, World} from './screen.ts';
 import {pressWalk} from './walk.ts';
 
 /**
 Keys of one event of the terminal, one after the other. Where a line of a paste was refused or asked back, the lines
 after it are dropped, so that they answer no question that they were not meant for.
 */
-export function pressAll(screen: Screen, presses: readonly Press[], world: World): Screen {
+export function pressAll(screen: AppScreen, presses: readonly Press[], world: World): AppScreen {
 	let now = screen;
 	const isPaste = presses.length > 2 && presses.some(({key}) => key === 'enter');
 	for (const press of presses) {
@@ -23,14 +23,14 @@ export function pressAll(screen: Screen, presses: readonly Press[], world: World
 	return now;
 }
 
-function isHalted(screen: Screen): boolean {
+function isHalted(screen: AppScreen): boolean {
 	if (screen.kind === 'walk' && screen.trouble) return true;
 	if (screen.kind !== 'walk' && screen.kind !== 'create') return true;
 	const {asked, doubted, notes} = screen.state;
 	return asked !== undefined || doubted !== undefined || notes.some(({kind}) => kind === 'no');
 }
 
-function pressOne(screen: Screen, press: Press, world: World): Screen {
+function pressOne(screen: AppScreen, press: Press, world: World): AppScreen {
 	switch (screen.kind) {
 		case 'home':
 			return pressHome(screen, press, world);
@@ -50,12 +50,12 @@ function pressOne(screen: Screen, press: Press, world: World): Screen {
 }
 
 /** Puts on disk what is only in memory, while somebody may be typing: what is refused shows and takes no key. */
-export function keep(screen: Screen, world: World): Screen {
+export function keep(screen: AppScreen, world: World): AppScreen {
 	return screen.kind === 'walk' ? keepQuietly(screen, world) : screen;
 }
 
 /** Puts on disk what is only in memory when the app is left in a hurry, and tells what went elsewhere or nowhere. */
-export function rescue(screen: Screen, world: World): readonly string[] {
+export function rescue(screen: AppScreen, world: World): readonly string[] {
 	const walk = screen.kind === 'compare' || screen.kind === 'hearing' ? screen.back : screen;
 	return walk?.kind === 'walk' ? rescueWalk(walk, world) : [];
 }

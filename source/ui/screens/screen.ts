@@ -101,7 +101,7 @@ export type CompareScreen = {
 	readonly isPlanShown?: boolean;
 };
 
-export type Screen =
+export type AppScreen =
 	| HistoryScreen
 	| HomeScreen
 	| CreateScreen

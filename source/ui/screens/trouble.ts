@@ -2,11 +2,11 @@ import type {Press} from '../keys/press.ts';
 import {openHome} from './home.ts';
 import {openWalk} from './openWalk.ts';
 import {saveBeside, saveWalk} from './save.ts';
-import type {Refusal, Screen, WalkScreen, World} from './screen.ts';
+import type {AppScreen, Refusal, WalkScreen, World} from './screen.ts';
 
 type Way = {
 	readonly label: string;
-	readonly go: (screen: WalkScreen, world: World) => Screen;
+	readonly go: (screen: WalkScreen, world: World) => AppScreen;
 	/** What it gives up; it is asked about once more then. */
 	readonly givesUp?: string;
 };
@@ -78,7 +78,7 @@ const longest = 20;
 One key while a save stands refused, or before a file is opened that another has open. A number and Enter decide: a digit
 alone may be one of a reading that was being typed. What gives something up is asked about once more.
 */
-export function pressTrouble(screen: WalkScreen, press: Press, world: World): Screen {
+export function pressTrouble(screen: WalkScreen, press: Press, world: World): AppScreen {
 	const {typed = '', ...trouble} = screen.trouble!;
 	const put = (change: Partial<WalkScreen['trouble']>): WalkScreen => ({
 		...screen,

@@ -1,5 +1,5 @@
 import {wrap} from '../../report/wrap.ts';
-import type {Line} from '../parts/lines.tsx';
+import type {ScreenLine} from '../parts/lines.tsx';
 import type {RefusedSave} from './screen.ts';
 import {waysOut} from './trouble.ts';
 
@@ -13,11 +13,11 @@ const headings = {
 } as const;
 
 /** A refused save, or a file that is open elsewhere, in words, with what can be done about it. */
-export function troubleLines({why, text, typed = '', doubted}: RefusedSave, columns: number): Line[] {
+export function troubleLines({why, text, typed = '', doubted}: RefusedSave, columns: number): ScreenLine[] {
 	const ways = waysOut(why);
 	const sure = doubted === undefined ? undefined : ways[doubted]!;
-	const put = (words: string, indent: string, style?: Line['style']) =>
-		wrap(words, columns, indent).map((line): Line => ({text: line, style}));
+	const put = (words: string, indent: string, style?: ScreenLine['style']) =>
+		wrap(words, columns, indent).map((line): ScreenLine => ({text: line, style}));
 	return [
 		{text: `  ${headings[why]}`, style: 'strong'},
 		...text.split('\n').flatMap(line => put(line, '  ! ', 'trouble')),

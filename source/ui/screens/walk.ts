@@ -8,11 +8,11 @@ import {compareWithOlder} from './compareOlder.ts';
 import {openHearing} from './hearing.ts';
 import {openHome} from './home.ts';
 import {keepPlace, saveWalk} from './save.ts';
-import type {Screen, WalkScreen, World} from './screen.ts';
+import type {AppScreen, WalkScreen, World} from './screen.ts';
 import {pressTrouble} from './trouble.ts';
 
 /** One key in the walk. Every change of the profile is on disk before this returns, or its refusal is told. */
-export function pressWalk(screen: WalkScreen, press: Press, world: World): Screen {
+export function pressWalk(screen: WalkScreen, press: Press, world: World): AppScreen {
 	if (screen.trouble) return pressTrouble(screen, press, world);
 	const after = pressCalm(screen, press, world);
 	// What was refused while somebody typed is asked about only after the typed text was taken.
@@ -20,7 +20,7 @@ export function pressWalk(screen: WalkScreen, press: Press, world: World): Scree
 	return isDue ? {...after, trouble: after.refusal, refusal: undefined} : after;
 }
 
-function pressCalm(screen: WalkScreen, press: Press, world: World): Screen {
+function pressCalm(screen: WalkScreen, press: Press, world: World): AppScreen {
 	const at = world.now().toISOString();
 	if (screen.state.isPlanShown && (press.key === 'enter' || press.key === 'escape'))
 		return {...screen, state: reduceRound(walkRound, screen.state, {kind: 'plan'})};
@@ -47,7 +47,7 @@ const howToPlay =
 	'From a stick or streamer: left-noise.wav first, no upmixing; the others are told in README.txt.';
 
 /** Home again, with everything on disk; where that is refused the walk stays and says so. */
-function leave(screen: WalkScreen, world: World): Screen {
+function leave(screen: WalkScreen, world: World): AppScreen {
 	const after = keepPlace(screen, world);
 	if (after.trouble) return after;
 	return openHome(
@@ -90,7 +90,7 @@ export function withPage(screen: WalkScreen): WalkScreen {
 	return {...screen, page: {id: prompt.id, open: door(screen.state.subject)}};
 }
 
-function pressPage(screen: WalkScreen, press: Press, decidedAt: string, world: World): Screen | undefined {
+function pressPage(screen: WalkScreen, press: Press, decidedAt: string, world: World): AppScreen | undefined {
 	const {isPlanShown, table, jump, subject} = screen.state;
 	// Keys for a page that something else hides would act unseen.
 	if (isPlanShown || table || jump) return undefined;

@@ -1,7 +1,7 @@
 import {Box, Text} from 'ink';
 import {useMemo} from 'react';
 import type {Profile} from '../../profile/types.ts';
-import {type Line, Lines} from '../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../parts/lines.tsx';
 import {LiveTable} from '../parts/liveTable.tsx';
 import type {WalkLayout} from '../walk/layout.ts';
 import {rowIdOf, rowsOf} from '../walk/solution.ts';
@@ -15,7 +15,7 @@ type Props = {
 	/** Row of the table that its own cursor stands on. */
 	readonly cursor: string | undefined;
 	readonly layout: WalkLayout;
-	readonly lines: readonly Line[];
+	readonly lines: readonly ScreenLine[];
 	readonly columns: number;
 	readonly height: number;
 	/** What stands with the question: the settings, or the floor plan. */

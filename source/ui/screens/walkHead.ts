@@ -1,16 +1,16 @@
 import {fitCells} from '../../report/fitCells.ts';
-import type {Line} from '../parts/lines.tsx';
-import {stripText, stripWords} from '../parts/stripText.ts';
+import type {ScreenLine} from '../parts/lines.tsx';
 import {tapeRule} from '../parts/tapeRule.ts';
 import {currentPrompt} from '../walk/state.ts';
 import {promptsFor, stopAt, stopStatusOf, walkRound} from '../walk/stops.ts';
+import {stripText, stripWords} from '../walk/stripText.ts';
 import type {WalkScreen} from './screen.ts';
 
 /** How much of the head is drawn; `spoken` is for screen readers. */
 export type HeadKind = 'full' | 'title' | 'spoken';
 
 /** Name, place in the round, the stops, and the tape that shows how far one is. */
-export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): Line[] {
+export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): ScreenLine[] {
 	const {subject} = screen.state;
 	const prompt = currentPrompt(walkRound, screen.state);
 	const own = promptsFor(subject).filter(({stop}) => stop === prompt.stop);
@@ -21,7 +21,7 @@ export function walkHead(screen: WalkScreen, columns: number, kind: HeadKind): L
 	const right = `${mark(screen)}${place} `;
 	if (kind === 'spoken') return [{text: `${subject.name}. ${right}`}, {text: stripWords(stops, prompt.stop)}];
 	const left = fitCells(` ${subject.name}, ${subject.date}`, Math.max(0, columns - right.length - 1));
-	const title: Line = {text: left, after: ` ${right}`};
+	const title: ScreenLine = {text: left, after: ` ${right}`};
 	if (kind === 'title') return [title];
 	const answered = own.map(({isAnswered}) => isAnswered);
 	return [

@@ -3,7 +3,7 @@ import {useMemo} from 'react';
 import {largeLines} from '../../report/largeLines.ts';
 import {wrap} from '../../report/wrap.ts';
 import {footerText} from '../parts/footerText.ts';
-import {type Line, Lines} from '../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../parts/lines.tsx';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
 import {jumpTargets} from '../walk/jumping.ts';
 import {walkKeys} from '../walk/keymap.ts';
@@ -47,7 +47,7 @@ export function WalkView({screen, size}: Props) {
 	const help =
 		page && state.isHelpShown
 			? [...wrap(prompt.explain, columns, '  · '), ...wrap(keysText(keys), columns, '    ')]
-					.map((text): Line => ({text}))
+					.map((text): ScreenLine => ({text}))
 					.slice(0, height - 1)
 			: [];
 	return (
@@ -103,7 +103,7 @@ function tableOf(
 	return isTiny || isSpoken ? 'none' : 'with';
 }
 
-function bodyLines(screen: WalkScreen, layout: WalkLayout, isSpoken: boolean, keys: PageKeys): Line[] {
+function bodyLines(screen: WalkScreen, layout: WalkLayout, isSpoken: boolean, keys: PageKeys): ScreenLine[] {
 	const {state, trouble} = screen;
 	const columns = layout.questionColumns;
 	if (trouble) return troubleLines(trouble, columns);

@@ -7,11 +7,11 @@ import type {PageKeys, PagePress} from './page.ts';
 /** The page of a stop that also asks questions: it scrolls, and Enter goes where the stop goes on. */
 export type HubState = {readonly from: number};
 
-type Command = 'goOn' | 'up' | 'down' | 'questions';
+type HubCommand = 'goOn' | 'up' | 'down' | 'questions';
 
 /** Lines that one arrow moves. */
 const scrollLines = 4;
-const keymap: ReadonlyArray<Binding<Command, 'hub'>> = [
+const keymap: ReadonlyArray<Binding<HubCommand, 'hub'>> = [
 	{presses: ['enter'], command: 'goOn', modes: ['hub'], shown: ['Enter', 'go on']},
 	{presses: ['up'], command: 'up', modes: ['hub'], shown: ['↑↓', 'scroll']},
 	{presses: ['down'], command: 'down', modes: ['hub']},
@@ -53,10 +53,10 @@ export function pressHub(
 		}
 
 		case 'up':
-			return state.from === 0 ? {kind: 'previous'} : moved(state, -scrollLines);
+			return state.from === 0 ? {kind: 'previous'} : scrolledBy(state, -scrollLines);
 		case 'down': {
 			const most = plan(profile).lines;
-			return state.from + scrollLines >= most ? {kind: 'none'} : moved(state, scrollLines);
+			return state.from + scrollLines >= most ? {kind: 'none'} : scrolledBy(state, scrollLines);
 		}
 
 		default:
@@ -64,6 +64,6 @@ export function pressHub(
 	}
 }
 
-function moved({from}: HubState, by: number): PagePress<HubState> {
+function scrolledBy({from}: HubState, by: number): PagePress<HubState> {
 	return {kind: 'state', state: {from: Math.max(0, from + by)}};
 }

@@ -1,5 +1,5 @@
 import type {Prompt} from './prompt/prompt.ts';
-import {calm, type Round, type RoundState, say} from './roundState.ts';
+import {calm, type Round, type RoundState, withNote} from './roundState.ts';
 
 /** Most targets that are listed. */
 const mostTargets = 8;
@@ -60,7 +60,7 @@ export function jumpBy<Subject>(
 
 		case 'jumpGo': {
 			const target = jumpTargets(round, state)[at];
-			if (!target) return say(calm(state), 'note', `Nothing here is called “${text}”.`);
+			if (!target) return withNote(calm(state), 'note', `Nothing here is called “${text}”.`);
 			return {...calm(state), promptId: target.id};
 		}
 	}

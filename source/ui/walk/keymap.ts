@@ -14,7 +14,7 @@ import type {RoundState} from './state.ts';
 */
 export type Mode = 'waiting' | 'typing' | 'naming' | 'armed' | 'asked' | 'page' | 'table' | 'jump';
 
-export type Command =
+export type WalkCommand =
 	| 'take'
 	| 'erase'
 	| 'eraseAll'
@@ -51,7 +51,7 @@ const anywhere = ['waiting', 'armed', 'page', 'table'] as const;
 const moving = ['waiting', 'typing', 'naming', 'armed', 'page'] as const;
 
 /** Keys of the walk; the footer shows them in this order as far as they fit, the help shows all. */
-export const walkKeymap: ReadonlyArray<Binding<Command, Mode>> = [
+export const walkKeymap: ReadonlyArray<Binding<WalkCommand, Mode>> = [
 	{presses: ['enter'], command: 'take', modes: ['typing', 'naming', 'asked'], shown: ['Enter', 'take']},
 	{presses: ['enter'], command: 'take', modes: ['page'], shown: ['Enter', 'go on']},
 	{presses: ['enter'], command: 'take', modes: asking, shown: ['Enter', 'next']},
@@ -115,7 +115,7 @@ export function walkKeys<Subject>(
 	prompt: Prompt<Subject>,
 	state: RoundState<Subject>,
 ): ReadonlyArray<readonly [key: string, does: string]> {
-	const isFit: Partial<Record<Command, boolean>> = {
+	const isFit: Partial<Record<WalkCommand, boolean>> = {
 		correct: prompt.values.length > 0,
 		setAside: prompt.setAside !== undefined && prompt.values.length > 0,
 		skip: !prompt.isAnswered,

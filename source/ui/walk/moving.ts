@@ -1,5 +1,5 @@
 import type {Prompt} from './prompt/prompt.ts';
-import {calm, type Round, type RoundState, say} from './roundState.ts';
+import {calm, type Round, type RoundState, withNote} from './roundState.ts';
 
 /** Whether a question comes by itself: it is needed, or offered and not yet passed. */
 function comes<Subject>(prompt: Prompt<Subject>, skipped: readonly string[]): boolean {
@@ -126,7 +126,7 @@ export function step<Subject>(
 		: by < 0
 			? '[ goes to the stop before.'
 			: '] goes to the next stop.';
-	return say(state, 'note', `This is the ${end} of ${name}. ${away}`);
+	return withNote(state, 'note', `This is the ${end} of ${name}. ${away}`);
 }
 
 /** To the stop before or after; a drawer is closed first. */
@@ -164,7 +164,7 @@ export function skip<Subject>(
 		.find(one => left.includes(one) || (wasPutOff && isOpen(one) && one.isRequired));
 	const target = below ?? left[0];
 	const moved = target ? {...after, promptId: target.id} : leavePlace(round, after, prompt);
-	return say(
+	return withNote(
 		moved,
 		'note',
 		`${prompt.question}: put off, asked again at the end of ${round.nameOf(prompt.stop)}.`,

@@ -1,6 +1,6 @@
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
-import {type Command, modeOf, walkKeymap} from './keymap.ts';
+import {modeOf, type WalkCommand, walkKeymap} from './keymap.ts';
 import {currentPrompt, type Round, type RoundState, reduceRound} from './state.ts';
 
 export type Pressed<Subject> = {readonly state: RoundState<Subject>; readonly isLeaving: boolean};
@@ -52,7 +52,7 @@ function type<Subject>(round: Round<Subject>, state: RoundState<Subject>, text: 
 function obey<Subject>(
 	round: Round<Subject>,
 	state: RoundState<Subject>,
-	command: Exclude<Command, 'leave'>,
+	command: Exclude<WalkCommand, 'leave'>,
 	takenAt: string,
 ): RoundState<Subject> {
 	switch (command) {

@@ -1,10 +1,10 @@
 import {wrap} from '../../report/wrap.ts';
-import type {Line} from '../parts/lines.tsx';
+import type {ScreenLine} from '../parts/lines.tsx';
 import type {PageKeys} from './page.ts';
 import type {Prompt} from './prompt/prompt.ts';
 import type {Note, RoundState} from './state.ts';
 
-const signs: Readonly<Record<Note['kind'], readonly [sign: string, style: Line['style']]>> = {
+const signs: Readonly<Record<Note['kind'], readonly [sign: string, style: ScreenLine['style']]>> = {
 	said: ['✓ ', 'good'],
 	doubt: ['? ', 'doubt'],
 	no: ['! ', 'trouble'],
@@ -32,11 +32,11 @@ export function questionLines<Subject>(
 	prompt: Prompt<Subject>,
 	state: RoundState<Subject>,
 	{columns, draw, advice, isBrief = false, keys = [], targets = []}: QuestionView,
-): Line[] {
+): ScreenLine[] {
 	const put: Put = (text, style, indent = margin) =>
 		wrap(text, columns, indent).map(line => ({text: line, style}));
 	if (state.jump) return jumpLines(state.jump, targets);
-	const lines: Line[] = [...put(prompt.question, 'strong')];
+	const lines: ScreenLine[] = [...put(prompt.question, 'strong')];
 	if (isBrief) {
 		// The keys first: the window may cut what is below.
 		if (state.isHelpShown) return [...put(keysText(keys)), ...put(prompt.explain, 'quiet')];
@@ -75,14 +75,14 @@ export type JumpTarget = {readonly question: string; readonly place: string};
 function jumpLines(
 	{text, at}: {readonly text: string; readonly at: number},
 	targets: readonly JumpTarget[],
-): Line[] {
+): ScreenLine[] {
 	return [
 		{text: `${margin}Jump to which speaker, seat or question?`, style: 'strong'},
 		{text: `${margin}▸ ${text}▏`, style: 'value', after: '   a few letters of its name'},
 		{text: ''},
 		...(targets.length === 0 ? [{text: `${margin}Nothing is called that.`}] : []),
 		...targets.map(
-			({question, place}, index): Line => ({
+			({question, place}, index): ScreenLine => ({
 				text: `${margin}${index === at ? '›' : ' '} ${question}`,
 				style: index === at ? 'value' : undefined,
 				after: `   ${place}`,
@@ -91,9 +91,9 @@ function jumpLines(
 	];
 }
 
-type Put = (text: string, style?: Line['style'], indent?: string) => Line[];
+type Put = (text: string, style?: ScreenLine['style'], indent?: string) => ScreenLine[];
 
-function noteLines(notes: readonly Note[], put: Put): Line[] {
+function noteLines(notes: readonly Note[], put: Put): ScreenLine[] {
 	return notes.flatMap(({kind, text}) => put(text, signs[kind][1], margin + signs[kind][0]));
 }
 
@@ -103,7 +103,7 @@ function answerLines<Subject>(
 	{asked}: RoundState<Subject>,
 	put: Put,
 	columns: number,
-): Line[] {
+): ScreenLine[] {
 	if (!asked) return prompt.choices ? choiceLines(prompt, columns) : [];
 	return [
 		...put(asked.question, 'doubt', `${margin}? `),
@@ -111,7 +111,7 @@ function answerLines<Subject>(
 	];
 }
 
-function choiceLines<Subject>(prompt: Prompt<Subject>, columns: number): Line[] {
+function choiceLines<Subject>(prompt: Prompt<Subject>, columns: number): ScreenLine[] {
 	const choices = prompt.choices ?? [];
 	const texts = choices.map(({label, hint}, index) => {
 		const isChosen = prompt.values[0] === label;
@@ -134,10 +134,10 @@ function valueLines<Subject>(
 	prompt: Prompt<Subject>,
 	state: RoundState<Subject>,
 	draw: QuestionView['draw'],
-): Line[] {
+): ScreenLine[] {
 	const before = beforeText(prompt, state);
 	const after = [prompt.unit && `  ${prompt.unit}`, before && `     ${before}`].filter(Boolean).join('');
-	const small: Line = {text: `${margin}▸ ${state.typed}▏`, style: 'value', after};
+	const small: ScreenLine = {text: `${margin}▸ ${state.typed}▏`, style: 'value', after};
 	if (!draw || prompt.kind !== 'reading' || state.asked) return [small];
 	// Three lines whether figures stand in them or not, so that nothing below moves while one types.
 	const tall = draw(state.typed);

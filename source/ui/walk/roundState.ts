@@ -62,7 +62,7 @@ export function currentPrompt<Subject>(round: Round<Subject>, state: RoundState<
 }
 
 /** The state with one note, in place of what was said before. */
-export function say<Subject>(
+export function withNote<Subject>(
 	state: RoundState<Subject>,
 	kind: Note['kind'],
 	text: string,

@@ -3,7 +3,15 @@ import {correct, setAside, undo} from './editing.ts';
 import {type JumpAction, jumpBy} from './jumping.ts';
 import {firstOpen, skip, step, stepStop, toggleDrawer} from './moving.ts';
 import type {DrawerId} from './places.ts';
-import {calm, currentPrompt, type Note, type Round, type RoundState, remember, say} from './roundState.ts';
+import {
+	calm,
+	currentPrompt,
+	type Note,
+	type Round,
+	type RoundState,
+	remember,
+	withNote,
+} from './roundState.ts';
 import {goToRow, moveRow, toggleTable} from './tableCursor.ts';
 import {take} from './taking.ts';
 
@@ -96,7 +104,7 @@ export function reduceRound<Subject>(
 		case 'skip':
 			return skip(round, state, prompt);
 		case 'again':
-			if (!state.latest) return say(state, 'note', 'Nothing was taken yet in this sitting.');
+			if (!state.latest) return withNote(state, 'note', 'Nothing was taken yet in this sitting.');
 			return {...calm(state), promptId: state.latest};
 		case 'correct':
 			return correct(state, prompt);

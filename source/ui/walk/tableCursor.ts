@@ -1,5 +1,5 @@
 import type {Prompt} from './prompt/prompt.ts';
-import {calm, type Round, type RoundState, say} from './roundState.ts';
+import {calm, type Round, type RoundState, withNote} from './roundState.ts';
 
 /** Shows the table with the cursor on the row of the present question, or takes it away. */
 export function toggleTable<Subject>(
@@ -39,5 +39,5 @@ export function goToRow<Subject>(
 	const target = there.find(({isAnswered}) => !isAnswered) ?? there[0];
 	return target
 		? {...calm(state), promptId: target.id}
-		: say({...state, table: undefined}, 'note', 'No question is about this row.');
+		: withNote({...state, table: undefined}, 'note', 'No question is about this row.');
 }

@@ -1,6 +1,6 @@
 import {goOn, skip} from './moving.ts';
-import type {AskedChoice, Prompt, Taken} from './prompt/prompt.ts';
-import {calm, type Round, type RoundState, remember, say} from './roundState.ts';
+import type {AskedChoice, Prompt, TakenAnswer} from './prompt/prompt.ts';
+import {calm, type Round, type RoundState, remember, withNote} from './roundState.ts';
 
 /** Enter: what was typed is read, refused, doubted, asked about, or taken. */
 export function take<Subject>(
@@ -13,7 +13,7 @@ export function take<Subject>(
 	if (state.asked) return answer(round, state, prompt, typed, takenAt);
 	if (typed === '') return takeNothing(round, state, prompt, takenAt);
 	const taken = prompt.take(state.subject, typed, {takenAt, correcting: state.correcting});
-	if (taken.kind === 'no') return say(state, 'no', taken.why);
+	if (taken.kind === 'no') return withNote(state, 'no', taken.why);
 	if (taken.kind === 'ask') {
 		return {...state, typed: '', asked: {question: taken.question, choices: taken.choices}, notes: []};
 	}
@@ -29,7 +29,7 @@ function replaceOrKeep<Subject>(
 	state: RoundState<Subject>,
 	prompt: Prompt<Subject>,
 	typed: string,
-	{next, readAs, doubt, hint}: Extract<Taken<Subject>, {kind: 'taken'}>,
+	{next, readAs, doubt, hint}: Extract<TakenAnswer<Subject>, {kind: 'taken'}>,
 	takenAt: string,
 ): RoundState<Subject>['asked'] {
 	const {replaces, values} = prompt;
@@ -76,7 +76,7 @@ function takeNothing<Subject>(
 	takenAt: string,
 ): RoundState<Subject> {
 	if (state.correcting !== undefined)
-		return say({...state, correcting: undefined}, 'note', 'Left as it was.');
+		return withNote({...state, correcting: undefined}, 'note', 'Left as it was.');
 	const usual = prompt.usual === undefined ? prompt.usualText : String(prompt.usual + 1);
 	if (usual !== undefined && !prompt.isAnswered) {
 		const taken = prompt.take(state.subject, usual, {takenAt});
@@ -85,7 +85,7 @@ function takeNothing<Subject>(
 
 	if (prompt.isAnswered || prompt.kind === 'page') return goOn(round, calm(state), prompt);
 	if (!prompt.isRequired) return skip(round, state, prompt);
-	return say(state, 'no', 'This one is needed. Type it, or s asks it later.');
+	return withNote(state, 'no', 'This one is needed. Type it, or s asks it later.');
 }
 
 function answer<Subject>(
@@ -102,7 +102,7 @@ function answer<Subject>(
 	// Who types the value anew has answered, too.
 	if (typed !== '')
 		return take(round, {...state, asked: undefined, doubted: undefined, notes: []}, prompt, takenAt);
-	return say(
+	return withNote(
 		{...state, typed: ''},
 		'no',
 		`Type ${choices.map((_, index) => index + 1).join(' or ')}, then Enter. Esc drops the value.`,
@@ -121,7 +121,7 @@ function accept<Subject>(
 		round.skipped(next).filter(id => id !== prompt.id),
 	);
 	const after = {...calm(state), subject, past: remember(state, prompt.id), latest: prompt.id};
-	return say(
+	return withNote(
 		goOn(round, after, prompt, state.correcting !== undefined),
 		'said',
 		`${prompt.question}: ${readAs}`,

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {crossoverText} from '../../../source/report/bass/crossover.ts';
+import {rankingText} from '../../../source/report/bass/crossover.ts';
 import {headroomText} from '../../../source/report/bass/headroom.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
 import {crossoverCurves} from '../../../source/study/calibration/crossover/curve.ts';
@@ -40,7 +40,7 @@ test('crossoverText puts speakers of one kind together, with reasons, ranking an
 			),
 		],
 	]);
-	const text = crossoverText(profile, suggestion, {width: 80, curves});
+	const text = rankingText(profile, suggestion, {width: 80, curves});
 	expect(text).toMatch(/^Front left and Front right: 80 Hz$/m);
 	expect(text).toMatch(/^Front centre: 100 Hz$/m);
 	expect(text).toMatch(/choice +cost +ripple/);

@@ -28,8 +28,12 @@ const nothing: PlanChange = {
 	onlyOlder: [],
 	onlyNewer: [],
 };
+const both = (unit?: 'ft-in') => {
+	const say = sayIn({seats: [{id: 'sofa', name: 'Sofa'}]}, unit);
+	return {older: sayIn({seats: [{id: 'sofa', name: 'Old sofa'}]}, unit), newer: say};
+};
 const text = (change: Partial<PlanChange>, unit?: 'ft-in') =>
-	planChangeLines({change: {...nothing, ...change}, sameRoom: true}, sayIn({seats: []}, unit));
+	planChangeLines({change: {...nothing, ...change}, sameRoom: true}, both(unit));
 
 test('planChangeLines says nothing of two empty plans', () => {
 	expect(text({})).toEqual([]);
@@ -70,15 +74,15 @@ test('planChangeLines says in words that the room is turned, and that an entry m
 
 test('planChangeLines says which plan no wall holds', () => {
 	const lines = text({
-		conventions: {older: ['Sofa is taken to stand here'], newer: []},
+		conventions: {older: [{what: 'mid-width', about: 'sofa'}, {what: 'room-length'}], newer: []},
 		onlyNewer: ['Screen'],
 	});
-	expect(lines[0]).toContain('The older plan is not tied to the walls (Sofa is taken to stand here)');
+	expect(lines[0]).toContain(
+		"The older plan is not tied to the walls (Old sofa is drawn in the middle of the room's width; the room's length is taken as usual)",
+	);
 	expect(lines).toContain('Only in the newer plan: Screen.');
 });
 
 test('planChangeLines says that the rooms differ', () => {
-	expect(planChangeLines({change: nothing, sameRoom: false}, sayIn({seats: []}))[0]).toContain(
-		'The rooms differ',
-	);
+	expect(planChangeLines({change: nothing, sameRoom: false}, both())[0]).toContain('The rooms differ');
 });

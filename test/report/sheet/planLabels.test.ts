@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
-import {placeLabels} from '../../../source/report/sheet/planLabels.ts';
+import {labelsBeside} from '../../../source/report/sheet/planLabels.ts';
 
 const frame = {left: 0, top: 0, right: 600, bottom: 800};
 
 test('a lone name stands to the right of its symbol, and to the left where the right is outside', () => {
-	expect(placeLabels([{text: 'FL', x: 100, y: 100}], frame, 25)[0]!.x).toBeGreaterThan(100);
-	expect(placeLabels([{text: 'FR', x: 590, y: 100}], frame, 25)[0]!.x).toBeLessThan(590);
+	expect(labelsBeside([{text: 'FL', x: 100, y: 100}], frame, 25)[0]!.x).toBeGreaterThan(100);
+	expect(labelsBeside([{text: 'FR', x: 590, y: 100}], frame, 25)[0]!.x).toBeLessThan(590);
 });
 
 test('two symbols side by side keep their names off each other', () => {
-	const [a, b] = placeLabels(
+	const [a, b] = labelsBeside(
 		[
 			{text: 'Sofa left', x: 200, y: 400},
 			{text: 'Sofa right', x: 270, y: 400},
@@ -30,7 +30,7 @@ test('every symbol gets exactly one name, in its order', () => {
 	});
 	fc.assert(
 		fc.property(fc.array(symbol, {maxLength: 40}), symbols => {
-			expect(placeLabels(symbols, frame, 25).map(({text}) => text)).toEqual(symbols.map(({text}) => text));
+			expect(labelsBeside(symbols, frame, 25).map(({text}) => text)).toEqual(symbols.map(({text}) => text));
 		}),
 	);
 });

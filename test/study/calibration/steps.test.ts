@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
 import {control} from '../../../source/profile/ask/boxes.ts';
-import {type Feed, type Line, shareAndRound} from '../../../source/study/calibration/steps.ts';
+import {type Feed, type SteppedLine, shareAndRound} from '../../../source/study/calibration/steps.ts';
 
 const receiver = control(0.5, -12, 12);
 const processor = control(0.1, 0, 50);
@@ -14,7 +14,11 @@ test('lines alone are rounded to steps of the receiver, with no two further apar
 	const exact = fc.array(fc.double({min: -8, max: 8, noNaN: true}), {minLength: 2, maxLength: 8});
 	fc.assert(
 		fc.property(exact, values => {
-			const lines: Line[] = values.map((value, index) => ({id: `${index}`, exact: value, control: receiver}));
+			const lines: SteppedLine[] = values.map((value, index) => ({
+				id: `${index}`,
+				exact: value,
+				control: receiver,
+			}));
 			const {receiver: shared, errors} = shareAndRound(lines, [], 'cut', 1e-6);
 			for (const {stepped} of shared.values())
 				expect(Math.abs(stepped * 2 - Math.round(stepped * 2))).toBeLessThan(1e-9);
@@ -33,7 +37,7 @@ test('what the receiver does to a feed and the processor to its outputs add up t
 			{output: 'B', exact: 15.7, control: processor},
 		],
 	};
-	const lines: Line[] = [{id: 'FL', exact: 4, control: control(0.1, 0, 30)}];
+	const lines: SteppedLine[] = [{id: 'FL', exact: 4, control: control(0.1, 0, 30)}];
 	const {receiver: shared, outputs, errors} = shareAndRound(lines, [feed], 'least', 1e-9);
 	const common = shared.get('LFE1')!.stepped;
 	const offset = shared.get('FL')!.stepped - 4;
@@ -45,7 +49,7 @@ test('what the receiver does to a feed and the processor to its outputs add up t
 });
 
 test('a need beyond both boxes is met as far as they go, and the error says by how much it is not', () => {
-	const lines: Line[] = [
+	const lines: SteppedLine[] = [
 		{id: 'FL', exact: 0, control: receiver},
 		{id: 'FR', exact: 40, control: receiver},
 	];

@@ -3,7 +3,7 @@ import {expect, test} from 'vitest';
 import {layoutOf} from '../../../source/profile/layouts.ts';
 import {sightlines} from '../../../source/study/placement/angles.ts';
 import {type Correction, corrections} from '../../../source/study/placement/corrections.ts';
-import {judge} from '../../../source/study/placement/judge.ts';
+import {judgeLayout} from '../../../source/study/placement/judge.ts';
 import {moved} from '../../../source/study/placement/moves.ts';
 import {wayOf, waysBySpeaker} from '../../../source/study/placement/way.ts';
 import {outsideBy} from '../../../source/study/survey/roomSize.ts';
@@ -17,7 +17,7 @@ function corrected(id: string, at: Vector, changes = {}) {
 	);
 	const layout = layoutOf(profile.channels.map(channel => channel.id));
 	const verdicts = (network: typeof result) =>
-		judge(layout, sightlines(network, 'sofa')).find(one => one.id === id)!;
+		judgeLayout(layout, sightlines(network, 'sofa')).find(one => one.id === id)!;
 	return {profile, result, verdicts, ways: corrections(result, verdicts(result), 'sofa', profile.screen)};
 }
 

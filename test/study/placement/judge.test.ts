@@ -1,13 +1,13 @@
 import {expect, test} from 'vitest';
 import {layoutOf} from '../../../source/profile/layouts.ts';
 import {sightlines} from '../../../source/study/placement/angles.ts';
-import {judge} from '../../../source/study/placement/judge.ts';
+import {judgeLayout} from '../../../source/study/placement/judge.ts';
 import type {Vector} from '../../../source/study/survey/vectors.ts';
 import {ear, placedAt, screenAhead, towards} from '../survey/exampleNetwork.ts';
 
 function judged(places: Readonly<Record<string, Vector>>) {
 	const {profile, result} = placedAt({sofa: ear, screen: screenAhead, ...places});
-	return judge(layoutOf(profile.channels.map(({id}) => id)), sightlines(result, 'sofa'));
+	return judgeLayout(layoutOf(profile.channels.map(({id}) => id)), sightlines(result, 'sofa'));
 }
 
 test('judge has nothing to say of an empty list or of subs', () => {

@@ -1,7 +1,8 @@
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../source/profile/types.ts';
+import {surveyNetwork} from '../../../source/study/survey/network.ts';
 import {isUsable, type Observation, observationOf} from '../../../source/study/survey/observations.ts';
-import {solveNetwork, surveyNetwork} from '../../../source/study/survey/solveNetwork.ts';
+import {solveNetwork} from '../../../source/study/survey/solveNetwork.ts';
 import {startState} from '../../../source/study/survey/starts.ts';
 import cases from '../../reference/networks.json' with {type: 'json'};
 import {bareProfile} from './room.ts';

@@ -4,7 +4,7 @@ import {expect, test} from 'vitest';
 import {pressesOf} from '../../../source/ui/keys/press.ts';
 import {openWalk} from '../../../source/ui/screens/openWalk.ts';
 import {pressAll} from '../../../source/ui/screens/press.ts';
-import type {Screen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
+import type {AppScreen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
 import {factsOf} from '../../../source/ui/walk/stops.ts';
 import {memoryFiles} from '../memoryFiles.ts';
 import {den} from '../rooms.ts';
@@ -14,10 +14,10 @@ const atKeep = den({name: 'Den 2026', walk: {prompt: 'keep'}});
 function opened(others: Parameters<typeof memoryFiles>[0], shipped: readonly string[] = []) {
 	const files = memoryFiles({den: atKeep, ...others}, shipped);
 	const world: World = {files, now: () => new Date('2026-04-18T20:00:00Z')};
-	return {files, world, screen: openWalk(world, 'den') as Screen};
+	return {files, world, screen: openWalk(world, 'den') as AppScreen};
 }
 
-const key = (screen: Screen, world: World, text: string) => pressAll(screen, pressesOf(text, {}), world);
+const key = (screen: AppScreen, world: World, text: string) => pressAll(screen, pressesOf(text, {}), world);
 
 test('c on the page Keep compares with the newest older profile, own before demo, and o goes through the others', () => {
 	const {world, screen} = opened(

@@ -3,7 +3,7 @@ import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {dayOf, openHome} from '../../../source/ui/screens/home.ts';
 import {listLines} from '../../../source/ui/screens/homeView.tsx';
 import {pressAll} from '../../../source/ui/screens/press.ts';
-import type {HomeScreen, Screen, World} from '../../../source/ui/screens/screen.ts';
+import type {AppScreen, HomeScreen, World} from '../../../source/ui/screens/screen.ts';
 import {memoryFiles} from '../memoryFiles.ts';
 import {den} from '../rooms.ts';
 
@@ -14,8 +14,8 @@ function worldOf(files: ReturnType<typeof memoryFiles>): World {
 const enter: Press = {key: 'enter'};
 const down: Press = {key: 'down'};
 
-function press(world: World, screen: Screen, ...presses: readonly (Press | string)[]): Screen {
-	return presses.reduce<Screen>(
+function press(world: World, screen: AppScreen, ...presses: readonly (Press | string)[]): AppScreen {
+	return presses.reduce<AppScreen>(
 		(now, one) => pressAll(now, typeof one === 'string' ? pressesOf(one, {}) : [one], world),
 		screen,
 	);

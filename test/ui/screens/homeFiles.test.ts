@@ -2,7 +2,7 @@ import {expect, test} from 'vitest';
 import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {openHome} from '../../../source/ui/screens/home.ts';
 import {pressAll} from '../../../source/ui/screens/press.ts';
-import type {HomeScreen, Screen, World} from '../../../source/ui/screens/screen.ts';
+import type {AppScreen, HomeScreen, World} from '../../../source/ui/screens/screen.ts';
 import {memoryFiles} from '../memoryFiles.ts';
 import {den} from '../rooms.ts';
 
@@ -22,15 +22,15 @@ function desk() {
 		['demo'],
 	);
 	const world: World = {files, now: () => new Date('2026-04-18T20:00:00Z')};
-	return {files, world, home: openHome(world) as Screen};
+	return {files, world, home: openHome(world) as AppScreen};
 }
 
-const press = (world: World, screen: Screen, ...keys: readonly (Press | string)[]) =>
+const press = (world: World, screen: AppScreen, ...keys: readonly (Press | string)[]) =>
 	keys.reduce(
-		(now: Screen, key) => pressAll(now, typeof key === 'string' ? pressesOf(key, {}) : [key], world),
+		(now: AppScreen, key) => pressAll(now, typeof key === 'string' ? pressesOf(key, {}) : [key], world),
 		screen,
 	);
-const names = (screen: Screen) => (screen as HomeScreen).entries.map(({name}) => name);
+const names = (screen: AppScreen) => (screen as HomeScreen).entries.map(({name}) => name);
 
 test('d takes a profile out of the list, says where it went, and u brings it back', () => {
 	const {files, world, home} = desk();

@@ -2,7 +2,7 @@ import {expect, test} from 'vitest';
 import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {openWalk} from '../../../source/ui/screens/openWalk.ts';
 import {keep, pressAll} from '../../../source/ui/screens/press.ts';
-import type {Screen, World} from '../../../source/ui/screens/screen.ts';
+import type {AppScreen, World} from '../../../source/ui/screens/screen.ts';
 import {startSession} from '../../../source/ui/session.ts';
 import {memoryFiles} from '../memoryFiles.ts';
 import {den} from '../rooms.ts';
@@ -11,11 +11,11 @@ function heldElsewhere() {
 	const files = memoryFiles({den: den()});
 	files.holders.set('den', 'elsewhere');
 	const world: World = {files, now: () => new Date('2026-04-18T20:00:00Z')};
-	return {files, world, screen: openWalk(world, 'den') as Screen};
+	return {files, world, screen: openWalk(world, 'den') as AppScreen};
 }
 
-const key = (screen: Screen, world: World, ...presses: readonly (Press | string)[]) =>
-	presses.reduce<Screen>(
+const key = (screen: AppScreen, world: World, ...presses: readonly (Press | string)[]) =>
+	presses.reduce<AppScreen>(
 		(now, one) => pressAll(now, typeof one === 'string' ? pressesOf(one, {}) : [one], world),
 		screen,
 	);

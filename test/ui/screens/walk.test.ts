@@ -3,14 +3,14 @@ import {parseProfile} from '../../../source/profile/file/parse.ts';
 import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {openWalk} from '../../../source/ui/screens/openWalk.ts';
 import {keep, pressAll} from '../../../source/ui/screens/press.ts';
-import type {Screen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
+import type {AppScreen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
 import {walkHead} from '../../../source/ui/screens/walkHead.ts';
 import {type MemoryFiles, memoryFiles} from '../memoryFiles.ts';
 import {den} from '../rooms.ts';
 
 let files: MemoryFiles;
 let world: World;
-let screen: Screen;
+let screen: AppScreen;
 
 const now = new Date('2026-04-18T20:00:00Z');
 const enter: Press = {key: 'enter'};

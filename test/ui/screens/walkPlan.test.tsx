@@ -3,7 +3,7 @@ import {expect, test} from 'vitest';
 import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {openWalk} from '../../../source/ui/screens/openWalk.ts';
 import {pressAll} from '../../../source/ui/screens/press.ts';
-import type {Screen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
+import type {AppScreen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
 import {WalkPlan} from '../../../source/ui/screens/walkPlan.tsx';
 import {withDecided} from '../../../source/ui/walk/dialIn/decide.ts';
 import {memoryFiles} from '../memoryFiles.ts';
@@ -14,7 +14,7 @@ const decided = withDecided(exampleProfile(), '2026-04-18T10:00:00Z');
 function open(prompt: string) {
 	const files = memoryFiles({attic: {...decided, walk: {prompt}}});
 	const world: World = {files, now: () => new Date('2026-04-18T20:00:00Z')};
-	let screen: Screen = openWalk(world, 'attic')!;
+	let screen: AppScreen = openWalk(world, 'attic')!;
 	return (...presses: ReadonlyArray<Press | string>): WalkScreen => {
 		for (const press of presses)
 			screen = pressAll(screen, typeof press === 'string' ? pressesOf(press, {}) : [press], world);

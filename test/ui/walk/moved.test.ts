@@ -3,7 +3,7 @@ import type {Profile} from '../../../source/profile/types.ts';
 import {pressesOf} from '../../../source/ui/keys/press.ts';
 import {openWalk} from '../../../source/ui/screens/openWalk.ts';
 import {pressAll} from '../../../source/ui/screens/press.ts';
-import type {Screen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
+import type {AppScreen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
 import {withMoved} from '../../../source/ui/walk/moved.ts';
 import {promptsFor} from '../../../source/ui/walk/stops.ts';
 import {memoryFiles} from '../memoryFiles.ts';
@@ -42,7 +42,7 @@ test('a moved seat takes its lengths and all its levels with it', () => {
 function corrected(answer: string): Profile {
 	const files = memoryFiles({den: {...profile, walk: {prompt: 'tape:LS:seat1'}}});
 	const world: World = {files, now: () => new Date('2026-04-18T20:00:00Z')};
-	let screen: Screen = openWalk(world, 'den')!;
+	let screen: AppScreen = openWalk(world, 'den')!;
 	for (const text of ['e', '3m', answer]) {
 		screen = pressAll(screen, pressesOf(text, {}), world);
 		if (text !== 'e') screen = pressAll(screen, [{key: 'enter'}], world);

@@ -1,5 +1,5 @@
 import type {Problem} from './problem.ts';
-import {placeOf} from './scan.ts';
+import {lineAndColumn} from './scan.ts';
 
 /** Largest profile file, bytes. */
 export const largestBytes = 64 * 1024 * 1024;
@@ -43,7 +43,7 @@ export function decodeText(
 		return {
 			problem: {
 				...whole,
-				...placeOf(lenient, lenient.indexOf('\uFFFD')),
+				...lineAndColumn(lenient, lenient.indexOf('\uFFFD')),
 				value: 'Bytes that are not UTF-8',
 				expected: 'a text file in UTF-8',
 				remedy: 'Save the file again as UTF-8, or take the previous version.',

@@ -4,7 +4,7 @@ import type {Path} from './problem.ts';
 export type Fault = {readonly offset: number; readonly found: string; readonly expected: string};
 
 const space = /[ \t\n\r]*/y;
-const number = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
+const numberPattern = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const literal = /true|false|null/y;
 const word = /[^\s,:{}[\]"]{1,20}/y;
 const escapeTail = /["\\/bfnrt]|u[\da-fA-F]{4}/y;
@@ -133,7 +133,7 @@ export function scanJson(
 			if (typeof end !== 'number') return end;
 			offset = end;
 		} else {
-			const plain = matchAt(literal, text, offset) || matchAt(number, text, offset);
+			const plain = matchAt(literal, text, offset) || matchAt(numberPattern, text, offset);
 			if (plain === '') return faultHere('a value');
 			offset += plain.length;
 		}
@@ -143,7 +143,10 @@ export function scanJson(
 }
 
 /** Line and column of an offset, both from 1. */
-export function placeOf(text: string, offset: number): {readonly line: number; readonly column: number} {
+export function lineAndColumn(
+	text: string,
+	offset: number,
+): {readonly line: number; readonly column: number} {
 	let line = 1;
 	let start = 0;
 	for (let end = text.indexOf('\n'); end !== -1 && end < offset; end = text.indexOf('\n', start)) {

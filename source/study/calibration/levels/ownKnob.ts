@@ -3,12 +3,12 @@ import {lineOf} from '../../../profile/ask/lines.ts';
 import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
-import type {Line} from '../steps.ts';
+import type {SteppedLine} from '../steps.ts';
 import type {LevelFinding} from './facts.ts';
 import type {SubNeed} from './subs.ts';
 
 /** What all speakers need in common, dB: 0 where each reaches the target by its own trim. */
-export function commonNeedDb(lines: readonly Line[]): number {
+export function commonNeedDb(lines: readonly SteppedLine[]): number {
 	const isReached = lines.every(
 		({exact, control: {step, minimum, maximum}}) =>
 			exact >= minimum - step / 2 && exact <= maximum + step / 2,

@@ -5,7 +5,7 @@ import {leastMasterChangeDb} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {combinedSigma, median} from '../../../science/numeric/statistics.ts';
 import type {Dialled} from '../result.ts';
-import {type Branch, type Feed, type Line, shareAndRound} from '../steps.ts';
+import {type Branch, type Feed, type SteppedLine, shareAndRound} from '../steps.ts';
 import type {LevelFinding} from './facts.ts';
 import type {SeatLevel} from './levels.ts';
 import {commonNeedDb, reachedNeeds} from './ownKnob.ts';
@@ -51,7 +51,7 @@ export function trims(
 	if (levels.size === 0 && needs.size === 0) return undefined;
 	const {trim} = receiverOf(profile).receiver;
 	const own = control(trim.stepDb, trim.minimumDb, trim.maximumDb);
-	const lines: Line[] = [...levels].map(([id, level]) => ({
+	const lines: SteppedLine[] = [...levels].map(([id, level]) => ({
 		id,
 		exact: targetDb + channelOffsetOf(profile, id) - level.atZeroTrimDb,
 		control: own,
@@ -87,7 +87,7 @@ export function trims(
 	};
 }
 
-function shifted(lines: readonly Line[], shiftDb: number): Line[] {
+function shifted(lines: readonly SteppedLine[], shiftDb: number): SteppedLine[] {
 	return lines.map(line => ({...line, exact: line.exact + shiftDb}));
 }
 

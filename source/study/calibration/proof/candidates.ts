@@ -24,7 +24,7 @@ const shareOf = {
 /** A trim change below this cannot be seen with a meter, dB. */
 const leastVisibleDb = 0.25;
 
-type Control = {
+type LevelControl = {
 	readonly id: string;
 	readonly box: 'receiver' | 'processor';
 	readonly intendedDb: number;
@@ -39,13 +39,13 @@ function controls(
 	intended: BoxState,
 	former: BoxState,
 	atoms: ReadonlySet<string>,
-): Control[] {
+): LevelControl[] {
 	const lines = [...atoms].map(atom => lineOf(profile, atom));
 	const channels = [...new Set(lines.map(({channel}) => channel))];
 	const outputs = [...new Set(lines.flatMap(({output}) => output ?? []))];
 	return [
 		...channels.map(
-			(id): Control => ({
+			(id): LevelControl => ({
 				id,
 				box: 'receiver',
 				intendedDb: channelState(intended, id).trimDb,
@@ -55,7 +55,7 @@ function controls(
 			}),
 		),
 		...outputs.map(
-			(id): Control => ({
+			(id): LevelControl => ({
 				id,
 				box: 'processor',
 				intendedDb: outputState(intended, id).gainDb,
@@ -72,7 +72,7 @@ function stepFactors(stepDb: number): number[] {
 	return stepDb === 1 ? [2, 0.5] : [1 / stepDb, stepDb];
 }
 
-function controlCandidates({id, box, intendedDb, formerDb, stepDb, set}: Control): SlipCandidate[] {
+function controlCandidates({id, box, intendedDb, formerDb, stepDb, set}: LevelControl): SlipCandidate[] {
 	const one = (kind: 'sign' | 'forgotten' | 'other-step', db: number): SlipCandidate[] => {
 		if (Math.abs(db - intendedDb) < leastVisibleDb) return [];
 		const facts = {control: {box, id}, standsDb: db, shouldDb: intendedDb};
@@ -93,7 +93,7 @@ function controlCandidates({id, box, intendedDb, formerDb, stepDb, set}: Control
 	];
 }
 
-function swapCandidates(list: readonly Control[]): SlipCandidate[] {
+function swapCandidates(list: readonly LevelControl[]): SlipCandidate[] {
 	return list.flatMap((first, index) =>
 		list.slice(index + 1).flatMap((second): SlipCandidate[] => {
 			const isVisible =
@@ -113,9 +113,12 @@ function swapCandidates(list: readonly Control[]): SlipCandidate[] {
 	);
 }
 
-function allCandidates(list: readonly Control[]): SlipCandidate[] {
+function allCandidates(list: readonly LevelControl[]): SlipCandidate[] {
 	const receiver = list.filter(({box}) => box === 'receiver');
-	const one = (kind: 'all-signs' | 'all-forgotten', dbOf: (control: Control) => number): SlipCandidate[] => {
+	const one = (
+		kind: 'all-signs' | 'all-forgotten',
+		dbOf: (control: LevelControl) => number,
+	): SlipCandidate[] => {
 		const wrong = receiver.filter(control => Math.abs(dbOf(control) - control.intendedDb) >= leastVisibleDb);
 		if (wrong.length < 2) return [];
 		return [

@@ -1,5 +1,5 @@
 import {median} from '../../../science/numeric/statistics.ts';
-import type {Uncertain} from '../result.ts';
+import type {Uncertain} from '../../../science/numeric/uncertain.ts';
 
 /** A common shift smaller than this is of no use to know, dB. */
 const leastShiftDb = 0.5;

@@ -1,5 +1,5 @@
 import type {Signal} from '../../../profile/types.ts';
-import type {Uncertain} from '../result.ts';
+import type {Uncertain} from '../../../science/numeric/uncertain.ts';
 
 /** What one reading of the second round should show, and why it is worth taking. */
 export type ProofPlanItem = {

@@ -1,5 +1,5 @@
 import type {FindingOf} from '../../../profile/finding.ts';
-import type {Uncertain} from '../result.ts';
+import type {Uncertain} from '../../../science/numeric/uncertain.ts';
 import type {ProofFinding, SlipFacts} from './facts.ts';
 import type {ProofPlanItem, UnpredictedReason} from './planItem.ts';
 

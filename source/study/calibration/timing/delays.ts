@@ -12,7 +12,7 @@ import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {combinedSigma, median} from '../../../science/numeric/statistics.ts';
 import type {DistanceResult} from '../result.ts';
-import {type Branch, type Feed, type Line, shareAndRound} from '../steps.ts';
+import {type Branch, type Feed, type SteppedLine, shareAndRound} from '../steps.ts';
 import type {TimingFinding} from './facts.ts';
 import type {Arrival, TimingResult} from './result.ts';
 import {timingRemarks} from './timingRemarks.ts';
@@ -97,7 +97,7 @@ function linesOf(
 	arrivals: ReadonlyMap<string, Arrival>,
 	neededOf: (arrivalMs: number) => number,
 	delay: Control,
-): Line[] {
+): SteppedLine[] {
 	return mainChannels(profile).flatMap(({id}) => {
 		const arrival = arrivals.get(id);
 		return arrival ? [{id, exact: neededOf(arrival.value), control: delay}] : [];

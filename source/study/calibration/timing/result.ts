@@ -1,5 +1,6 @@
 import type {LatencyPart} from '../../../profile/ask/latency.ts';
-import type {Dialled, DistanceResult, Uncertain} from '../result.ts';
+import type {Uncertain} from '../../../science/numeric/uncertain.ts';
+import type {Dialled, DistanceResult} from '../result.ts';
 import type {TimingFinding} from './facts.ts';
 
 /** When the sound of one speaker or sub reaches the seat, ms after it left the receiver. */

@@ -4,7 +4,7 @@ import {settingsInForce} from '../../../profile/ask/settings.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
-import type {Uncertain} from '../../calibration/result.ts';
+import type {Uncertain} from '../../../science/numeric/uncertain.ts';
 import type {Change} from './profileDiff.ts';
 import {changeScale} from './weights.ts';
 

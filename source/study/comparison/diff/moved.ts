@@ -1,9 +1,10 @@
 import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {significance} from '../../../science/numeric/uncertain.ts';
 import type {Change, TapeChange} from './profileDiff.ts';
 import {tapeMeans} from './tapeMeans.ts';
-import {changeScale, significance} from './weights.ts';
+import {changeScale} from './weights.ts';
 
 const isSignificant = ({change, sigma}: TapeChange) => Math.abs(change) > significance * sigma;
 

@@ -1,4 +1,4 @@
-import type {Uncertain} from '../../calibration/result.ts';
+import type {Uncertain} from '../../../science/numeric/uncertain.ts';
 import type {DiffFinding} from './facts.ts';
 
 /** What can carry a name of its own in a profile. */

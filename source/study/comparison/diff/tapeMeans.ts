@@ -1,5 +1,5 @@
 import type {Profile, TapeReading} from '../../../profile/types.ts';
-import type {Uncertain} from '../../calibration/result.ts';
+import type {Uncertain} from '../../../science/numeric/uncertain.ts';
 import {holdingOf} from '../../survey/holding.ts';
 import {tapeSigmaMetres} from '../../survey/sigma.ts';
 

@@ -21,7 +21,7 @@ export function dialledTiming(
 Arrival behind one channel of the receiver, ms, and the distance that it comes from: the speaker's own, or that of the
 latest of the subs it feeds, for the receiver waits for that one and the bass processor delays the others.
 */
-function arrivalOf(
+function ownArrival(
 	channel: ChannelSolution,
 	{subs}: Solution,
 ): {readonly ms: number; readonly metres?: number} | undefined {
@@ -51,7 +51,7 @@ export function timingSides(
 	const isDistance = timing.kind === 'distance';
 	const solved = solution.channels.flatMap(channel => {
 		const {timing: value} = channel;
-		const arrival = arrivalOf(channel, solution);
+		const arrival = ownArrival(channel, solution);
 		if (!value || !arrival) return [];
 		const {exact, stepped, sigma} = value;
 		return [

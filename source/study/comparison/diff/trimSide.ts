@@ -8,10 +8,10 @@ import type {Solution} from '../../calibration/result.ts';
 import {sourcesOf} from './levels.ts';
 import {type TrimSide, trimOffset} from './trimParts.ts';
 
-type Standing = {readonly trimDb: (id: string) => number; readonly masterDb: number};
+type FirstRound = {readonly trimDb: (id: string) => number; readonly masterDb: number};
 
 /** What stood in the first round: each channel's trim at its last reading, 0 where nobody said, and the usual master volume. */
-function standing(profile: Profile): Standing {
+function standing(profile: Profile): FirstRound {
 	const first = (profile.meter ?? []).filter(({round, setAside}) => round === 'first' && !setAside);
 	const trimDb = (id: string) => {
 		const subs = new Set((profile.subs ?? []).filter(({fedBy}) => fedBy === id).map(sub => sub.id));

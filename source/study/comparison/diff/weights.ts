@@ -6,6 +6,3 @@ export const changeScale = {metres: 0.03, ms: 0.1, dB: 0.5, Hz: 10} as const;
 
 /** Changes without a size of their own, on the same scale: they change what every other value means. */
 export const kindWeight = {addedOrRemoved: 100, polarity: 60, replaced: 30, renamed: 5, stated: 1} as const;
-
-/** A change of more than this many standard uncertainties is real (0.3 % of repeats of one value would pass it). */
-export const significance = 3;

@@ -45,7 +45,7 @@ type Source = {
 };
 
 /** Channels with a speaker of their own and subs, in the profile's order. */
-function sourcesOf(profile: Json): Source[] {
+function entrySources(profile: Json): Source[] {
 	const mains = objects(profile.channels).flatMap(({id, speaker}): Source[] => {
 		const known = textOf(id);
 		if (known === undefined || isLfe(known)) return [];
@@ -177,7 +177,7 @@ export function readEntry(
 	const readings = observed(value, seat);
 	const sigma = numberOf(at(value, 'kit', 'meterSigmaDb')) ?? usualMeterSigmaDb;
 	const channels = new Map(
-		sourcesOf(value).map(source => {
+		entrySources(value).map(source => {
 			const own = readings.get(source.id) ?? {lengths: [], readings: []};
 			return [source.id, figuresOf(source, own, sigma, sets, decided, weightingOf)] as const;
 		}),

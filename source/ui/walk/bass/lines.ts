@@ -13,18 +13,18 @@ import {
 } from '../../../report/said/blend.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import {actionText, oldEntry} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
 import {recordedLines, recordedOf, recordingWayLines} from './recorded.ts';
 
-type Put = (text: string, style?: Line['style'], sign?: string) => Line[];
+type Put = (text: string, style?: ScreenLine['style'], sign?: string) => ScreenLine[];
 
 /** The page of the stop Bass: its ways, or how far the chosen one is and what to do with it. */
-export function bassLines(profile: Profile, columns: number, isPlain = false): Line[] {
+export function bassLines(profile: Profile, columns: number, isPlain = false): ScreenLine[] {
 	const put: Put = (text, style, sign = '') =>
-		wrap(text, columns, `  ${sign}`).map((line): Line => ({text: line, style}));
+		wrap(text, columns, `  ${sign}`).map((line): ScreenLine => ({text: line, style}));
 	const result = blendOf(profile);
 	if (result.status === 'nothing')
 		return [
@@ -59,14 +59,14 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): L
 	];
 }
 
-function wayLines({ways}: BlendResult, put: Put): Line[] {
+function wayLines({ways}: BlendResult, put: Put): ScreenLine[] {
 	return ways.flatMap((way, index) => [
 		...put(`${index + 1}  ${wayName(way)}: ${wayCost(way)}.`, undefined, '   '),
 		...put(wayOdds(way), 'quiet', '      '),
 	]);
 }
 
-function statusLines(profile: Profile, result: BlendResult, put: Put): Line[] {
+function statusLines(profile: Profile, result: BlendResult, put: Put): ScreenLine[] {
 	const {status, wanted} = result;
 	const said = statusSentence(profile, result);
 	if (status === 'kept') {
@@ -93,7 +93,7 @@ function putBackLines(
 	columns: number,
 	put: Put,
 	isPlain: boolean,
-): Line[] {
+): ScreenLine[] {
 	if (status !== 'put back' || !wanted?.setting) return [];
 	return [
 		...put('Type the old entries in again:'),
@@ -101,14 +101,14 @@ function putBackLines(
 			const {name, value} = oldEntry(profile, action);
 			const large = isPlain ? undefined : largeLines(value, columns - 4);
 			return large
-				? [...put(name), ...large.map((text): Line => ({text: `    ${text}`, style: 'value'}))]
+				? [...put(name), ...large.map((text): ScreenLine => ({text: `    ${text}`, style: 'value'}))]
 				: put(`${name} ${value}`, 'value', '▸ ');
 		}),
 	];
 }
 
 /** What is read under which setting, in the order in which it is asked. */
-function blockLines(profile: Profile, {blocks}: BlendResult, put: Put): Line[] {
+function blockLines(profile: Profile, {blocks}: BlendResult, put: Put): ScreenLine[] {
 	const now = blocks.findIndex(({steps}) => steps.some(({isTaken}) => !isTaken));
 	return blocks.flatMap((block, index) => {
 		const taken = block.steps.filter(({isTaken}) => isTaken).length;
@@ -128,7 +128,7 @@ const mostBarCells = 24;
 const barSpanDb = 12;
 
 /** Mean level of each front's tones, as it stands and with the setting, as bars and figures. */
-function frontLines(profile: Profile, {fronts, tones}: BlendResult, columns: number, put: Put): Line[] {
+function frontLines(profile: Profile, {fronts, tones}: BlendResult, columns: number, put: Put): ScreenLine[] {
 	const rows = fronts.flatMap(front => {
 		const own = tones.filter(tone => tone.front === front);
 		const told = own.flatMap(({standsDb, wantedDb}) =>

@@ -13,11 +13,11 @@ import {type RecordedState, recordedState} from '../../../study/hearing/recorded
 import {minutesFor, plannedPlayings, subGroups} from '../../../study/hearing/visit.ts';
 import {roundFile} from '../../../study/playing/roundFile.ts';
 import {derived} from '../../derived.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import {oldEntry} from './actionText.ts';
 
-type Put = (text: string, style?: Line['style'], sign?: string) => Line[];
+type Put = (text: string, style?: ScreenLine['style'], sign?: string) => ScreenLine[];
 
 /** How far the blend by recording is; computed anew only when recordings or settings change. */
 export const recordedOf: (profile: Profile) => RecordedState = derived(
@@ -31,7 +31,7 @@ export function canRecord({channels}: Profile): boolean {
 }
 
 /** The way by recording as it is offered: what it takes at the reference seat, and what it won. */
-export function recordingWayLines(profile: Profile, put: Put): Line[] {
+export function recordingWayLines(profile: Profile, put: Put): ScreenLine[] {
 	if (!canRecord(profile)) return [];
 	const playings = plannedPlayings([referenceSeat(profile).id], subGroups(profile)).length;
 	const {seconds} = roundFile(profile, 'two').round;
@@ -54,11 +54,11 @@ export function afterRecording(profile: Profile): 'hear' | 'dialIn' | undefined 
 }
 
 /** What was recorded, what it asks for, and what to do next; the old entries large where it was put back. */
-export function recordedLines(profile: Profile, columns: number, isPlain: boolean): Line[] {
+export function recordedLines(profile: Profile, columns: number, isPlain: boolean): ScreenLine[] {
 	const state = recordedOf(profile);
 	if (state.kind === 'none') return [];
 	const put: Put = (text, style, sign = '') =>
-		wrap(text, columns, `  ${sign}`).map((line): Line => ({text: line, style}));
+		wrap(text, columns, `  ${sign}`).map((line): ScreenLine => ({text: line, style}));
 	const isGood = state.kind === 'kept' || state.kind === 'stands';
 	const next = afterRecording(profile);
 	return [
@@ -70,7 +70,7 @@ export function recordedLines(profile: Profile, columns: number, isPlain: boolea
 						const {name, value} = oldEntry(profile, entry);
 						const large = isPlain ? undefined : largeLines(value, columns - 4);
 						return large
-							? [...put(name), ...large.map((text): Line => ({text: `    ${text}`, style: 'value'}))]
+							? [...put(name), ...large.map((text): ScreenLine => ({text: `    ${text}`, style: 'value'}))]
 							: put(`${name} ${value}`, 'value', '▸ ');
 					}),
 				]

@@ -2,7 +2,7 @@ import type {Profile} from '../../../profile/types.ts';
 import {cellWidth, fitCells} from '../../../report/fitCells.ts';
 import {largeLines} from '../../../report/largeLines.ts';
 import {wrap} from '../../../report/wrap.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import type {DialItem} from './items.ts';
 import {type BoxRow, type DialPage, dialPages, placeInPages} from './pages.ts';
 import type {DialInState} from './press.ts';
@@ -19,7 +19,7 @@ export function boxPageLines(
 	items: readonly DialItem[],
 	{tick, isWhyShown}: DialInState,
 	{columns, height, isPlain}: View,
-): Line[] {
+): ScreenLine[] {
 	const pages = dialPages(profile, items);
 	const place = placeInPages(pages, tick);
 	const page = pages[place.page]!;
@@ -32,7 +32,7 @@ export function boxPageLines(
 	return [head, ...large, ...rowLines(page, place.row, columns, free), {text: ''}, ...below];
 }
 
-function pageHead(pages: readonly DialPage[], at: number, columns: number): Line {
+function pageHead(pages: readonly DialPage[], at: number, columns: number): ScreenLine {
 	const {title, box} = pages[at]!;
 	const rows = pages.flatMap(page => page.rows);
 	const after = ` ${rows.filter(({isDone}) => isDone).length} of ${rows.length} typed in`;
@@ -40,7 +40,7 @@ function pageHead(pages: readonly DialPage[], at: number, columns: number): Line
 	return {text: fitCells(text, Math.max(1, columns - cellWidth(after))), style: 'strong', after};
 }
 
-function largeOf({value, title, was, isChanged}: BoxRow, columns: number): Line[] {
+function largeOf({value, title, was, isChanged}: BoxRow, columns: number): ScreenLine[] {
 	const before = was === undefined ? (isChanged ? 'new' : 'as it stands') : `was ${was}`;
 	const lines = largeLines(value, Math.max(1, columns - 30));
 	if (!lines)
@@ -48,7 +48,7 @@ function largeOf({value, title, was, isChanged}: BoxRow, columns: number): Line[
 	return [
 		{text: ''},
 		...lines.map(
-			(text, index): Line => ({
+			(text, index): ScreenLine => ({
 				text: `  ${text}`,
 				style: 'value',
 				after: index === 1 ? `   ${title}` : index === 2 ? `   ${before}` : undefined,
@@ -59,12 +59,12 @@ function largeOf({value, title, was, isChanged}: BoxRow, columns: number): Line[
 }
 
 /** The rows in a window around the cursor; how many are left out is said. */
-function rowLines({rows}: DialPage, at: number, columns: number, height: number): Line[] {
+function rowLines({rows}: DialPage, at: number, columns: number, height: number): ScreenLine[] {
 	const room = rows.length <= height ? rows.length : Math.max(0, height - 1);
 	const from = Math.max(0, Math.min(at - Math.floor(room / 2), rows.length - room));
 	const titles = Math.max(...rows.map(({title}) => cellWidth(title)));
 	const values = Math.max(...rows.map(({value}) => cellWidth(value)));
-	const shown = rows.slice(from, from + room).map((row, index): Line => {
+	const shown = rows.slice(from, from + room).map((row, index): ScreenLine => {
 		const isCurrent = from + index === at;
 		const state = row.was === undefined ? (row.isChanged ? 'new' : 'as it stands') : `was ${row.was}`;
 		const text = `${isCurrent ? '›' : ' '} ${row.isDone ? '✓' : '·'} ${fitCells(row.title, titles)}   ${fitCells(row.value, values, 'right')}`;
@@ -79,9 +79,14 @@ function rowLines({rows}: DialPage, at: number, columns: number, height: number)
 	return [...shown, {text: `  ${from} above, ${left - from} below`, style: 'quiet'}];
 }
 
-function belowOf(pages: readonly DialPage[], page: DialPage, {caution}: BoxRow, columns: number): Line[] {
-	const put = (text: string, style?: Line['style']) =>
-		wrap(text, columns, '  ').map((line): Line => ({text: line, style}));
+function belowOf(
+	pages: readonly DialPage[],
+	page: DialPage,
+	{caution}: BoxRow,
+	columns: number,
+): ScreenLine[] {
+	const put = (text: string, style?: ScreenLine['style']) =>
+		wrap(text, columns, '  ').map((line): ScreenLine => ({text: line, style}));
 	const open = pages.filter(({rows}) => rows.some(({isDone}) => !isDone));
 	if (open.length === 0) return put('✓ All pages are typed in. Enter goes on.', 'good');
 	const next = open.find(other => other !== page);

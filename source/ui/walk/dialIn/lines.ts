@@ -2,10 +2,10 @@ import type {Profile} from '../../../profile/types.ts';
 import {cellWidth, fitCells} from '../../../report/fitCells.ts';
 import {largeLines} from '../../../report/largeLines.ts';
 import {wrap} from '../../../report/wrap.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import {boxPageLines} from './boxPageLines.ts';
 import type {DialItem, DialValue} from './items.ts';
-import {listLines} from './listLines.ts';
+import {dialInList} from './listLines.ts';
 import {type DialInState, dialInMode, itemIndex} from './press.ts';
 import {type Situation, situationOf} from './situation.ts';
 import {whyLines} from './why.ts';
@@ -22,16 +22,16 @@ const margin = '  ';
 const gap = 4;
 
 /** The stop for typing the settings in, line by line, within its width and height. */
-export function dialInLines(profile: Profile, state: DialInState, view: DialInView): Line[] {
+export function dialInLines(profile: Profile, state: DialInState, view: DialInView): ScreenLine[] {
 	return pageLines(profile, state, view)
 		.slice(0, view.height)
 		.map(line => clipped(line, view.columns));
 }
 
-function pageLines(profile: Profile, state: DialInState, view: DialInView): Line[] {
+function pageLines(profile: Profile, state: DialInState, view: DialInView): ScreenLine[] {
 	const {columns, height} = view;
 	const situation = situationOf(profile);
-	const put = (text: string, style?: Line['style']) => paragraph(text, columns, style);
+	const put = (text: string, style?: ScreenLine['style']) => paragraph(text, columns, style);
 	if (situation.kind === 'nothing') {
 		return [
 			...put('Nothing to type in yet', 'strong'),
@@ -44,7 +44,7 @@ function pageLines(profile: Profile, state: DialInState, view: DialInView): Line
 		const words =
 			situation.kind === 'stale' ? staleLines(situation, columns) : readyLines(situation, columns);
 		const free = height - words.length - 1;
-		return [...words, {text: ''}, ...listLines(situation.items, undefined, columns, free)];
+		return [...words, {text: ''}, ...dialInList(situation.items, undefined, columns, free)];
 	}
 
 	const {items} = situation;
@@ -67,7 +67,7 @@ function pageLines(profile: Profile, state: DialInState, view: DialInView): Line
 	];
 }
 
-function readyLines(situation: Situation, columns: number): Line[] {
+function readyLines(situation: Situation, columns: number): ScreenLine[] {
 	if (situation.kind !== 'undecided') return [];
 	const {items, untimed, untrimmed} = situation;
 	const changed = items.filter(({isChanged}) => isChanged).length;
@@ -84,7 +84,7 @@ function readyLines(situation: Situation, columns: number): Line[] {
 	];
 }
 
-function staleLines(situation: Extract<Situation, {kind: 'stale'}>, columns: number): Line[] {
+function staleLines(situation: Extract<Situation, {kind: 'stale'}>, columns: number): ScreenLine[] {
 	const differing = situation.differing.join(', ');
 	return [
 		...paragraph('These settings are out of date', columns, 'strong'),
@@ -96,17 +96,17 @@ function staleLines(situation: Extract<Situation, {kind: 'stale'}>, columns: num
 	];
 }
 
-function clipped({text, style, after}: Line, columns: number): Line {
+function clipped({text, style, after}: ScreenLine, columns: number): ScreenLine {
 	const free = columns - cellWidth(text);
 	if (free < 0) return {text: fitCells(text, columns).trimEnd(), style};
 	return {text, style, after: after && cellWidth(after) > free ? fitCells(after, free).trimEnd() : after};
 }
 
-function paragraph(text: string, columns: number, style?: Line['style']): Line[] {
+function paragraph(text: string, columns: number, style?: ScreenLine['style']): ScreenLine[] {
 	return wrap(text, columns, margin).map(line => ({text: line, style}));
 }
 
-function headLine(title: string, items: readonly DialItem[], columns: number): Line {
+function headLine(title: string, items: readonly DialItem[], columns: number): ScreenLine {
 	const count = `${items.filter(({isDone}) => isDone).length} of ${items.length} done`;
 	const cells = Math.max(1, columns - cellWidth(count) - 1);
 	return {text: fitCells(margin + title, cells), style: 'strong', after: ` ${count}`};
@@ -119,8 +119,8 @@ function boxText({box, about, isChanged, values}: DialItem): string {
 	return `${where} New: ${changed.join(', ')}.`;
 }
 
-function belowLines(item: DialItem, items: readonly DialItem[], at: number, columns: number): Line[] {
-	const put = (text: string, style?: Line['style']) => paragraph(text, columns, style);
+function belowLines(item: DialItem, items: readonly DialItem[], at: number, columns: number): ScreenLine[] {
+	const put = (text: string, style?: ScreenLine['style']) => paragraph(text, columns, style);
 	const open = items.filter(({isDone}) => !isDone);
 	const next = [...items.slice(at + 1), ...items.slice(0, at)].find(({isDone}) => !isDone);
 	const state =
@@ -137,7 +137,7 @@ function belowLines(item: DialItem, items: readonly DialItem[], at: number, colu
 }
 
 /** Values in large figures side by side, else below each other, else one line each, as the room allows. */
-function valueLines(values: readonly DialValue[], {columns, height, isPlain}: DialInView): Line[] {
+function valueLines(values: readonly DialValue[], {columns, height, isPlain}: DialInView): ScreenLine[] {
 	const free = columns - margin.length;
 	const blocks = values.map(value => ({
 		value,
@@ -156,15 +156,15 @@ function valueLines(values: readonly DialValue[], {columns, height, isPlain}: Di
 				.trimEnd();
 		return [
 			{text: row(({value}) => value.label)},
-			...[0, 1, 2].map((line): Line => ({text: row(({lines}) => lines[line]!), style: 'value'})),
+			...[0, 1, 2].map((line): ScreenLine => ({text: row(({lines}) => lines[line]!), style: 'value'})),
 			{text: row(({value}) => wasText(value)), style: 'quiet'},
 		];
 	}
 
 	if (!isPlain && height >= 4 * blocks.length) {
-		return blocks.flatMap(({value, lines}): Line[] => [
+		return blocks.flatMap(({value, lines}): ScreenLine[] => [
 			{text: `${margin}${value.label}`, after: `  ${wasText(value)}`},
-			...lines.map((line): Line => ({text: margin + line, style: 'value'})),
+			...lines.map((line): ScreenLine => ({text: margin + line, style: 'value'})),
 		]);
 	}
 

@@ -1,5 +1,5 @@
 import {cellWidth, fitCells} from '../../../report/fitCells.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import type {DialItem} from './items.ts';
 
 /**
@@ -7,12 +7,12 @@ All items, one line each, in a window around the current one; how many are left 
 
 @param current - Place of the current item; undefined where none is.
 */
-export function listLines(
+export function dialInList(
 	items: readonly DialItem[],
 	current: number | undefined,
 	columns: number,
 	height: number,
-): Line[] {
+): ScreenLine[] {
 	const rows = items.length <= height ? items.length : Math.max(0, height - 1);
 	const from = Math.max(0, Math.min((current ?? 0) - Math.floor(rows / 2), items.length - rows));
 	const titleCells = Math.max(...items.map(({title}) => cellWidth(title)));
@@ -20,7 +20,7 @@ export function listLines(
 	const widths = Array.from({length: places}, (_, place) =>
 		Math.max(...items.map(({values}) => cellWidth(values[place]?.value ?? ''))),
 	);
-	const shown = items.slice(from, from + rows).map((item, index): Line => {
+	const shown = items.slice(from, from + rows).map((item, index): ScreenLine => {
 		const isCurrent = from + index === current;
 		const mark = isCurrent ? '›' : ' ';
 		const values = item.values.map(({value}, place) => fitCells(value, widths[place]!, 'right')).join('   ');

@@ -4,7 +4,7 @@ import {type Sayable, saidParts} from '../../../report/said/said.ts';
 import {wrap} from '../../../report/wrap.ts';
 import {suggestCrossovers} from '../../../study/calibration/crossover/suggest.ts';
 import {derived} from '../../derived.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import {measuredOf} from '../measured.ts';
 import {sayFor} from '../sayFor.ts';
 import {solutionOf} from '../solution.ts';
@@ -27,7 +27,7 @@ const mostReasonLines = 4;
 const suggestedOf = derived({measured: measuredOf}, ({measured}) => suggestCrossovers(measured));
 
 /** How a value came about: old and new, then the reasons, in a few lines. */
-export function whyLines(profile: Profile, row: BoxRow, columns: number): Line[] {
+export function whyLines(profile: Profile, row: BoxRow, columns: number): ScreenLine[] {
 	const {itemId, label, value, was, title} = row;
 	const change = was === undefined ? `${value}, as it stands` : `${was} → ${value}`;
 	const say = sayFor(profile);
@@ -36,10 +36,10 @@ export function whyLines(profile: Profile, row: BoxRow, columns: number): Line[]
 		said.length > 0 ? said.join(' ') : 'It follows from what the receiver takes; no reading moves it.';
 	const head = `${title}, ${label.toLowerCase()}: ${change}${sigmaText(profile, itemId, label)}`;
 	return [
-		...wrap(head, columns, '  ').map((line): Line => ({text: line, style: 'strong'})),
+		...wrap(head, columns, '  ').map((line): ScreenLine => ({text: line, style: 'strong'})),
 		...wrap(text, columns, '  ')
 			.slice(0, mostReasonLines)
-			.map((line): Line => ({text: line})),
+			.map((line): ScreenLine => ({text: line})),
 	];
 }
 

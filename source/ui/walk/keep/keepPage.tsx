@@ -1,6 +1,6 @@
 import {wrap} from '../../../report/wrap.ts';
 import {footerOf} from '../../keys/binding.ts';
-import {type Line, Lines} from '../../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../../parts/lines.tsx';
 import {scrolled} from '../../parts/scrolled.ts';
 import type {Page} from '../page.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
@@ -16,10 +16,10 @@ export const keepPage: Page<KeepState> = {
 	view: ({profile, state, columns, height, walk}) => {
 		const said = state.said.flatMap(({isGood, text}) =>
 			wrap(`${isGood ? '✓' : '!'} ${text}`, columns, '  ').map(
-				(line): Line => ({text: line, style: isGood ? 'good' : 'trouble'}),
+				(line): ScreenLine => ({text: line, style: isGood ? 'good' : 'trouble'}),
 			),
 		);
-		const body: Line[] = state.isSheetShown
+		const body: ScreenLine[] = state.isSheetShown
 			? sheetScreenLines(profile, columns - 2).map(text => ({text: `  ${text}`}))
 			: keepLines(profile, columns, walk);
 		const room = Math.max(1, height - said.length);

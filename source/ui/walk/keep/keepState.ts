@@ -2,7 +2,7 @@ import type {Profile} from '../../../profile/types.ts';
 import {assembleSheet} from '../../../report/sheet/assemble.ts';
 import {sheetHtml} from '../../../report/sheet/html.ts';
 import {sheetMarkdown} from '../../../report/sheet/markdown.ts';
-import {planOf} from '../../../report/sheet/planOf.ts';
+import {svgPlanOf} from '../../../report/sheet/planOf.ts';
 import {sheetText} from '../../../report/sheet/text.ts';
 import {cableLabels, labelsHtml, labelsText} from '../../../report/wiring/labels.ts';
 import {sheetData} from '../../../study/comparison/sheetData.ts';
@@ -25,12 +25,12 @@ export type KeepState = {
 
 export const keepStart: KeepState = {isSheetShown: false, from: 0, said: []};
 
-type Command = 'show' | 'back' | 'goOn' | 'write' | 'markdown' | 'labels' | 'compare' | 'up' | 'down';
-type Mode = 'summary' | 'sheet';
+type KeepCommand = 'show' | 'back' | 'goOn' | 'write' | 'markdown' | 'labels' | 'compare' | 'up' | 'down';
+type KeepMode = 'summary' | 'sheet';
 
 const both = ['summary', 'sheet'] as const;
 
-export const keepKeymap: ReadonlyArray<Binding<Command, Mode>> = [
+export const keepKeymap: ReadonlyArray<Binding<KeepCommand, KeepMode>> = [
 	{presses: ['d'], command: 'show', modes: ['summary'], shown: ['d', 'door page']},
 	{presses: ['d', 'escape'], command: 'back', modes: ['sheet'], shown: ['Esc', 'back']},
 	{presses: ['up'], command: 'up', modes: both, shown: ['↑↓', 'scroll']},
@@ -42,7 +42,7 @@ export const keepKeymap: ReadonlyArray<Binding<Command, Mode>> = [
 	{presses: ['enter'], command: 'goOn', modes: ['summary'], shown: ['Enter', 'go on']},
 ];
 
-export const keepMode = ({isSheetShown}: KeepState): Mode => (isSheetShown ? 'sheet' : 'summary');
+export const keepMode = ({isSheetShown}: KeepState): KeepMode => (isSheetShown ? 'sheet' : 'summary');
 
 /** Width of the page written as plain text: what a printer in plain letters holds. */
 const printedColumns = 96;
@@ -88,7 +88,7 @@ export function pressKeep(
 			return {
 				kind: 'write',
 				documents: [
-					{ending: '-door.html', text: sheetHtml(content, planOf(data))},
+					{ending: '-door.html', text: sheetHtml(content, svgPlanOf(data))},
 					{ending: '-door.txt', text: sheetText(content, printedColumns)},
 				],
 				after: written => ({...state, said: outcome(written)}),

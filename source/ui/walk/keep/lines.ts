@@ -1,7 +1,7 @@
 import type {Profile} from '../../../profile/types.ts';
 import {sentenceOf} from '../../../report/said/said.ts';
 import {wrap} from '../../../report/wrap.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import type {WalkFacts} from '../page.ts';
 import {planOf, proofOf} from '../proof/proofOf.ts';
@@ -9,11 +9,12 @@ import {sayFor} from '../sayFor.ts';
 import {solutionOf} from '../solution.ts';
 import {nextOf} from './next.ts';
 
-type Said = readonly [text: string, style?: Line['style']];
+type Said = readonly [text: string, style?: ScreenLine['style']];
 
 /** What the file holds: what is decided, stale, missing and proven, what comes next, and what was put off. */
-export function keepLines(profile: Profile, columns: number, walk: WalkFacts): Line[] {
-	const put = ([text, style]: Said): Line[] => wrap(text, columns, '  ').map(line => ({text: line, style}));
+export function keepLines(profile: Profile, columns: number, walk: WalkFacts): ScreenLine[] {
+	const put = ([text, style]: Said): ScreenLine[] =>
+		wrap(text, columns, '  ').map(line => ({text: line, style}));
 	const next = nextOf(profile, walk.status);
 	return [
 		...put([`${profile.name} is kept`, 'strong']),

@@ -32,7 +32,7 @@ export function receiverPrompts(profile: Profile): Prompt<Profile>[] {
 }
 
 /** A copy of a ready-made receiver that may be edited. */
-export function receiverOf(name: GenericReceiver): Receiver {
+export function receiverCopy(name: GenericReceiver): Receiver {
 	return structuredClone(genericReceivers[name]) as Receiver;
 }
 
@@ -49,7 +49,7 @@ function kindPrompt(receiver: Receiver | undefined): Prompt<Profile> {
 		offers: genericReceiverNames.map(name => ({
 			label: genericReceivers[name].name,
 			hint: `trims of ${genericReceivers[name].trim.stepDb} dB`,
-			put: subject => ({...subject, receiver: receiverOf(name)}),
+			put: subject => ({...subject, receiver: receiverCopy(name)}),
 		})),
 	});
 }

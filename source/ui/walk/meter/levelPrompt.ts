@@ -64,7 +64,7 @@ export function levelPrompt(profile: Profile, asked: LevelQuestion): Prompt<Prof
 				weighting: ('weighting' in level && level.weighting) || weighting,
 				takenAt: taking.takenAt,
 			});
-			const after = (decibels: number) => withReading(subject, reading(decibels), corrected);
+			const after = (decibels: number) => withLevel(subject, reading(decibels), corrected);
 			return takenFrom(
 				level,
 				({decibels}) => after(decibels),
@@ -85,7 +85,7 @@ function correctedOf(own: readonly MeterReading[], {correcting}: Taking): MeterR
 	return correcting === undefined ? undefined : own[correcting];
 }
 
-function withReading(profile: Profile, reading: MeterReading, corrected: MeterReading | undefined): Profile {
+function withLevel(profile: Profile, reading: MeterReading, corrected: MeterReading | undefined): Profile {
 	const meter = profile.meter ?? [];
 	if (!corrected) return {...profile, meter: [...meter, reading]};
 	const instead = {...corrected, ...reading, setAside: undefined};

@@ -9,7 +9,7 @@ export type Taking = {
 };
 
 /** What became of a typed text. `next` is the subject with the answer in it. */
-export type Taken<Subject> =
+export type TakenAnswer<Subject> =
 	| {
 			readonly kind: 'taken';
 			readonly next: Subject;
@@ -86,7 +86,7 @@ export type Prompt<Subject> = {
 	readonly briefCaution?: string;
 	/** Row of the settings table that it is about. */
 	readonly row?: string;
-	readonly take: (subject: Subject, text: string, taking: Taking) => Taken<Subject>;
+	readonly take: (subject: Subject, text: string, taking: Taking) => TakenAnswer<Subject>;
 	/** Sets a value aside, or takes it back in. Absent where there is nothing to set aside. */
 	readonly setAside?: (subject: Subject, index: number) => Subject;
 };

@@ -1,4 +1,4 @@
-import type {Prompt, Taken} from './prompt.ts';
+import type {Prompt, TakenAnswer} from './prompt.ts';
 import type {Sanity} from './sanity.ts';
 
 /** What the readers of lengths, levels, times and numbers have in common. */
@@ -12,7 +12,7 @@ export function takenFrom<Subject, Value extends {readonly readAs: string}>(
 	reading: Reading<Value>,
 	put: (value: Value) => Subject,
 	sanity?: (value: Value) => Sanity,
-): Taken<Subject> {
+): TakenAnswer<Subject> {
 	if (reading.kind === 'no') return reading;
 	if (reading.kind === 'ask') {
 		const choices = reading.choices.map(choice => ({

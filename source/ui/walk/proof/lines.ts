@@ -6,15 +6,15 @@ import type {Say} from '../../../report/said/say.ts';
 import {tableLines} from '../../../report/table.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {Finding, ProofReading, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import {sayFor} from '../sayFor.ts';
 import {planOf, proofOf} from './proofOf.ts';
 
 const order: Readonly<Record<ProofReading['verdict'], number>> = {missed: 0, again: 1, met: 2};
 
 /** The page of the stop Proof: what it is for, or verdict, likely slips, and every reading against its prediction. */
-export function proofLines(profile: Profile, columns: number): Line[] {
-	const put = (text: string, style?: Line['style'], sign = '') => paragraph(text, columns, style, sign);
+export function proofLines(profile: Profile, columns: number): ScreenLine[] {
+	const put = (text: string, style?: ScreenLine['style'], sign = '') => paragraph(text, columns, style, sign);
 	const plan = planOf(profile);
 	if (plan.length === 0) {
 		return [
@@ -39,7 +39,7 @@ export function proofLines(profile: Profile, columns: number): Line[] {
 	const result = proofOf(profile);
 	return [
 		...verdictLines(result, plan.length - open, plan.length, columns),
-		...result.findings.flatMap(finding => findingLines(finding, result, sayFor(profile), columns)),
+		...result.findings.flatMap(finding => mistakeLines(finding, result, sayFor(profile), columns)),
 		{text: ''},
 		...readingTable(result.readings, columns),
 		...result.remarks
@@ -48,15 +48,15 @@ export function proofLines(profile: Profile, columns: number): Line[] {
 	];
 }
 
-function paragraph(text: string, columns: number, style?: Line['style'], sign = ''): Line[] {
+function paragraph(text: string, columns: number, style?: ScreenLine['style'], sign = ''): ScreenLine[] {
 	return wrap(text, columns, `  ${sign}`).map(line => ({text: line, style}));
 }
 
-function verdictLines(result: ProofResult, taken: number, count: number, columns: number): Line[] {
+function verdictLines(result: ProofResult, taken: number, count: number, columns: number): ScreenLine[] {
 	const {verdict, readings, unjudged, masterShiftDb} = result;
 	const missed = [...new Set(readings.filter(reading => reading.verdict === 'missed').map(({name}) => name))];
 	const again = readings.filter(reading => reading.verdict === 'again').length;
-	const words: Line[] =
+	const words: ScreenLine[] =
 		verdict === 'missed'
 			? paragraph(`Missed: ${missed.join('; ')}`, columns, 'trouble', '! ')
 			: verdict === 'open'
@@ -78,12 +78,12 @@ function verdictLines(result: ProofResult, taken: number, count: number, columns
 }
 
 /** What may have gone wrong, likeliest first, each with the check that settles it. */
-function findingLines(
+function mistakeLines(
 	{explanations, readings}: Finding,
 	result: ProofResult,
 	say: Say,
 	columns: number,
-): Line[] {
+): ScreenLine[] {
 	const concerned = result.readings.filter(({key}) => readings.includes(key)).map(({name}) => name);
 	const names = [...new Set(concerned)];
 	return [
@@ -112,7 +112,7 @@ function openText(unread: number, again: number, unjudged: number): string {
 	return `Open: ${parts.join(', ')}; nothing is missed so far`;
 }
 
-function readingTable(readings: readonly ProofReading[], columns: number): Line[] {
+function readingTable(readings: readonly ProofReading[], columns: number): ScreenLine[] {
 	const sorted = readings.toSorted(
 		(a, b) => order[a.verdict] - order[b.verdict] || Math.abs(b.residual) - Math.abs(a.residual),
 	);
@@ -136,5 +136,7 @@ function readingTable(readings: readonly ProofReading[], columns: number): Line[
 		rows,
 		columns - 2,
 	);
-	return table.map((text, index): Line => ({text: `  ${text}`, style: index === 0 ? 'quiet' : undefined}));
+	return table.map(
+		(text, index): ScreenLine => ({text: `  ${text}`, style: index === 0 ? 'quiet' : undefined}),
+	);
 }

@@ -8,7 +8,7 @@ import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {planOf, proofOf, provenSet} from './proofOf.ts';
 
-const noiseCaution = 'Master down before the signal starts, then up to where it stood in the first round.';
+const roundCaution = 'Master down before the signal starts, then up to where it stood in the first round.';
 
 /** Fewer readings cannot tell a moved master volume from one channel that is off. */
 const fewReadings = 3;
@@ -35,7 +35,7 @@ function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
 				? 'Predicted as if the subs added up in phase: they were not read together as they are meant to stand.'
 				: 'Predicted with several subs as one source at this tone.'
 			: 'First-round level, plus what the settings change. A repeat makes the verdict surer.',
-		caution: noiseCaution,
+		caution: roundCaution,
 		row: source[0],
 		weighting,
 		isOwn: reading =>

@@ -7,7 +7,7 @@ import {asideText, carriedText} from '../carry.ts';
 import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import {hasLevels, withMoved} from '../moved.ts';
 import type {WalkPlace} from '../places.ts';
-import type {Prompt, Taken, Taking} from '../prompt/prompt.ts';
+import type {Prompt, TakenAnswer, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';
 import {lastOf, takenFrom} from '../prompt/taken.ts';
 import {sayFor} from '../sayFor.ts';
@@ -115,7 +115,7 @@ function slipOrMove(
 	reading: TapeReading,
 	readAs: string,
 	unit: LengthUnit,
-): Taken<Profile> {
+): TakenAnswer<Profile> {
 	const id = movableOf(old, profile.seats);
 	const name = nameOf(profile, id);
 	const before = formatLength(old.metres, unit);

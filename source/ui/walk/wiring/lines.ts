@@ -2,14 +2,14 @@ import type {Profile} from '../../../profile/types.ts';
 import {sentenceOf} from '../../../report/said/said.ts';
 import {wiringText} from '../../../report/wiring/text.ts';
 import {wrap} from '../../../report/wrap.ts';
-import type {Line} from '../../parts/lines.tsx';
+import type {ScreenLine} from '../../parts/lines.tsx';
 import {sayFor} from '../sayFor.ts';
 import {wiringOf} from './wiringOf.ts';
 
 /** The page of the stop Wiring: how far the cables are, what is wrong, then cables, what to buy, outlets and the order with its cautions. */
-export function wiringLines(profile: Profile, columns: number): Line[] {
-	const put = (text: string, style?: Line['style'], sign = '') =>
-		wrap(text, columns, `  ${sign}`).map((line): Line => ({text: line, style}));
+export function wiringLines(profile: Profile, columns: number): ScreenLine[] {
+	const put = (text: string, style?: ScreenLine['style'], sign = '') =>
+		wrap(text, columns, `  ${sign}`).map((line): ScreenLine => ({text: line, style}));
 	const say = sayFor(profile);
 	const result = wiringOf(profile);
 	const {cables, remarks} = result;
@@ -38,10 +38,10 @@ export function wiringLines(profile: Profile, columns: number): Line[] {
 		...text
 			.trimEnd()
 			.split('\n')
-			.map((line): Line => ({text: line === '' ? '' : `  ${line}`, style: styleOf(line)})),
+			.map((line): ScreenLine => ({text: line === '' ? '' : `  ${line}`, style: styleOf(line)})),
 	];
 }
 
-function styleOf(line: string): Line['style'] {
+function styleOf(line: string): ScreenLine['style'] {
 	return line.trimStart().startsWith('Caution:') ? 'doubt' : undefined;
 }

@@ -5,12 +5,12 @@ import type {Prompt} from '../prompt/prompt.ts';
 import {valuePrompt} from '../prompt/single.ts';
 import type {Reading} from '../prompt/taken.ts';
 
-type Place = {
+type OutletPlace = {
 	readonly leftWallMetres: number;
 	readonly frontWallMetres: number;
 	readonly heightMetres?: number;
 };
-type PlaceReading = {readonly place: Place; readonly readAs: string};
+type PlaceReading = {readonly place: OutletPlace; readonly readAs: string};
 
 /** Where the receiver stands; a bass processor is taken to stand with it. From it the ways of cables are estimated. */
 export function placePrompt(profile: Profile): Prompt<Profile> {
@@ -54,7 +54,7 @@ export function readPlace(text: string, unit: ReturnType<typeof lengthUnitOf>): 
 	return {kind: 'ok', place, readAs};
 }
 
-function withPlace(profile: Profile, place: Place): Profile {
+function withPlace(profile: Profile, place: OutletPlace): Profile {
 	const others = (profile.wiring?.equipment ?? []).filter(({id}) => id !== 'receiver');
 	const isProcessorPlaced = others.some(({id}) => id === 'processor');
 	const equipment = [

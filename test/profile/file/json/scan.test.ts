@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
 import {nestingOf} from '../../../../source/profile/file/json/nesting.ts';
-import {placeOf, scanJson} from '../../../../source/profile/file/json/scan.ts';
+import {lineAndColumn, scanJson} from '../../../../source/profile/file/json/scan.ts';
 
 function isJson(text: string): boolean {
 	try {
@@ -61,9 +61,9 @@ test('scanJson visits every value with its path', () => {
 });
 
 test('placeOf counts lines and columns from 1', () => {
-	expect(placeOf('', 0)).toEqual({line: 1, column: 1});
-	expect(placeOf('ab\ncd\n', 4)).toEqual({line: 2, column: 2});
-	expect(placeOf('ab\ncd\n', 6)).toEqual({line: 3, column: 1});
+	expect(lineAndColumn('', 0)).toEqual({line: 1, column: 1});
+	expect(lineAndColumn('ab\ncd\n', 4)).toEqual({line: 2, column: 2});
+	expect(lineAndColumn('ab\ncd\n', 6)).toEqual({line: 3, column: 1});
 });
 
 function depthOf(value: unknown): number {

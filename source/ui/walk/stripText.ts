@@ -1,5 +1,5 @@
 import {cellWidth} from '../../report/fitCells.ts';
-import type {StopStatus} from '../walk/progress.ts';
+import type {StopStatus} from './progress.ts';
 
 /** One stop in words: what is done, what is still needed. The current one stands in brackets. */
 function stopText(

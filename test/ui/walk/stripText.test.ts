@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
-import {stripText, stripWords} from '../../../source/ui/parts/stripText.ts';
 import type {StopStatus} from '../../../source/ui/walk/progress.ts';
+import {stripText, stripWords} from '../../../source/ui/walk/stripText.ts';
 
 const stops: StopStatus[] = [
 	{id: 'room', name: 'Room', state: 'later', answered: 0, required: 0},
