@@ -76,7 +76,12 @@ export const command: Command = {
 				: shapeFaults(inputs.shape).map(fault => finding('problem', 'room-size-impossible', [], fault));
 		if ('missing' in inputs || unusable.length > 0) {
 			if (context.flags.json) context.out(saidJson({findings: unusable}, inMetres));
-			else context.out(unusable.map(one => sentenceOf(one, sayIn(profile, unit))).join('\n'));
+			else {
+				const {wrap} = await import('../report/wrap.ts');
+				const sentences = unusable.map(one => sentenceOf(one, sayIn(profile, unit)));
+				context.out(sentences.flatMap(sentence => wrap(sentence, context.columns)).join('\n'));
+			}
+
 			return exitCode.no;
 		}
 

@@ -1,4 +1,5 @@
 import {type ListedProfile, listProfiles} from '../platform/profiles/list.ts';
+import {shippedFolder} from '../platform/profiles/shipped.ts';
 import {tableLines} from '../report/table.ts';
 import {type Command, exitCode} from './command.ts';
 import {folderOf} from './profileArgument.ts';
@@ -19,9 +20,16 @@ function row({id, summary, problem}: ListedProfile): string[] {
 	return [id, name, date, room, String(tapeReadings), String(meterReadings), state];
 }
 
+const forScripts = ({path, id, summary, problem}: ListedProfile) => ({
+	id,
+	path,
+	...summary,
+	...(problem === undefined ? {} : {problem}),
+});
+
 export const command: Command = {
 	name: 'list',
-	summary: 'List your profiles, newest first',
+	summary: 'List your profiles, newest first, then the demos',
 	takes: '',
 	examples: [
 		['roomtare list', 'shows name, date, room, readings and state of each profile'],
@@ -30,23 +38,25 @@ export const command: Command = {
 	async run(context) {
 		const folder = folderOf(context);
 		const listed = listProfiles(folder);
+		const shipped = shippedFolder();
+		const demos = (shipped === undefined ? [] : listProfiles(shipped)).filter(
+			({id}) => !listed.some(own => own.id === id),
+		);
 		if (context.flags.json) {
-			const profiles = listed.map(({path, id, summary, problem}) => ({
-				id,
-				path,
-				...summary,
-				...(problem === undefined ? {} : {problem}),
-			}));
-			context.out(JSON.stringify({folder, profiles}, undefined, '\t'));
+			context.out(
+				JSON.stringify(
+					{folder, profiles: listed.map(forScripts), demos: demos.map(forScripts)},
+					undefined,
+					'\t',
+				),
+			);
 			return exitCode.fine;
 		}
 
-		if (listed.length === 0) {
-			context.say(`There is no profile in ${folder} yet. Begin with “roomtare new”.`);
-			return exitCode.fine;
-		}
-
-		context.out(tableLines(columns, listed.map(row), context.columns).join('\n'));
+		if (listed.length === 0)
+			context.say(`There is no profile of yours in ${folder} yet. Begin with “roomtare new”.`);
+		const rows = [...listed.map(row), ...demos.map(demo => [...row(demo).slice(0, -1), 'demo'])];
+		if (rows.length > 0) context.out(tableLines(columns, rows, context.columns).join('\n'));
 		return exitCode.fine;
 	},
 };

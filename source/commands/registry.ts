@@ -94,7 +94,7 @@ export const registry: readonly Entry[] = [
 	},
 	{
 		name: 'list',
-		summary: 'List your profiles, newest first',
+		summary: 'List your profiles, newest first, then the demos',
 		load: () => import('./list.ts'),
 	},
 	{

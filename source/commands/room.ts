@@ -33,7 +33,12 @@ export const command: Command = {
 		if ('missing' in inputs) {
 			const missing = finding('problem', 'room-size-missing', [], {missing: inputs.missing});
 			if (context.flags.json) context.out(saidJson({findings: [missing]}, inMetres));
-			else context.out(sentenceOf(missing, sayIn(profile, profile.lengthUnit)));
+			else {
+				const {wrap} = await import('../report/wrap.ts');
+				const sentence = sentenceOf(missing, sayIn(profile, profile.lengthUnit));
+				context.out(wrap(sentence, context.columns).join('\n'));
+			}
+
 			return exitCode.no;
 		}
 

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import {basename} from 'node:path';
-import {fileTrouble, withTrouble} from './fileTrouble.ts';
+import {withTrouble} from './fileTrouble.ts';
 import {markOf} from './profiles/read.ts';
 import {Trouble} from './trouble.ts';
 
@@ -21,8 +21,9 @@ Reads a recording whole.
 @throws {Trouble} If it is missing, may not be read, is a folder, is empty, or is larger than any recording of a round.
 */
 export function readSoundFile(path: string): SoundFile {
-	const stats = withTrouble(path, () => fs.statSync(path));
-	if (stats.isDirectory()) throw fileTrouble(Object.assign(new Error(path), {code: 'EISDIR'}), path);
+	const stats = withTrouble(path, () => fs.statSync(path, {throwIfNoEntry: false}));
+	if (!stats) throw new Trouble(`There is no recording ${path}. Check its folder and name, ending included.`);
+	if (stats.isDirectory()) throw new Trouble(`${path} is a folder, not a recording. Name the files in it.`);
 	if (stats.size === 0) throw new Trouble(`${path} is empty. Copy the recording again.`);
 	if (stats.size > largestSound)
 		throw new Trouble(`${path} has more than 3 GiB. Cut it into parts, each with whole playings.`);

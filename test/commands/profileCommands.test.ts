@@ -37,10 +37,10 @@ async function run(
 	return {code, out: out.join('\n'), said: said.join('\n')};
 }
 
-test('list says so where there is no profile', async () => {
+test('list says so where there is no profile, and shows the demos marked as such', async () => {
 	expect(await run(list, [])).toMatchObject({
 		code: 0,
-		out: '',
+		out: expect.stringMatching(/^profile .*\ncellar-2026 .* demo\ncellar-2025 .* demo$/),
 		said: expect.stringContaining('Begin with “roomtare new”'),
 	});
 });
@@ -106,7 +106,13 @@ test('list shows profiles newest first, as a table and as JSON', async () => {
 	const {out} = await run(list, []);
 	const lines = out.split('\n');
 	expect(lines[0]).toMatch(/^profile +name +date +room +tape +meter +state$/);
-	expect(lines.slice(1).map(line => line.split(/ {2,}/)[0])).toEqual(['next-year', 'attic', 'piped']);
+	expect(lines.slice(1).map(line => line.split(/ {2,}/)[0])).toEqual([
+		'next-year',
+		'attic',
+		'piped',
+		'cellar-2026',
+		'cellar-2025',
+	]);
 	const {profiles} = JSON.parse((await run(list, [], {json: true})).out) as {profiles: object[]};
 	expect(profiles[0]).toEqual({
 		id: 'next-year',

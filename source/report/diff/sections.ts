@@ -36,7 +36,7 @@ export type Section =
 
 const groups: ReadonlyArray<{readonly title: string; readonly kinds: ReadonlyArray<Change['kind']>}> = [
 	{title: 'Added, removed, renamed', kinds: ['added', 'removed', 'renamed']},
-	{title: 'Moved', kinds: ['moved']},
+	{title: 'Distances that changed', kinds: ['moved']},
 	{title: 'Replaced or described anew', kinds: ['replaced', 'stated']},
 	{title: 'Levels read', kinds: ['level']},
 	{title: 'Read again without a change', kinds: ['tape read again']},

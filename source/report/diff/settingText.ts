@@ -1,8 +1,9 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {decimalsOf, formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
-import {formatLength} from '../../profile/units/length.ts';
+import {formatLength, shownStepMetres} from '../../profile/units/length.ts';
 import type {Part, SettingChange} from '../../study/comparison/diff/profileDiff.ts';
 import {type DistanceEntry, formatEntry} from '../entryText.ts';
+import {addingUp} from './addingUp.ts';
 
 export type SettingTextOptions = {
 	readonly lengthUnit: LengthUnit;
@@ -54,7 +55,13 @@ const oneForTheEye: Readonly<Partial<Record<Part['cause'], string>>> = {
 /** Parts that are less than this share of all are left out of the short form. */
 const leastShare = 0.15;
 
-/** The two or three causes that matter, largest first. */
+/** Smallest difference that an amount is shown with, in the unit of the change. */
+function shownStep({unit}: SettingChange, {lengthUnit}: SettingTextOptions, isFine: boolean): number {
+	if (unit === 'm') return isFine ? 0.001 : shownStepMetres(lengthUnit);
+	return unit === 'Hz' ? 1 : isFine || unit === 'ms' ? 0.01 : 0.1;
+}
+
+/** The two or three causes that matter, largest first, and what the others make together: as printed they add up. */
 export function shortReasons(change: SettingChange, options: SettingTextOptions): string {
 	const sums = new Map<string, number>();
 	for (const {cause, amount} of change.parts) {
@@ -66,16 +73,29 @@ export function shortReasons(change: SettingChange, options: SettingTextOptions)
 	const all = sorted.reduce((sum, [, amount]) => sum + Math.abs(amount), 0);
 	const shown = sorted.filter(([, amount]) => Math.abs(amount) >= leastShare * all).slice(0, 3);
 	if (shown.length === 0) return change.notSplit ?? '';
-	const only = shown.length === 1 && sorted.length === 1;
-	return only
-		? shown[0]![0]
-		: shown.map(([name, amount]) => `${name} ${signedAmount(amount, change, options)}`).join(', ');
+	if (shown.length === 1 && sorted.length === 1) return shown[0]![0];
+	const step = shownStep(change, options, false);
+	const total = change.change ?? shown.reduce((sum, [, amount]) => sum + amount, 0);
+	const others = total - shown.reduce((sum, [, amount]) => sum + Math.round(amount / step) * step, 0);
+	const parts: ReadonlyArray<readonly [string, number]> =
+		shown.length < sorted.length && Math.abs(others) > step / 2 ? [...shown, ['other', others]] : shown;
+	const amounts = addingUp(
+		parts.map(([, amount]) => amount),
+		total,
+		step,
+	);
+	return parts.map(([name], index) => `${name} ${signedAmount(amounts[index]!, change, options)}`).join(', ');
 }
 
 /** Every part with its amount; they add up to the change. */
 export function fullReasons(change: SettingChange, options: SettingTextOptions): string {
+	const amounts = addingUp(
+		change.parts.map(({amount}) => amount),
+		change.change ?? change.parts.reduce((sum, {amount}) => sum + amount, 0),
+		shownStep(change, options, true),
+	);
 	const parts = change.parts
-		.map(({cause, amount}) => `${cause} ${signedAmount(amount, change, options, true)}`)
+		.map(({cause}, index) => `${cause} ${signedAmount(amounts[index]!, change, options, true)}`)
 		.join(', ');
 	return [parts, change.notSplit].filter(Boolean).join('; ');
 }

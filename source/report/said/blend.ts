@@ -38,14 +38,16 @@ export function wayOdds({known, hidden, rooms}: OfferedWay): string {
 
 /** Where the blend is, in one sentence. */
 export function statusSentence(profile: Profile, result: BlendResult): string {
-	const {status, subs, wanted} = result;
+	const {status, subs, wanted, blocks} = result;
 	const gains = trialText(profile, result);
 	const names = listed(subs.map(id => nameOf(profile, id)));
 	switch (status) {
 		case 'nothing':
 			return 'There are no subs, or no front speaker with a crossover to blend them with.';
 		case 'reading':
-			return 'The readings so far allow several answers, so none is given.';
+			return blocks.some(({steps}) => steps.some(({isTaken}) => isTaken))
+				? 'The readings so far allow several answers, so none is given.'
+				: 'Nothing is read through the crossover yet, so there is no answer.';
 		case 'stands':
 			return `Nothing promises to be worth a try: ${names} ${subs.length === 1 ? 'stays' : 'stay'} as distances put them.`;
 		case 'to try':

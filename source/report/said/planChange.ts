@@ -24,7 +24,7 @@ function turnText({turn, by}: RoomTurn): string {
 
 function untiedText(which: string, conventions: readonly ConventionFact[], say: Say): string {
 	const texts = conventions.map(each => conventionText(each, say));
-	return `The ${which} plan is not tied to the walls (${texts.join('; ')}), so places cannot be compared. The distances under “Moved” can.`;
+	return `The ${which} plan is not tied to the walls (${texts.join('; ')}), so places cannot be compared. “Distances that changed” can.`;
 }
 
 /** Things that moved by the same way and length are told together. */

@@ -25,7 +25,9 @@ export function assembleSheet(input: SheetData): SheetContent {
 		date: profile.date,
 		origin: set
 			? `Settings${set.name ? ` “${set.name}”` : ''} as kept${set.decidedAt ? ` on ${set.decidedAt.slice(0, 10)}` : ''}`
-			: 'Settings as computed from the readings; not yet kept as dialled in',
+			: isMeasured(solution)
+				? 'Settings as computed from the readings; not yet kept as dialled in'
+				: 'Nothing to type in yet but the crossovers that data sheets give',
 		warnings: warningsOf(input),
 		timingHeading: takesDelays ? 'Delay' : 'Distance to enter',
 		...rows,
@@ -39,6 +41,10 @@ export function assembleSheet(input: SheetData): SheetContent {
 		cautions: sheetCautions,
 	};
 }
+
+/** Whether readings stand behind what is computed: a delay, distance or trim. */
+const isMeasured = ({channels}: Solution) =>
+	channels.some(({timing, trimDb}) => timing !== undefined || trimDb !== undefined);
 
 function warningsOf({profile, solution, set, isStale}: SheetData): string[] {
 	const say = sayIn(profile, profile.lengthUnit);

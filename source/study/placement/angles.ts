@@ -42,7 +42,7 @@ export function aheadOf({points}: Pick<NetworkResult, 'points'>): Ahead {
 		};
 	}
 
-	return {points: [], what: 'square to the front wall, as the screen is not measured'};
+	return {points: [], what: 'square to the screen wall, as the screen is not measured'};
 }
 
 const from = (state: Float64Array, seat: number, point: number): Vector => [
@@ -51,7 +51,7 @@ const from = (state: Float64Array, seat: number, point: number): Vector => [
 	state[point * 3 + 2]! - state[seat * 3 + 2]!,
 ];
 
-/** Azimuth of straight ahead at a seat against the direction square to the front wall, degrees. */
+/** Azimuth of straight ahead at a seat against the direction square to the screen wall, degrees. */
 export function aheadDegrees(state: Float64Array, seat: number, {points}: Ahead): number {
 	if (points.length === 0) return 0;
 	const sum = points.reduce<Vector>(

@@ -25,7 +25,7 @@ test('compareLines names both profiles and shows what moved side by side, most f
 });
 
 test('compareLines tells why settings are others below the table', () => {
-	expect(lines().join('\n')).toMatch(/Moved[\s\S]*Front centre/);
+	expect(lines().join('\n')).toMatch(/Distances that changed[\s\S]*Front centre/);
 });
 
 test('compareLines reads the older profile in the unit of the newer one', () => {

@@ -18,7 +18,7 @@ function lowestFitting(limitHertz: number, choicesHertz: readonly number[]): num
 Why a crossover is another than before: another limit of the speaker, other choices of the receiver, or neither.
 
 The shares of limit and choices follow from the lowest choice not below the limit, each averaged over both orders of
-changing the two; what the user or the suggestion put on top of that is left unexplained.
+changing the two; what the user or the suggestion put on top of that is a choice among those that do.
 
 @returns Parts in hertz; they add up to `after.dialledHertz − before.dialledHertz`.
 @see Shapley, A value for n-person games (1953), for averaging over the orders.
@@ -32,7 +32,7 @@ export function crossoverParts(before: CrossoverSide, after: CrossoverSide): Par
 		limitAfter !== undefined &&
 		choicesBefore.length > 0 &&
 		choicesAfter.length > 0;
-	if (!isKnown) return partsOf([['unexplained', change]]);
+	if (!isKnown) return partsOf([['chosen', change]]);
 	const both = lowestFitting(limitAfter, choicesAfter);
 	const neither = lowestFitting(limitBefore, choicesBefore);
 	const limitOnly = lowestFitting(limitAfter, choicesBefore);
@@ -42,6 +42,6 @@ export function crossoverParts(before: CrossoverSide, after: CrossoverSide): Par
 	return partsOf([
 		['speaker limit', limit],
 		['choices', choices],
-		['unexplained', change - limit - choices],
+		['chosen', change - limit - choices],
 	]);
 }

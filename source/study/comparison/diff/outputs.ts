@@ -37,6 +37,7 @@ function delaySide({profile, solution}: Solved, id: string, dialled: number) {
 	if (!own || !limits) return undefined;
 	return {
 		kind: 'delay' as const,
+		isBass: true,
 		dialled,
 		exact: own.exact,
 		stepped: own.stepped,
@@ -66,7 +67,7 @@ function gainParts(
 	return partsOf([
 		['level at seat', level],
 		['rounding', rounding],
-		['unexplained', change - level - rounding],
+		['chosen', change - level - rounding],
 	]);
 }
 

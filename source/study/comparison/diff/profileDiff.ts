@@ -35,6 +35,10 @@ export type Cause =
 	| 'meter offset'
 	| 'speaker limit'
 	| 'choices'
+	/** What the blend of subs and mains asked for beyond distances and latencies. */
+	| 'blend'
+	/** Typed in or taken by choice, beyond what readings and limits ask for. */
+	| 'chosen'
 	| 'unexplained';
 
 /** The share of one cause in a change, in the unit of the setting. */

@@ -112,6 +112,10 @@ function polarityChange(older: Solved, newer: Solved, match: Match): SettingChan
 	];
 }
 
+/** A master volume as boxes show it, dB. */
+const toTenth = (decibels: number | undefined) =>
+	decibels === undefined ? undefined : Math.round(10 * decibels) / 10;
+
 function boxChanges(older: Solved, newer: Solved): SettingChange[] {
 	const before = standingSettings(older.profile);
 	const after = standingSettings(newer.profile);
@@ -134,13 +138,12 @@ function boxChanges(older: Solved, newer: Solved): SettingChange[] {
 		} as const;
 		if (was === undefined || is === undefined)
 			return [{...common, parts: [], notSplit: missingSide(was), weight: 1}];
-		const notSplit = 'chosen by hand';
-		const parts = [{cause: 'unexplained', amount: is - was}] as const;
-		return [{...common, change: is - was, parts, notSplit, weight: Math.abs(is - was) / changeScale[unit]}];
+		const parts = [{cause: 'chosen', amount: is - was}] as const;
+		return [{...common, change: is - was, parts, weight: Math.abs(is - was) / changeScale[unit]}];
 	};
 
 	return [
-		...one('master volume', 'dB', before.masterVolumeDb, after.masterVolumeDb),
+		...one('master volume', 'dB', toTenth(before.masterVolumeDb), toTenth(after.masterVolumeDb)),
 		...one('LFE low-pass', 'Hz', before.lfeLowPassHertz, after.lfeLowPassHertz),
 	];
 }

@@ -9,6 +9,8 @@ export type TimingSide = RoundingSide & {
 	readonly arrivalMs: number;
 	/** Absent where the arrival is that of several subs at once. */
 	readonly distanceMetres: number | undefined;
+	/** Whether it delays subs, which the blend moves on purpose. */
+	readonly isBass?: boolean;
 	readonly speedOfSound: number;
 	/** The receiver's own constant, m/s; used for entries of distance. */
 	readonly receiverSpeed: number;
@@ -85,9 +87,7 @@ export function timingParts(before: TimingSide, after: TimingSide): Part[] {
 		['common offset', after.sharedOffset + after.sharedShift - before.sharedOffset - before.sharedShift],
 		['limits', roundingAfter.limits - roundingBefore.limits],
 		['rounding', roundingAfter.rounding - roundingBefore.rounding],
-		[
-			'unexplained',
-			after.dialled - after.stepped + own(after) - (before.dialled - before.stepped + own(before)),
-		],
+		[before.isBass && after.isBass ? 'blend' : 'unexplained', own(after) - own(before)],
+		['chosen', after.dialled - after.stepped - (before.dialled - before.stepped)],
 	]);
 }

@@ -1,5 +1,6 @@
 import {receiverSpeed} from '../../../profile/ask/boxes.ts';
 import {settingFor} from '../../../profile/ask/settings.ts';
+import {isLfe} from '../../../profile/channels.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {ChannelSolution, Solution} from '../../calibration/result.ts';
@@ -62,6 +63,7 @@ export function timingSides(
 				sigma,
 				kind: value.kind,
 				arrivalMs: arrival.ms,
+				isBass: isLfe(channel.id),
 				distanceMetres: arrival.metres,
 				receiverSpeed: receiverSpeed(receiver),
 			},

@@ -50,6 +50,7 @@ export function trimParts(before: TrimSide, after: TrimSide): Part[] {
 		['common offset', change(side => side.sharedOffset + side.sharedShift)],
 		['limits', change(side => roundingOf(side).limits)],
 		['rounding', change(side => roundingOf(side).rounding)],
-		['unexplained', change(side => side.dialled - side.stepped + trimOffset(side) - side.sharedOffset)],
+		['chosen', change(side => side.dialled - side.stepped)],
+		['unexplained', change(side => trimOffset(side) - side.sharedOffset)],
 	]);
 }

@@ -69,7 +69,7 @@ test('`settingChanges` separates a trim in force from the level when the first r
 	}
 });
 
-test('`settingChanges` calls what was typed in otherwise than computed unexplained', () => {
+test('`settingChanges` calls what was typed in otherwise than computed chosen', () => {
 	const older = arrange(usualArrangement);
 	const newer = arrange(usualArrangement);
 	const settings = [
@@ -83,7 +83,7 @@ test('`settingChanges` calls what was typed in otherwise than computed unexplain
 	expect(changes.map(({setting}) => setting).sort()).toEqual(['delay', 'trim']);
 	for (const change of changes) {
 		expect(change.parts).toHaveLength(1);
-		expect(amountOf(change, 'unexplained')).toBeCloseTo(change.change!, 9);
+		expect(amountOf(change, 'chosen')).toBeCloseTo(change.change!, 9);
 	}
 });
 
