@@ -55,10 +55,20 @@ test('place stays within 80 columns and within 60', async () => {
 });
 
 test('place answers no, with a correction, when a channel is outside its range', async () => {
-	const {code, printed} = await run(placedAt({...places, LS: towards(90, 3, 2)}).profile);
+	const {profile} = placedAt({...places, LS: towards(90, 3, 2)});
+	// Every length twice: a slip in one of them would show.
+	const {code, printed} = await run({...profile, tape: [...profile.tape!, ...profile.tape!]});
 	expect(code).toBe(1);
 	expect(printed).toContain('Corrections, smallest first');
 	expect(printed).toMatch(/Left surround: azimuth 90°, 10° outside the range 100° to 120°/);
+});
+
+test('place answers no to nothing that a slip of the tape may explain, and says so', async () => {
+	const {code, printed} = await run(placedAt({...places, LS: towards(90, 3, 2)}).profile);
+	expect(code).toBe(0);
+	expect(printed.replaceAll(/\s+/g, ' ')).toContain(
+		'Not checked yet: a slip of a foot in a reading would not show.',
+	);
 });
 
 test('place answers no when a reading cannot be right, and prints the data all the same', async () => {

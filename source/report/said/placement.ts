@@ -36,12 +36,15 @@ function remedyText(remedy: PlacementFacts['angle-outside']['remedy'], say: Say)
 }
 
 function offAngles(
-	{angles, source, isCertain, remedy, isHigh}: PlacementFacts['angle-outside'],
+	{angles, source, isCertain, isChecked, remedy, isHigh}: PlacementFacts['angle-outside'],
 	say: Say,
 ): Words {
 	return [
 		`${angles.map(angleText).join('; ')} (${source})`,
-		...(isCertain ? [] : ['The tape is too uncertain here to be sure.']),
+		...(isChecked
+			? []
+			: ['Not checked yet: a slip of a foot in a reading would not show. Take the control first.']),
+		...(isCertain || !isChecked ? [] : ['The tape is too uncertain here to be sure.']),
 		remedyText(remedy, say),
 		...(isHigh && typeof remedy === 'object'
 			? ['Overhead: a steady ladder, a second person, fixings as the maker and local codes ask.']

@@ -18,8 +18,9 @@ type OffAngles = {
 	readonly angles: readonly AngleOff[];
 	/** The publication whose range it is. */
 	readonly source: string;
-	/** Whether the tape is sure enough of it. */
+	/** Whether the tape is sure enough of it, and checked. */
 	readonly isCertain: boolean;
+	readonly isChecked: boolean;
 	/** The smallest move that brings it right, or why there is none. */
 	readonly remedy: TapeMove | 'fixed' | 'tilt' | 'none';
 	/** Whether the move is to be made overhead. */

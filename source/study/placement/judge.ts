@@ -33,7 +33,10 @@ export type ChannelJudgement = {
 	readonly azimuth?: AngleJudgement;
 	readonly elevation: AngleJudgement;
 	readonly verdict: Verdict;
+	/** Of the worst part, where its readings are checked: until then a slip of a foot may be all that is wrong. */
 	readonly isCertain: boolean;
+	/** Whether a slip in a reading of the speaker or the seat would be noticed. */
+	readonly isChecked: boolean;
 };
 
 function judgeAngle(
@@ -75,11 +78,16 @@ export const placeOf = (layout: Layout, id: string): Place | undefined => layout
 Judges every channel of a layout at the reference seat.
 
 @param seen - Sightlines of that seat.
+@param isChecked - Whether slips in the readings of a point would be noticed, by its id.
 @returns One judgement for each channel that has a place in the layout and is seen.
 @see ITU-R BS.775-3 figure 1; ITU-R BS.2051-1 tables of systems A to J.
 */
-export function judgeLayout(layout: Layout, seen: readonly Sightline[]): ChannelJudgement[] {
-	return seen.flatMap(({id, azimuthDegrees, elevationDegrees}): ChannelJudgement[] => {
+export function judgeLayout(
+	layout: Layout,
+	seen: readonly Sightline[],
+	isChecked: (id: string) => boolean,
+): ChannelJudgement[] {
+	return seen.flatMap(({id, seat, azimuthDegrees, elevationDegrees}): ChannelJudgement[] => {
 		const place = placeOf(layout, id);
 		if (!place) return [];
 		const elevation = judgeAngle('elevation', elevationDegrees, place.elevationDegrees, place.elevationRange);
@@ -90,6 +98,7 @@ export function judgeLayout(layout: Layout, seen: readonly Sightline[]): Channel
 				: judgeAngle('azimuth', azimuthDegrees, place.azimuthDegrees, place.azimuthRange);
 		const parts = azimuth ? [azimuth, elevation] : [elevation];
 		const verdict = parts.map(part => part.verdict).reduce(worse);
+		const areChecked = isChecked(id) && isChecked(seat);
 		return [
 			{
 				id: id as ChannelId,
@@ -97,7 +106,8 @@ export function judgeLayout(layout: Layout, seen: readonly Sightline[]): Channel
 				...(azimuth && {azimuth}),
 				elevation,
 				verdict,
-				isCertain: parts.filter(part => part.verdict === verdict).some(part => part.isCertain),
+				isCertain: areChecked && parts.filter(part => part.verdict === verdict).some(part => part.isCertain),
+				isChecked: areChecked,
 			},
 		];
 	});

@@ -28,6 +28,7 @@ export function judgePlacement(profile: Profile, result: NetworkResult): Placeme
 	const judgements = judgeLayout(
 		layout,
 		seen.filter(line => line.seat === seat),
+		id => result.points.find(point => point.id === id)?.isChecked ?? false,
 	);
 	const screen = screenReport(profile, result);
 	const seatMove = seatCorrection(result, judgements, seat);

@@ -33,7 +33,7 @@ function judgementFindings(
 	judgement: ChannelJudgement,
 	{corrections, seat}: WithoutRemarks,
 ): PlacementFinding[] {
-	const {id, source, isCertain, verdict} = judgement;
+	const {id, source, isCertain, isChecked, verdict} = judgement;
 	const off = [judgement.azimuth, judgement.elevation]
 		.filter(part => part !== undefined)
 		.filter(({excessDegrees}) => excessDegrees > 0);
@@ -44,6 +44,7 @@ function judgementFindings(
 		angles: off.map(angleOff),
 		source,
 		isCertain,
+		isChecked,
 		remedy: way
 			? wayOf(result, way, seat)
 			: point.isFixed

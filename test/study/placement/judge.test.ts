@@ -7,7 +7,7 @@ import {ear, placedAt, screenAhead, towards} from '../survey/exampleNetwork.ts';
 
 function judged(places: Readonly<Record<string, Vector>>) {
 	const {profile, result} = placedAt({sofa: ear, screen: screenAhead, ...places});
-	return judgeLayout(layoutOf(profile.channels.map(({id}) => id)), sightlines(result, 'sofa'));
+	return judgeLayout(layoutOf(profile.channels.map(({id}) => id)), sightlines(result, 'sofa'), () => true);
 }
 
 test('judge has nothing to say of an empty list or of subs', () => {
@@ -51,4 +51,21 @@ test('judge mirrors the ranges for the right side', () => {
 		({id}) => id === 'RS',
 	)!;
 	expect(one.verdict).toBe('allowed');
+});
+
+test('judge is certain of nothing whose readings are not checked yet, the seat’s included', () => {
+	const {profile, result} = placedAt({
+		sofa: ear,
+		screen: screenAhead,
+		LS: towards(96, 0, 2),
+		FL: towards(30, 0, 2),
+		FC: towards(0, 0, 2),
+	});
+	const layout = layoutOf(profile.channels.map(({id}) => id));
+	for (const unchecked of ['LS', 'sofa']) {
+		const one = judgeLayout(layout, sightlines(result, 'sofa'), id => id !== unchecked).find(
+			({id}) => id === 'LS',
+		)!;
+		expect(one).toMatchObject({verdict: 'outside', isCertain: false, isChecked: false});
+	}
 });

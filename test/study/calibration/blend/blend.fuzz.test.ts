@@ -116,6 +116,6 @@ test('blend, suggestCrossovers, headroom and planSignals never fail on what the 
 			solve(profile);
 			planSignals(profile, -30);
 		}),
-		{numRuns: 80, seed: 20_260_418},
+		{numRuns: 300, seed: 20_260_418},
 	);
 });
