@@ -1,10 +1,9 @@
 import {Trouble} from '../platform/trouble.ts';
-import {finding, hasProblem} from '../profile/finding.ts';
+import {hasProblem} from '../profile/finding.ts';
 import type {Profile} from '../profile/types.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sentenceOf} from '../report/said/said.ts';
 import {sayIn} from '../report/said/say.ts';
-import {speedOfSound} from '../science/acoustics/air.ts';
 import {
 	type ArrangementAnswer,
 	asItStands,
@@ -15,13 +14,11 @@ import {
 	whichSpot,
 } from '../study/arrangement/answer.ts';
 import type {ThingMove} from '../study/arrangement/moves.ts';
+import {planSpace} from '../study/arrangement/planSpace.ts';
 import {type FoundArrangement, type SearchStep, searchArrangements} from '../study/arrangement/search.ts';
-import {type ArrangementSpace, arrangementSpace} from '../study/arrangement/spaceOf.ts';
+import {type ArrangementSpace, canBeJudged} from '../study/arrangement/spaceOf.ts';
 import {readSpots} from '../study/arrangement/spots.ts';
 import {readMoves} from '../study/placement/moves.ts';
-import {roomInputs} from '../study/room/roomInputs.ts';
-import {shapeFaults} from '../study/room/shape.ts';
-import {adjustNetwork} from '../study/survey/adjust.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
 import {folderOf, profileFrom} from './profileArgument.ts';
 
@@ -69,24 +66,31 @@ export const command: Command = {
 		const profile = await profileFrom(context, context.input[0]!);
 		const unit = profile.lengthUnit ?? 'm';
 		const inMetres = sayIn(profile);
-		const inputs = roomInputs(profile, adjustNetwork(profile), speedOfSound(profile.air).metresPerSecond);
-		const unusable =
-			'missing' in inputs
-				? [finding('problem', 'room-size-missing', [], {missing: inputs.missing})]
-				: shapeFaults(inputs.shape).map(fault => finding('problem', 'room-size-impossible', [], fault));
-		if ('missing' in inputs || unusable.length > 0) {
-			if (context.flags.json) context.out(saidJson({findings: unusable}, inMetres));
+		const seatMetres = await lengthFlag(context, profile);
+		const found = planSpace(profile, seatMetres);
+		if (!found.shape) {
+			if (context.flags.json) context.out(saidJson({findings: found.findings}, inMetres));
 			else {
 				const {wrap} = await import('../report/wrap.ts');
-				const sentences = unusable.map(one => sentenceOf(one, sayIn(profile, unit)));
+				const sentences = found.findings.map(one => sentenceOf(one, sayIn(profile, unit)));
 				context.out(sentences.flatMap(sentence => wrap(sentence, context.columns)).join('\n'));
 			}
 
 			return exitCode.no;
 		}
 
-		const seatMetres = await lengthFlag(context, profile);
-		const space = arrangementSpace(profile, inputs, seatMetres);
+		const {space, shape} = found;
+		if (!canBeJudged(space)) {
+			const outside = space.findings.filter(({kind}) => kind === 'problem');
+			if (context.flags.json) context.out(saidJson({findings: outside}, inMetres));
+			else {
+				const {remarkLines} = await import('../report/remarks.ts');
+				context.out(remarkLines(outside, context.columns, sayIn(profile, unit)).join('\n').trimStart());
+			}
+
+			return exitCode.no;
+		}
+
 		const answer = answerOf(context, profile, space);
 		const {rows, moves, question, chosen} = answer;
 		const findings = [...answer.findings, ...space.findings];
@@ -94,7 +98,7 @@ export const command: Command = {
 			context.out(
 				saidJson(
 					{
-						shape: inputs.shape,
+						shape,
 						seats: space.seats,
 						question,
 						arrangements: rows.map(({name, arrangement, against}) => ({...name, ...arrangement, against})),
@@ -106,7 +110,6 @@ export const command: Command = {
 			);
 		else {
 			const {arrangementText} = await import('../report/arrangement/text.ts');
-			const {shape} = inputs;
 			context.out(
 				arrangementText(profile, rows, {
 					question,
@@ -139,7 +142,12 @@ function answerOf(context: CommandContext, profile: Profile, space: ArrangementS
 		const unknown = read.moves.find(({id}) => !ids.includes(id));
 		if (unknown)
 			throw new Trouble(`arrange: “${unknown.id}” cannot be moved here. Expected one of ${ids.join(', ')}.`);
-		return whatIf(space, read.moves, texts.join(' '));
+		const asked = whatIf(space, read.moves, texts.join(' '));
+		if ('outside' in asked)
+			throw new Trouble(
+				`arrange: ${asked.outside.join(', ')} would then stand outside the walls or above the ceiling. Move it by less.`,
+			);
+		return asked;
 	}
 
 	if (spots === undefined) return asItStands(space);

@@ -6,6 +6,7 @@ import {CreateView} from './screens/createView.tsx';
 import {HearingView} from './screens/hearingView.tsx';
 import {HistoryView} from './screens/historyView.tsx';
 import {HomeView} from './screens/homeView.tsx';
+import {PlanningView} from './screens/planningView.tsx';
 import type {AppScreen} from './screens/screen.ts';
 import {WalkView} from './screens/walkView.tsx';
 import type {Session} from './session.ts';
@@ -66,6 +67,8 @@ function ScreenView({
 			return <CompareView screen={screen} size={size} />;
 		case 'hearing':
 			return <HearingView screen={screen} size={size} />;
+		case 'planning':
+			return <PlanningView screen={screen} size={size} />;
 		case 'left':
 			return (
 				<Box>

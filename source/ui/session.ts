@@ -2,6 +2,7 @@ import type {Press} from './keys/press.ts';
 import {lookForRecordings, tellHearing} from './screens/hearingOrders.ts';
 import {openHome} from './screens/home.ts';
 import {openWalk} from './screens/openWalk.ts';
+import {hasWork, workOnPlanning} from './screens/planning.ts';
 import {keep, pressAll, rescue} from './screens/press.ts';
 import type {AppScreen, World} from './screens/screen.ts';
 
@@ -38,6 +39,17 @@ export function startSession(world: World, file?: string): Session {
 		if (isHearing(screen) && !isHearing(next)) world.recordings?.stop();
 		screen = next;
 		for (const listener of listeners) listener();
+		goOn();
+	};
+	let isWorking = false;
+	/** Long work goes on in slices between keys. */
+	const goOn = () => {
+		if (isWorking || !hasWork(screen)) return;
+		isWorking = true;
+		setImmediate(() => {
+			isWorking = false;
+			if (hasWork(screen)) set(workOnPlanning(screen, world));
+		});
 	};
 
 	world.recordings?.onNews(news => set(tellHearing(screen, news)));
@@ -72,7 +84,7 @@ function isHearing(screen: AppScreen): boolean {
 /** The file that a screen works on. */
 function fileOf(screen: AppScreen): string | undefined {
 	if (screen.kind === 'compare' || screen.kind === 'hearing') return screen.back?.file;
-	return screen.kind === 'walk' ? screen.file : undefined;
+	return screen.kind === 'walk' || screen.kind === 'planning' ? screen.file : undefined;
 }
 
 function openNamed(world: World, file: string): AppScreen {

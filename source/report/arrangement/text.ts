@@ -31,9 +31,13 @@ const titles: Readonly<Record<ArrangementAnswer['question'], string>> = {
 	search: 'the best by what has to be lifted',
 };
 
+const wallWords = {'wall:left': 'left wall', 'wall:right': 'right wall', 'wall:back': 'back wall'} as const;
+
 function nameText(name: RowName): string {
 	if (name.kind === 'now') return 'as it stands';
 	if (name.kind === 'asked') return name.words;
+	if (name.kind === 'oneMore') return 'one more subwoofer';
+	if (name.kind === 'wall') return `screen on the ${wallWords[name.wall]}`;
 	const {lifted, rowShiftMetres: shift} = name;
 	const seats = shift === 0 ? '' : `, seats ${shift > 0 ? 'back' : 'forward'}`;
 	return lifted === 0 ? 'nothing lifted' : `${lifted} lifted${seats}`;

@@ -25,6 +25,27 @@ export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number)
 		Math.round((down - outline.top) * dotsPerMetre),
 	];
 	for (const [from, to] of outline.lines) canvas.line(...toDots(from), ...toDots(to));
+	if (view === 'above')
+		for (const {left, right, near, far} of scene.taken ?? [])
+			for (const [from, to] of [
+				[
+					[left, near],
+					[right, near],
+				],
+				[
+					[left, far],
+					[right, far],
+				],
+				[
+					[left, near],
+					[left, far],
+				],
+				[
+					[right, near],
+					[right, far],
+				],
+			] as const)
+				canvas.line(...toDots(from), ...toDots(to), trailPattern);
 
 	const marks = new Set<string>();
 	const wishes: LabelWish[] = [];
@@ -33,7 +54,14 @@ export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number)
 	for (const point of points.toSorted((a, b) => rank(a, reference) - rank(b, reference))) {
 		const [x, y] = toDots(flatten(point, view));
 		if (point.aim) canvas.line(x, y, ...toDots(flatten(point.aim, view)), aimPattern);
-		if (point.before) canvas.line(x, y, ...toDots(flatten(point.before, view)), trailPattern);
+		if (point.before) {
+			const [fromX, fromY] = toDots(flatten(point.before, view));
+			canvas.line(x, y, fromX, fromY, trailPattern);
+			if (point.isPlanned)
+				for (const [dotX, dotY] of markOf({...point, isPlanned: false}, view, dotsPerMetre))
+					canvas.dot(fromX + dotX, fromY + dotY);
+		}
+
 		if (point.ellipse && view === 'above') {
 			const {majorMetres, minorMetres, angleDegrees} = point.ellipse;
 			const major = majorMetres * dotsPerMetre;
@@ -59,6 +87,9 @@ function rank(point: PlanPoint, reference: PlanPoint | undefined): number {
 	return {screen: 1, speaker: 2, sub: 3, seat: 4}[point.kind];
 }
 
+const hollow = {speaker: ['##', '##'], sub: ['####', '#..#', '####'], seat: ['.##.', '#..#', '.##.']};
+const filled = {speaker: ['##', '##'], sub: ['####', '####', '####'], seat: ['.##.', '####', '.##.']};
+
 /** Dots of a point's mark: a filled block for a speaker, a frame for a sub, a ring for a seat, a bar for the picture. */
 function markDots(point: PlanPoint, view: PlanView, dotsPerMetre: number): Array<[number, number]> {
 	if (point.kind === 'screen') {
@@ -69,9 +100,7 @@ function markDots(point: PlanPoint, view: PlanView, dotsPerMetre: number): Array
 		);
 	}
 
-	const shape = {speaker: ['##', '##'], sub: ['####', '#..#', '####'], seat: ['.##.', '#..#', '.##.']}[
-		point.kind
-	];
+	const shape = (point.isPlanned ? filled : hollow)[point.kind];
 	return shape.flatMap((line, row) =>
 		[...line].flatMap(
 			(character, column): Array<[number, number]> =>

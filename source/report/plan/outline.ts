@@ -45,10 +45,12 @@ export function outlineOf(scene: PlanScene, view: PlanView): Outline {
 		const [, , right, bottom] = extent(scene, view, lines);
 		const width = widthMetres ?? right;
 		const length = lengthMetres ?? bottom;
-		wall([0, 0], [width, 0]);
-		wall([0, 0], [0, length]);
-		if (widthMetres !== undefined) wall([width, 0], [width, length]);
-		if (lengthMetres !== undefined) wall([0, length], [width, length]);
+		const around = floorCorners(scene.room, width, length);
+		const isKnown = [true, widthMetres !== undefined, lengthMetres !== undefined, true];
+		if (around.length === 4) {
+			for (const [i, corner] of around.entries())
+				if (isKnown[i]) wall(corner, around[(i + 1) % around.length]!);
+		} else for (const [i, corner] of around.entries()) wall(corner, around[(i + 1) % around.length]!);
 	} else {
 		const [, top, right] = extent(scene, view, lines);
 		const width = across ?? right;
@@ -67,6 +69,49 @@ export function outlineOf(scene: PlanScene, view: PlanView): Outline {
 
 	const [left, top, right, bottom] = extent(scene, view, lines);
 	return {lines, left, top, width: right - left, height: bottom - top};
+}
+
+/** Corners of the floor, once round from the front left one; six where a corner is missing. */
+function floorCorners({missingCorner}: PlanScene['room'], width: number, length: number): Flat[] {
+	if (!missingCorner)
+		return [
+			[0, 0],
+			[width, 0],
+			[width, length],
+			[0, length],
+		];
+	const {corner, widthMetres: w, lengthMetres: l} = missingCorner;
+	const isAt = (one: typeof corner) => one === corner;
+	return [
+		...(isAt('frontLeft')
+			? ([
+					[0, l],
+					[w, l],
+					[w, 0],
+				] as const)
+			: ([[0, 0]] as const)),
+		...(isAt('frontRight')
+			? ([
+					[width - w, 0],
+					[width - w, l],
+					[width, l],
+				] as const)
+			: ([[width, 0]] as const)),
+		...(isAt('backRight')
+			? ([
+					[width, length - l],
+					[width - w, length - l],
+					[width - w, length],
+				] as const)
+			: ([[width, length]] as const)),
+		...(isAt('backLeft')
+			? ([
+					[w, length],
+					[w, length - l],
+					[0, length - l],
+				] as const)
+			: ([[0, length]] as const)),
+	];
 }
 
 /** Ceiling heights at the left and right end of an elevation, metres. */

@@ -16,6 +16,8 @@ export type PlanPoint = RoomPoint & {
 	readonly aim?: RoomPoint;
 	/** Where it stood before, metres; a dotted trail leads there. */
 	readonly before?: RoomPoint;
+	/** Where it is to stand: its mark is filled, and that of the place before is hollow. */
+	readonly isPlanned?: boolean;
 	/** Horizontal error ellipse: half axes in metres, the longer one's angle from x towards y in degrees. */
 	readonly ellipse?: {
 		readonly majorMetres: number;
@@ -30,8 +32,15 @@ export type PlanPoint = RoomPoint & {
 
 /** What a floor plan shows. Walls whose place is not known are not drawn. */
 export type PlanScene = {
-	readonly room: Pick<Room, 'widthMetres' | 'lengthMetres' | 'ceiling'>;
+	readonly room: Pick<Room, 'widthMetres' | 'lengthMetres' | 'ceiling' | 'missingCorner'>;
 	readonly points: readonly PlanPoint[];
+	/** Rectangles of the floor that are taken, metres: dotted, from above only. */
+	readonly taken?: ReadonlyArray<{
+		readonly left: number;
+		readonly right: number;
+		readonly near: number;
+		readonly far: number;
+	}>;
 };
 
 export function referencePoint(scene: PlanScene): PlanPoint | undefined {

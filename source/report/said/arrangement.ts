@@ -23,6 +23,10 @@ export const arrangementSentences: Sentences<ArrangementFacts> = {
 			? []
 			: [`The decay is taken as 0.25 to 0.65 s in turn, around ${formatNumber(decaySeconds, 2)} s.`]),
 	],
+	'arrange-outside': () => [
+		'lies outside the walls or above the ceiling',
+		'Correct its place or the size of the room: nothing can be said of the bass there.',
+	],
 	'arrange-no-place': () => [
 		'no wall is free for a subwoofer',
 		'Take off a “not here”, or say which of what stands there can be lifted.',

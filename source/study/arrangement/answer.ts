@@ -1,4 +1,5 @@
 import {finding} from '../../profile/finding.ts';
+import {isInside} from '../room/shape.ts';
 import {add, distance, type Vector} from '../survey/vectors.ts';
 import type {ArrangementFinding} from './facts.ts';
 import {type Comparison, compareBass} from './judged.ts';
@@ -13,7 +14,11 @@ import {judgeVariants, type Variant} from './variants.ts';
 export type RowName =
 	| {readonly kind: 'now'}
 	| {readonly kind: 'asked'; readonly words: string}
-	| {readonly kind: 'rung'; readonly lifted: number; readonly rowShiftMetres: number};
+	| {readonly kind: 'rung'; readonly lifted: number; readonly rowShiftMetres: number}
+	/** One more sub, at this place. */
+	| {readonly kind: 'oneMore'; readonly at: Vector}
+	/** The screen on another wall, everything turned with it. */
+	| {readonly kind: 'wall'; readonly wall: 'wall:left' | 'wall:right' | 'wall:back'};
 
 /** One arrangement of an answer, with what it adds to the room as it stands. */
 export type ArrangementRow = {
@@ -64,12 +69,20 @@ export function movableIds({subs, seats}: ArrangementSpace): string[] {
 	return [...subs.map(({id}) => id), 'seats', ...seats.map(({id}) => id)];
 }
 
-/** What if these things stood elsewhere. */
-export function whatIf(space: ArrangementSpace, shifts: readonly Shift[], words: string): ArrangementAnswer {
+/** What if these things stood elsewhere; the ids of what the room would not hold, where there are any. */
+export function whatIf(
+	space: ArrangementSpace,
+	shifts: readonly Shift[],
+	words: string,
+): ArrangementAnswer | {readonly outside: readonly string[]} {
 	const shifted = (id: string, at: Vector, alias?: string): Vector =>
 		shifts.filter(one => one.id === id || one.id === alias).reduce((where, {by}) => add(where, by), at);
 	const subs = space.subs.map(({id, at}) => shifted(id, at));
 	const seats = space.seats.map(({id, at}) => shifted(id, at, 'seats'));
+	const outside = [...space.subs, ...space.seats].flatMap(({id}, i) =>
+		isInside(space.room.shape, [...subs, ...seats][i]!) ? [] : [id],
+	);
+	if (outside.length > 0) return {outside};
 	const [before, after] = judgeVariants(space, [standing(space), {subs, seats, lifted: shifts.length}]);
 	const against = compareBass(before!.judged, after!.judged, seats.length);
 	const moved = (

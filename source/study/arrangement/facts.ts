@@ -5,6 +5,8 @@ import type {FeatureFault, KeepOut} from './keepOut.ts';
 export type ArrangementFacts = {
 	/** Places that were not taped and stand where such things usually do. */
 	'arrange-assumed': {readonly what: ReadonlyArray<'seats' | 'subs'>; readonly decaySeconds?: number};
+	/** A seat or sub that the room does not hold: beyond a wall, or above the ceiling there. */
+	'arrange-outside': Readonly<Record<string, never>>;
 	'arrange-no-place': Readonly<Record<string, never>>;
 	'arrange-feature-impossible': FeatureFault & {readonly kind: KeepOut['kind']};
 	'arrange-stands-on': {readonly kind: KeepOut['kind']; readonly note?: string};

@@ -2,6 +2,8 @@ import {processorOf, subsOf} from '../../profile/ask/subs.ts';
 import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
 import type {RoomInputs} from '../room/roomStudy.ts';
+import {isInside} from '../room/shape.ts';
+import type {Vector} from '../survey/vectors.ts';
 import {assumedPlaces} from './assumed.ts';
 import type {ArrangementFinding} from './facts.ts';
 import {featureFaults, keepOuts, standsOn} from './keepOut.ts';
@@ -30,10 +32,14 @@ export function arrangementSpace(
 	const assumed = assumedPlaces(profile, shape, seatMetres);
 	const wanted = subsOf(profile);
 	const hasSeats = inputs.seats.length > 0;
-	const seats = hasSeats ? inputs.seats : assumed.seats;
+	const isPlanned = (id: string) => profile.planned?.places.some(place => place.id === id) ?? false;
+	const at = (id: string, usual: Vector): Vector => plannedAt(profile, id) ?? usual;
+	const seats = hasSeats ? inputs.seats : assumed.seats.map(seat => ({...seat, at: at(seat.id, seat.at)}));
 	const subs = wanted.flatMap(sub => {
-		const at = (inputs.subs.find(({id}) => id === sub.id) ?? assumed.subs.find(({id}) => id === sub.id))?.at;
-		return at ? [{id: sub.id, at, isFixed: sub.fixed === true}] : [];
+		const taped = inputs.subs.find(({id}) => id === sub.id)?.at;
+		const usual = assumed.subs.find(({id}) => id === sub.id)?.at;
+		if (!taped && !usual) return [];
+		return [{id: sub.id, at: taped ?? at(sub.id, usual!), isFixed: sub.fixed === true}];
 	});
 	const features = profile.room.features ?? [];
 	const keepOut = keepOuts(features, shape);
@@ -44,8 +50,10 @@ export function arrangementSpace(
 		searchSteps.placeMetres,
 	);
 	const what = [
-		...(hasSeats ? [] : (['seats'] as const)),
-		...(subs.every(({id}) => inputs.subs.some(one => one.id === id)) ? [] : (['subs'] as const)),
+		...(hasSeats || seats.every(({id}) => isPlanned(id)) ? [] : (['seats'] as const)),
+		...(subs.every(({id}) => isPlanned(id) || inputs.subs.some(one => one.id === id))
+			? []
+			: (['subs'] as const)),
 	];
 	const findings: ArrangementFinding[] = featureFaults(features, shape).map(fault =>
 		finding('problem', 'arrange-feature-impossible', [], {...fault, kind: features[fault.index]!.kind}),
@@ -68,6 +76,8 @@ export function arrangementSpace(
 			);
 	}
 
+	for (const {id, at} of [...seats, ...subs])
+		if (!isInside(shape, at)) findings.push(finding('problem', 'arrange-outside', [id]));
 	if (places.length === 0) findings.push(finding('problem', 'arrange-no-place', []));
 	if (subs.length === 1) findings.push(finding('note', 'arrange-one-sub', []));
 	const steps = stepsOf(profile);
@@ -81,6 +91,16 @@ export function arrangementSpace(
 		findings,
 	};
 }
+
+/** Where the profile plans a thing to stand; undefined where it plans nothing for it. */
+export function plannedAt({planned}: Pick<Profile, 'planned'>, id: string): Vector | undefined {
+	const place = planned?.places.find(one => one.id === id);
+	return place && [place.xMetres, place.yMetres, place.zMetres];
+}
+
+/** Whether everything stands where sound can be computed; else the findings say what does not. */
+export const canBeJudged = ({findings}: Pick<ArrangementSpace, 'findings'>): boolean =>
+	!findings.some(({code}) => code === 'arrange-outside');
 
 /** Shifts of the row towards the back that keep it off both walls; 0 always among them. */
 function rowShifts(seatMetres: number, lengthMetres: number): number[] {

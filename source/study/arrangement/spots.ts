@@ -18,6 +18,13 @@ const named: Readonly<Record<string, readonly [across: number, along: number]>> 
 
 export const spotNames: readonly string[] = Object.keys(named);
 
+/** The named spot that is nearest to a place. */
+export function nearestSpot([x, y]: Vector, {widthMetres, lengthMetres}: RoomShape): string {
+	const off = ([across, along]: readonly [number, number]) =>
+		Math.hypot(x - across * widthMetres, y - along * lengthMetres);
+	return spotNames.reduce((best, name) => (off(named[name]!) < off(named[best]!) ? name : best));
+}
+
 /** A spot for a sub, under the words it was asked with. */
 export type Spot = {readonly words: string; readonly at: Vector};
 

@@ -9,7 +9,7 @@ type RoomPlace = {readonly x: number; readonly y: number; readonly z: number};
 /** What a plan of the room is drawn from. Lengths in metres, in the room's frame. */
 export type PlanPoints = {
 	/** Walls and ceiling as far as they are known. */
-	readonly room: Pick<Room, 'widthMetres' | 'lengthMetres' | 'ceiling'>;
+	readonly room: Pick<Room, 'widthMetres' | 'lengthMetres' | 'ceiling' | 'missingCorner'>;
 	readonly points: ReadonlyArray<
 		RoomPlace & {
 			readonly id: string;

@@ -3,7 +3,8 @@ import {pressRound} from '../walk/pressRound.ts';
 import {draftRound, profileOf} from './draft.ts';
 import {openHome} from './home.ts';
 import {openWalk} from './openWalk.ts';
-import type {AppScreen, CreateScreen, World} from './screen.ts';
+import {openPlanning} from './planning.ts';
+import type {CreateScreen, AppScreen, World} from './screen.ts';
 
 /** One key in the questions before a profile exists; after the last one the profile is made and its walk opens. */
 export function pressCreate(screen: CreateScreen, press: Press, world: World): AppScreen {
@@ -14,5 +15,6 @@ export function pressCreate(screen: CreateScreen, press: Press, world: World): A
 	if (!profile) return {...screen, state};
 	const created = world.files.create(profile);
 	if (!created.ok) return {...screen, state: {...state, notes: [{kind: 'no', text: created.text}]}};
+	if (state.subject.plan) return openPlanning(world, created.file);
 	return openWalk(world, created.file) ?? openHome(world);
 }

@@ -11,6 +11,7 @@ import type {Prompt} from '../walk/prompt/prompt.ts';
 import {choicePrompt, textPrompt} from '../walk/prompt/single.ts';
 import type {Round} from '../walk/state.ts';
 import {movedPrompt} from './movedPrompt.ts';
+import {type PlanDraft, plannedProfile, planPrompts} from './planDraft.ts';
 
 /** What is asked before a profile exists. */
 export type Draft = {
@@ -24,6 +25,8 @@ export type Draft = {
 	readonly subs?: number;
 	readonly lengthUnit?: LengthUnit;
 	readonly receiver?: GenericReceiver;
+	/** The four answers of a room to be planned; then nothing else is asked. */
+	readonly plan?: PlanDraft;
 };
 
 const units: ReadonlyArray<readonly [LengthUnit, string, string]> = [
@@ -34,6 +37,7 @@ const units: ReadonlyArray<readonly [LengthUnit, string, string]> = [
 ];
 
 function draftPrompts(draft: Draft): Prompt<Draft>[] {
+	if (draft.plan) return planPrompts(draft.plan).map(prompt => ofDraft(prompt));
 	const name = textPrompt<Draft>({
 		id: 'new:name',
 		stop: 'new',
@@ -113,6 +117,23 @@ function receiverPrompt(draft: Draft): Prompt<Draft> {
 	});
 }
 
+/** A question of the plan as one of the draft. */
+function ofDraft(prompt: Prompt<PlanDraft>): Prompt<Draft> {
+	const {setAside: _, ...rest} = prompt;
+	return {
+		...rest,
+		take(subject, text, taking) {
+			const taken = prompt.take(subject.plan ?? {}, text, taking);
+			if (taken.kind === 'taken') return {...taken, next: {...subject, plan: taken.next}};
+			if (taken.kind === 'no') return taken;
+			return {
+				...taken,
+				choices: taken.choices.map(choice => ({...choice, next: {...subject, plan: choice.next}})),
+			};
+		},
+	};
+}
+
 /** The older name with the year of the new day: of the year before it is offered as it would be renamed. */
 function nameOfYear({name, date}: Profile, today: string): string {
 	const [before, now] = [date.slice(0, 4), today.slice(0, 4)];
@@ -133,7 +154,8 @@ export const draftRound: Round<Draft> = {
 
 /** The profile that a draft stands for; undefined while something is missing. */
 export function profileOf(draft: Draft): Profile | undefined {
-	const {date, name, from, moved, layout, lengthUnit, receiver, subs} = draft;
+	const {date, name, from, moved, layout, lengthUnit, receiver, subs, plan} = draft;
+	if (plan) return plannedProfile(plan, date);
 	if (!name) return undefined;
 	if (from) return moved && startNextRound(from, {name, date, moved});
 	const isWhole = draftPrompts(draft).every(({isAnswered}) => isAnswered);

@@ -2,11 +2,13 @@ import type {Binding} from '../keys/binding.ts';
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {startRound} from '../walk/state.ts';
+import {dayOf} from './day.ts';
 import {draftRound} from './draft.ts';
 import {openHistory} from './history.ts';
 import {bringBack, pressRename, takeOut} from './homeFiles.ts';
 import {openWalk} from './openWalk.ts';
-import type {AppScreen, HomeScreen, World} from './screen.ts';
+import {openPlanning} from './planning.ts';
+import type {HomeScreen, AppScreen, World} from './screen.ts';
 
 export {openHome} from './openHome.ts';
 
@@ -20,6 +22,7 @@ type HomeCommand =
 	| 'from'
 	| 'compare'
 	| 'history'
+	| 'plan'
 	| 'rename'
 	| 'remove'
 	| 'help'
@@ -37,6 +40,7 @@ export const homeKeymap: ReadonlyArray<Binding<HomeCommand, 'home'>> = [
 	{presses: ['f'], command: 'from', modes: ['home'], shown: ['f', 'start from']},
 	{presses: ['c'], command: 'compare', modes: ['home'], shown: ['c', 'compare']},
 	{presses: ['h'], command: 'history', modes: ['home'], shown: ['h', 'history']},
+	{presses: ['p'], command: 'plan', modes: ['home'], shown: ['p', 'plan']},
 	{presses: ['?'], command: 'help', modes: ['home'], shown: ['?', 'help']},
 	{presses: ['q'], command: 'leave', modes: ['home'], shown: ['q', 'leave']},
 	{presses: ['r'], command: 'rename', modes: ['home'], shown: ['r', 'rename']},
@@ -82,6 +86,8 @@ export function pressHome(screen: HomeScreen, press: Press, world: World): AppSc
 				: {...calm, marked: undefined, isHelpShown: false};
 		case 'history':
 			return entry ? openHistory(entry.file, world) : noted(calm, 'Choose a profile of the room first.');
+		case 'plan':
+			return entry ? plan(calm, entry.file, entry.isShipped, world) : startPlan(world);
 		case 'rename':
 			return entry && !entry.isShipped && entry.problem === undefined
 				? {...calm, renaming: ''}
@@ -105,14 +111,20 @@ function refuse(screen: HomeScreen, text: string): HomeScreen {
 	return {...screen, notes: [{kind: 'no', text}]};
 }
 
-/** Day of the clock where the user sits, YYYY-MM-DD. */
-export function dayOf(date: Date): string {
-	const two = (value: number) => String(value).padStart(2, '0');
-	return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-}
-
 function startNew({now}: World): AppScreen {
 	return {kind: 'create', state: startRound(draftRound, {date: dayOf(now())}, undefined)};
+}
+
+/** Four answers, and the first picture. */
+function startPlan({now}: World): AppScreen {
+	return {kind: 'create', state: startRound(draftRound, {date: dayOf(now()), plan: {}}, undefined)};
+}
+
+/** The planning of a profile's room; of one that comes with the program, a copy's. */
+function plan(screen: HomeScreen, file: string, isShipped: boolean, world: World): AppScreen {
+	if (!isShipped) return openPlanning(world, file);
+	const copied = world.files.copy(file);
+	return copied.ok ? openPlanning(world, copied.file) : refuse(screen, copied.text);
 }
 
 function startFromEntry(screen: HomeScreen, file: string, {files, now}: World): AppScreen {

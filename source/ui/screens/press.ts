@@ -4,6 +4,7 @@ import {pressCreate} from './create.ts';
 import {pressHearing} from './hearing.ts';
 import {pressHistory} from './history.ts';
 import {pressHome} from './home.ts';
+import {pressPlanning} from './planning.ts';
 import {keepQuietly, rescueWalk} from './save.ts';
 import type {AppScreen, World} from './screen.ts';
 import {pressWalk} from './walk.ts';
@@ -25,6 +26,7 @@ export function pressAll(screen: AppScreen, presses: readonly Press[], world: Wo
 
 function isHalted(screen: AppScreen): boolean {
 	if (screen.kind === 'walk' && screen.trouble) return true;
+	if (screen.kind === 'planning') return screen.plan.notes.some(({kind}) => kind === 'no');
 	if (screen.kind !== 'walk' && screen.kind !== 'create') return true;
 	const {asked, doubted, notes} = screen.state;
 	return asked !== undefined || doubted !== undefined || notes.some(({kind}) => kind === 'no');
@@ -44,6 +46,8 @@ function pressOne(screen: AppScreen, press: Press, world: World): AppScreen {
 			return pressCompare(screen, press, world);
 		case 'hearing':
 			return pressHearing(screen, press, world);
+		case 'planning':
+			return pressPlanning(screen, press, world);
 		case 'left':
 			return screen;
 	}

@@ -2,6 +2,7 @@ import type {LengthUnit, Profile} from '../../profile/types.ts';
 import type {RoomHistory} from '../../study/comparison/history/historyEntry.ts';
 import type {Files, Listed} from '../files.ts';
 import type {HearingState} from '../hearing/state.ts';
+import type {Planning} from '../planning/planning.ts';
 import type {Recordings} from '../recordings.ts';
 import type {OpenPage} from '../walk/page.ts';
 import type {Note, RoundState} from '../walk/state.ts';
@@ -101,6 +102,15 @@ export type CompareScreen = {
 	readonly isPlanShown?: boolean;
 };
 
+/** The room before anything is lifted. */
+export type PlanningScreen = {
+	readonly kind: 'planning';
+	readonly file: string;
+	/** State of the file as last seen; saves are held against it. */
+	readonly mark: string;
+	readonly plan: Planning;
+};
+
 export type AppScreen =
 	| HistoryScreen
 	| HomeScreen
@@ -108,6 +118,7 @@ export type AppScreen =
 	| WalkScreen
 	| CompareScreen
 	| HearingScreen
+	| PlanningScreen
 	| {readonly kind: 'left'};
 
 /** What the screens reach of the outside. */

@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest';
 import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
-import {dayOf, openHome} from '../../../source/ui/screens/home.ts';
+import {dayOf} from '../../../source/ui/screens/day.ts';
+import {openHome} from '../../../source/ui/screens/home.ts';
 import {listLines} from '../../../source/ui/screens/homeView.tsx';
 import {pressAll} from '../../../source/ui/screens/press.ts';
 import type {AppScreen, HomeScreen, World} from '../../../source/ui/screens/screen.ts';

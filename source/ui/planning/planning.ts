@@ -1,0 +1,174 @@
+import type {Profile} from '../../profile/types.ts';
+import {type ArrangementRow, plannedPlaces} from '../../study/arrangement/answer.ts';
+import type {ArrangementFinding} from '../../study/arrangement/facts.ts';
+import {compareBass} from '../../study/arrangement/judged.ts';
+import {movesOf, type ThingMove} from '../../study/arrangement/moves.ts';
+import {type LiveArrangement, type PlanBench, planBench} from '../../study/arrangement/planBench.ts';
+import {type PlanSearchStep, searchPlan} from '../../study/arrangement/planSearch.ts';
+import {planSpace} from '../../study/arrangement/planSpace.ts';
+import {type ArrangementSpace, canBeJudged} from '../../study/arrangement/spaceOf.ts';
+import type {Variant} from '../../study/arrangement/variants.ts';
+import type {RoomFinding} from '../../study/room/facts.ts';
+import type {Placed} from '../../study/room/roomStudy.ts';
+import type {Vector} from '../../study/survey/vectors.ts';
+
+/** A row of the ladder: an arrangement, where its subs and ears stand, and its levels there. */
+export type PlanRow = ArrangementRow & {readonly places: Variant; readonly live: LiveArrangement};
+
+/** A thing that is being moved by arrows. */
+export type Moving = {
+	readonly id: string;
+	readonly places: Variant;
+	readonly stepMetres: number;
+	readonly live: LiveArrangement;
+};
+
+/** What is being typed at the foot of the screen. */
+export type Typing = {readonly what: 'thing' | 'notHere' | 'room'; readonly text: string};
+
+export type PlanView = 'plan' | 'curve' | 'moves' | 'why' | 'help';
+/** What the rows are ordered by. */
+export type PlanOrder = 'lift' | 'angles' | 'cable';
+
+/** The state of planning one profile's room. */
+export type Planning = {
+	readonly profile: Profile;
+	readonly space: ArrangementSpace;
+	readonly speakers: readonly Placed[];
+	readonly bench: PlanBench;
+	/** The room as it stands, variants that were kept, what a search found. */
+	readonly now: PlanRow;
+	readonly kept: readonly PlanRow[];
+	readonly found: readonly PlanRow[];
+	readonly cursor: number;
+	readonly order: PlanOrder;
+	readonly view: PlanView;
+	/** First line shown of what does not fit. */
+	readonly from: number;
+	readonly moving?: Moving | undefined;
+	readonly typing?: Typing | undefined;
+	/** A search that is on its way. */
+	readonly search?:
+		| {
+				readonly work: Generator<PlanSearchStep, readonly ArrangementRow[]>;
+				readonly step?: PlanSearchStep | undefined;
+		  }
+		| undefined;
+	readonly notes: ReadonlyArray<{readonly kind: 'note' | 'no'; readonly text: string}>;
+	/** Profiles before each change made here, for undo. */
+	readonly past: ReadonlyArray<Pick<Planning, 'profile' | 'kept'>>;
+};
+
+/** Opens the planning of a profile's room; where it is no room yet, what is missing or wrong. */
+export function openPlan(
+	profile: Profile,
+): Planning | {readonly findings: ReadonlyArray<RoomFinding | ArrangementFinding>} {
+	const found = planSpace(profile);
+	if (!found.shape) return found;
+	const {space, speakers} = found;
+	if (!canBeJudged(space)) return {findings: space.findings.filter(({kind}) => kind === 'problem')};
+	const bench = planBench(space);
+	const places = {subs: space.subs.map(({at}) => at), seats: space.seats.map(({at}) => at)};
+	const live = bench.judge({...places, lifted: 0});
+	return {
+		profile,
+		space,
+		speakers,
+		bench,
+		now: {name: {kind: 'now'}, arrangement: live, places, live},
+		kept: [],
+		found: [],
+		cursor: 0,
+		order: 'lift',
+		view: 'plan',
+		from: 0,
+		notes: [],
+		past: [],
+	};
+}
+
+/** What has to be lifted for a row; nothing for one that is only looked at. */
+export function rowMoves(planning: Pick<Planning, 'space'>, row: PlanRow): ThingMove[] {
+	const {name, arrangement, places} = row;
+	if (name.kind === 'now' || name.kind === 'oneMore' || name.kind === 'wall') return [];
+	if (name.kind === 'rung') return movesOf(planning.space, arrangement);
+	const {subs, seats} = places;
+	const moved = (kind: ThingMove['kind'], things: readonly Placed[], to: readonly Vector[]): ThingMove[] =>
+		things
+			.map(({id, at}, i) => ({id, kind, from: at, to: to[i]!}))
+			.filter(({from, to: there}) => Math.hypot(...from.map((value, axis) => value - there[axis]!)) > 0.005);
+	return [...moved('seat', planning.space.seats, seats), ...moved('sub', planning.space.subs, subs)];
+}
+
+/** A search over everything, about to begin. */
+export function startSearch(planning: Planning): Planning {
+	const {profile, space, bench, now} = planning;
+	return {
+		...planning,
+		found: [],
+		notes: [],
+		search: {work: searchPlan(profile, space, bench, now.arrangement)},
+	};
+}
+
+/** A row with its places and its levels there. Another wall is another room: there it shows what stands. */
+export function withLive(
+	{bench, space, now}: Pick<Planning, 'bench' | 'space' | 'now'>,
+	row: ArrangementRow,
+): PlanRow {
+	const {arrangement, name} = row;
+	if (name.kind === 'wall') return {...row, places: now.places, live: now.live};
+	const places: Variant = {
+		subs: arrangement.subs,
+		seats: space.seats.map(({at: [x, y, z]}) => [x, y + arrangement.rowShiftMetres, z]),
+	};
+	return {...row, places, live: bench.judge({...places, lifted: arrangement.lifted})};
+}
+
+/** A slice of the search; what it found so far shows, and its end is its result. */
+export function workOn(planning: Planning, isOver: () => boolean): Planning {
+	const {search} = planning;
+	if (!search) return planning;
+	let next = search.work.next();
+	while (!next.done && !isOver()) next = search.work.next();
+	if (!next.done) return {...planning, search: {...search, step: next.value}};
+	const found = next.value.map(row => withLive(planning, row));
+	return {...planning, found, search: undefined, cursor: bestRow({...planning, found})};
+}
+
+/** Stops a search; what it has found so far stays. */
+export function stopSearch(planning: Planning): Planning {
+	const {search} = planning;
+	if (!search) return planning;
+	search.work.return([]);
+	const found = (search.step?.rows ?? []).map(row => withLive(planning, row));
+	const text = found.length > 0 ? 'Stopped: these are the best so far.' : 'Stopped: nothing was found yet.';
+	return {...planning, found, search: undefined, notes: [{kind: 'note', text}]};
+}
+
+/** The row that the ladder advises: the last that is sure to be better than what is advised below it. */
+function bestRow({now, kept, found, space}: Planning): number {
+	let advised = -1;
+	for (const [i, {name, arrangement}] of found.entries()) {
+		if (name.kind !== 'rung') continue;
+		const below = advised < 0 ? now.arrangement : found[advised]!.arrangement;
+		const {gainDb, certainty} = compareBass(below.judged, arrangement.judged, space.seats.length);
+		if (certainty === 'sure' && gainDb > 0) advised = i;
+	}
+
+	return advised < 0 ? 0 : 1 + kept.length + advised;
+}
+
+/** The profile with a row as its plan. */
+export function withPlan(
+	planning: Planning,
+	row: PlanRow,
+	tolerance: {readonly withinMetres: number; readonly costDb: number},
+): Profile {
+	const {profile, space} = planning;
+	const places = plannedPlaces(space, rowMoves(planning, row)).map(
+		({id, at: [xMetres, yMetres, zMetres]}) => ({id, xMetres, yMetres, zMetres}),
+	);
+	const others = (profile.planned?.places ?? []).filter(({id}) => !places.some(place => place.id === id));
+	return {...profile, planned: {...profile.planned, places: [...others, ...places], ...tolerance}};
+}

@@ -1,0 +1,117 @@
+import type {Profile} from '../../profile/types.ts';
+import {remarkLines} from '../../report/remarks.ts';
+import {sayIn} from '../../report/said/say.ts';
+import {planTolerance} from '../../study/arrangement/tolerance.ts';
+import type {Press} from '../keys/press.ts';
+import {moveTexts} from '../planning/panel.ts';
+import {openPlan, type Planning, rowMoves, stopSearch, withPlan, workOn} from '../planning/planning.ts';
+import {pressPlan} from '../planning/reduce.ts';
+import {rowAtCursor} from '../planning/rows.ts';
+import {startNextRound} from '../walk/carry.ts';
+import {dayOf} from './day.ts';
+import {openHome} from './openHome.ts';
+import {openWalk} from './openWalk.ts';
+import type {PlanningScreen, AppScreen, World} from './screen.ts';
+
+/** How long a slice of a search may take before keys are looked at, ms. */
+const sliceMs = 12;
+
+/** The planning of a file's room; home with a word where it cannot be read or is no room yet. */
+export function openPlanning(world: World, file: string): AppScreen {
+	const loaded = world.files.load(file);
+	if (!loaded.ok) return openHome(world, [{kind: 'no', text: loaded.text}], file);
+	const held = world.files.hold(file);
+	if (!held.ok) return openHome(world, [{kind: 'no', text: held.text}], file);
+	const plan = openPlan(loaded.profile);
+	if ('findings' in plan) {
+		world.files.release(file);
+		const {profile} = loaded;
+		const [, , ...lines] = remarkLines(plan.findings, 500, sayIn(profile, profile.lengthUnit ?? 'm'));
+		return openHome(world, [{kind: 'no', text: lines.join(' ').replaceAll('  - ', '')}], file);
+	}
+
+	return {kind: 'planning', file, mark: loaded.mark, plan};
+}
+
+/** One key in planning. What changes the room is on disk before this returns, or its refusal is told. */
+export function pressPlanning(screen: PlanningScreen, press: Press, world: World): AppScreen {
+	const {plan, wish} = pressPlan(screen.plan, press);
+	const after = kept(screen, plan, world);
+	switch (wish) {
+		case 'back':
+			return openHome(world, [], screen.file);
+		case 'print':
+			return printed(after, world);
+		case 'choose':
+			return chosen(after, world);
+		default:
+			return after;
+	}
+}
+
+/** Whether there is work to go on with while nobody types. */
+export const hasWork = (screen: AppScreen): screen is PlanningScreen =>
+	screen.kind === 'planning' && screen.plan.search !== undefined;
+
+/** Goes on with a search for a slice. */
+export function workOnPlanning(screen: PlanningScreen, {now}: World): PlanningScreen {
+	const until = now().getTime() + sliceMs;
+	return {...screen, plan: workOn(screen.plan, () => now().getTime() >= until)};
+}
+
+const say = (screen: PlanningScreen, text: string, kind: 'note' | 'no' = 'note'): PlanningScreen => ({
+	...screen,
+	plan: {...screen.plan, notes: [{kind, text}]},
+});
+
+function kept(screen: PlanningScreen, plan: Planning, {files}: World): PlanningScreen {
+	if (plan.profile === screen.plan.profile) return {...screen, plan};
+	const saved = files.save(screen.file, plan.profile, screen.mark);
+	return saved.ok ? {...screen, mark: saved.mark, plan} : say(screen, saved.text, 'no');
+}
+
+function printed(screen: PlanningScreen, {files}: World): PlanningScreen {
+	const {plan, file} = screen;
+	const lines = moveTexts(plan, 78).map(line => line.replace(/^ {2}/, ''));
+	const written = files.writeBeside(file, '-moves.txt', `${plan.profile.name}\n\n${lines.join('\n')}\n`);
+	return written.ok ? say(screen, `Written to ${written.path}.`) : say(screen, written.text, 'no');
+}
+
+/**
+Saves the chosen row as planned and opens the walk, which begins with marking it on the floor. Where things were read
+where they stand today, that stays the old profile's: the plan becomes a new round.
+*/
+function chosen(screen: PlanningScreen, world: World): AppScreen {
+	const plan = stopSearch(screen.plan);
+	const row = rowAtCursor(plan);
+	const moves = rowMoves(plan, row);
+	if (row.name.kind === 'oneMore' || row.name.kind === 'wall')
+		return say(
+			screen,
+			'This row is a question of its own: it is not lifted but bought, or another room. See below.',
+		);
+	if (moves.length === 0 && row.name.kind === 'now' && plan.profile.planned === undefined)
+		return say(screen, 'As it stands nothing has to be planned: the walk measures it.');
+	const planned = withPlan(plan, row, planTolerance(plan.bench, row.places));
+	const ids = moves.map(({id}) => id);
+	const isRead = (planned.tape ?? []).some(
+		({from, to, setAside}) => !setAside && (ids.includes(from) || ids.includes(to)),
+	);
+	if (!isRead) {
+		const saved = world.files.save(screen.file, atStakeOut(planned), screen.mark);
+		if (!saved.ok) return say(screen, saved.text, 'no');
+		return openWalk(world, screen.file) ?? openHome(world);
+	}
+
+	const next = startNextRound(planned, {
+		name: `${plan.profile.name}, planned`,
+		date: dayOf(world.now()),
+		moved: ids,
+	});
+	const created = world.files.create(atStakeOut(next));
+	if (!created.ok) return say(screen, created.text, 'no');
+	return openWalk(world, created.file) ?? openHome(world);
+}
+
+/** The walk goes on at the first question that is open, which is the stake-out. */
+const atStakeOut = (profile: Profile): Profile => ({...profile, walk: {...profile.walk, prompt: undefined}});
