@@ -49,6 +49,7 @@ export function startSession(world: World, file?: string): Session {
 		setImmediate(() => {
 			isWorking = false;
 			if (hasWork(screen)) set(workOnPlanning(screen, world));
+			goOn();
 		});
 	};
 

@@ -2,7 +2,7 @@ import {cellWidth, fitCells} from '../fitCells.ts';
 
 const blocks = ' ▁▂▃▄▅▆▇█';
 /** Level of the lowest block against the mean of the first seat, and what one block more is worth, dB. */
-const scale = {fromDb: -15, stepDb: 3} as const;
+const barScale = {fromDb: -15, stepDb: 3} as const;
 
 /**
 Seats as rows on one scale of the bass, a block the louder the higher; what is 15 dB or more below the first seat's mean
@@ -23,7 +23,7 @@ export function seatBars(
 	const at = (cell: number) => Math.round((cell * (frequenciesHertz.length - 1)) / Math.max(1, cells - 1));
 	const rows = seats.map(({name, levelsDb}) => {
 		const bars = Array.from({length: cells}, (_, cell) => {
-			const step = Math.ceil((levelsDb[at(cell)]! - mean - scale.fromDb) / scale.stepDb);
+			const step = Math.ceil((levelsDb[at(cell)]! - mean - barScale.fromDb) / barScale.stepDb);
 			return blocks[Math.max(0, Math.min(blocks.length - 1, step))];
 		});
 		return `${fitCells(name, names)} ${bars.join('')}`;

@@ -15,7 +15,7 @@ const kinds: Readonly<Record<string, Feature['kind']>> = {
 	walkway: 'walkway',
 	not: 'notHere',
 };
-const walls = {left: 'wall:left', right: 'wall:right', front: 'wall:front', back: 'wall:back'} as const;
+const wallNames = {left: 'wall:left', right: 'wall:right', front: 'wall:front', back: 'wall:back'} as const;
 const wallForm = 'door left 0.5m 1.4m swing 0.9m';
 const floorForm = 'walkway floor 0m 1m 2m 5m';
 
@@ -74,14 +74,14 @@ export function readFeature(text: string, unit: LengthUnit): FeatureReading {
 		};
 	}
 
-	if (!Object.hasOwn(walls, where)) return no(`“${where}” is none of left, right, front, back, floor.`);
+	if (!Object.hasOwn(wallNames, where)) return no(`“${where}” is none of left, right, front, back, floor.`);
 	if (kind === 'walkway') return no('A walkway is on the floor.');
 	const [from, to] = bare;
 	if (bare.length !== 2) return no('On a wall two lengths tell it: from where to where along it.');
 	return {
 		ok: true,
 		feature: {
-			on: walls[where as keyof typeof walls],
+			on: wallNames[where as keyof typeof wallNames],
 			kind,
 			fromMetres: from!,
 			toMetres: to!,

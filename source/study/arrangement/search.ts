@@ -27,7 +27,7 @@ export type SearchStep = {
 };
 
 /** How many sketches of each number of lifted things are judged in all draws. */
-const judgedInFull = 12;
+const judgedInFull = 8;
 /** How many of these are given the best settings of their subs before one is chosen. */
 const givenSettings = 3;
 

@@ -25,7 +25,7 @@ export type PlanMode = 'rows' | 'moving';
 
 /** Keys of planning: the ladder, and a thing that is being moved. */
 export const planKeymap: ReadonlyArray<Binding<PlanCommand, PlanMode>> = [
-	{presses: ['up'], command: 'up', modes: ['rows', 'moving'], shown: ['↑↓', 'rows']},
+	{presses: ['up'], command: 'up', modes: ['rows', 'moving']},
 	{presses: ['down'], command: 'down', modes: ['rows', 'moving']},
 	{presses: ['left'], command: 'left', modes: ['moving']},
 	{presses: ['right'], command: 'right', modes: ['moving']},
@@ -39,12 +39,12 @@ export const planKeymap: ReadonlyArray<Binding<PlanCommand, PlanMode>> = [
 	{presses: ['r'], command: 'room', modes: ['rows'], shown: ['r', 'room']},
 	{presses: ['v'], command: 'curve', modes: ['rows', 'moving'], shown: ['v', 'curve']},
 	{presses: ['l'], command: 'moves', modes: ['rows'], shown: ['l', 'list']},
-	{presses: ['o'], command: 'order', modes: ['rows'], shown: ['o', 'order']},
+	{presses: ['o'], command: 'order', modes: ['rows']},
 	{presses: ['w'], command: 'why', modes: ['rows'], shown: ['w', 'why']},
 	{presses: ['?'], command: 'help', modes: ['rows', 'moving'], shown: ['?', 'help']},
 	{presses: ['q', 'escape'], command: 'back', modes: ['rows', 'moving'], shown: ['q', 'back']},
-	{presses: ['p'], command: 'print', modes: ['rows'], shown: ['p', 'print']},
-	{presses: ['u'], command: 'undo', modes: ['rows'], shown: ['u', 'undo']},
+	{presses: ['p'], command: 'print', modes: ['rows']},
+	{presses: ['u'], command: 'undo', modes: ['rows']},
 ];
 /** What the footer says while a thing is moved. */
 export const movingKeys: ReadonlyArray<readonly [key: string, does: string]> = [

@@ -1,18 +1,20 @@
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import {ladderRowName} from '../../report/arrangement/rowName.ts';
-import {fitCells} from '../../report/fitCells.ts';
+import {cellWidth, fitCells} from '../../report/fitCells.ts';
 import {sayIn} from '../../report/said/say.ts';
-import {tableLines} from '../../report/table.ts';
 import {wrap} from '../../report/wrap.ts';
 import type {Comparison} from '../../study/arrangement/judged.ts';
 import {nearestSpot} from '../../study/arrangement/spots.ts';
 import type {Line} from '../parts/lines.tsx';
 import {type Planning, type PlanRow, rowMoves} from './planning.ts';
-import {measuresOf, planRows} from './rows.ts';
+import {measuresOf, shownRows} from './rows.ts';
+import {subLetter} from './scene.ts';
 
 /** Rows of the ladder shown at once. */
 const mostRows = 7;
+/** Names of rows are cut below this only where nothing else is left to leave out. */
+const leastNameCells = 30;
 
 export function addsText(against: Comparison | undefined): string {
 	if (!against) return '';
@@ -29,12 +31,16 @@ export function rowName(planning: Planning, row: PlanRow): string {
 		row.name.kind === 'oneMore'
 			? [nearestSpot(row.name.at, space.room.shape)]
 			: moves.map(({to}) => nearestSpot(to, space.room.shape));
-	return ladderRowName({name: row.name, moves, spots}, sayIn(profile, unit), unit);
+	// Subs have the letters of the drawing.
+	const letters = new Map(space.subs.map(({id}, i) => [id, subLetter(i)]));
+	const say = sayIn(profile, unit);
+	const short = {...say, name: (id: string) => letters.get(id) ?? say.name(id)};
+	return ladderRowName({name: row.name, moves, spots}, short, unit);
 }
 
 /** The ladder as lines, the chosen row marked; a window that follows the cursor. */
 export function ladderLines(planning: Planning, columns: number): Line[] {
-	const rows = planRows(planning);
+	const rows = shownRows(planning);
 	const {moving, space} = planning;
 	const cursor = Math.min(planning.cursor, rows.length - 1);
 	const cells = rows.map(row => {
@@ -51,32 +57,40 @@ export function ladderLines(planning: Planning, columns: number): Line[] {
 			addsText(row.against),
 		];
 	});
-	const lines = tableLines(
-		[
-			{title: 'ready to lift', importance: 6, leastCells: 22},
-			{title: space.seats.length > 1 ? 'seats differ' : 'uneven by', align: 'right', importance: 5},
-			{title: 'deepest hole', align: 'right', importance: 3},
-			{title: 'off', align: 'right', importance: 2},
-			{title: 'view', align: 'right', importance: 1},
-			{title: 'cable', align: 'right', importance: 0},
-			{title: 'adds', importance: 4},
-		],
-		cells,
-		columns - 3,
+	const titles = [
+		space.seats.length > 1 ? 'seats differ' : 'uneven by',
+		'deepest hole',
+		'off',
+		'view',
+		'cable',
+		'adds',
+	];
+	const widths = titles.map((title, i) =>
+		Math.max(cellWidth(title), ...cells.map(row => cellWidth(row[i + 1]!))),
 	);
-	const [head = '', ...body] = lines;
-	// What a narrow window leaves out is said in a last line.
-	const told = body.splice(rows.length);
+	// What a narrow window cannot hold goes first: cable, view, angles, the hole.
+	const shown = titles.map((_, i) => cells.some(row => row[i + 1] !== ''));
+	const right = () => widths.reduce((sum, width, i) => sum + (shown[i] ? width + 2 : 0), 0);
+	for (const i of [4, 3, 2, 1]) if (columns - 3 - right() < leastNameCells) shown[i] = false;
+	const names = Math.max(8, columns - 3 - right());
+	const line = (row: readonly string[]) =>
+		fitCells(row[0]!, names) +
+		row
+			.slice(1)
+			.map((cell, i) => (shown[i] ? `  ${fitCells(cell, widths[i]!, i === 5 ? 'left' : 'right')}` : ''))
+			.join('');
 	const from = Math.min(Math.max(0, cursor - mostRows + 2), Math.max(0, rows.length - mostRows));
-	const shown = body.slice(from, from + mostRows);
-	const hidden = body.length - shown.length;
+	const hidden = rows.length - Math.min(rows.length, mostRows);
 	return [
-		{text: `   ${head}`, style: 'quiet'},
-		...shown.map(
-			(text, i): Line =>
-				from + i === cursor && !moving ? {text: ` › ${text}`, style: 'value'} : {text: `   ${text}`},
-		),
-		...told.slice(0, 1).map((text): Line => ({text: `   ${text}`, style: 'quiet'})),
+		{text: `   ${line(['ready to lift', ...titles])}`, style: 'quiet'},
+		...cells
+			.slice(from, from + mostRows)
+			.map(
+				(row, i): Line =>
+					from + i === cursor && !moving
+						? {text: ` › ${line(row)}`, style: 'value'}
+						: {text: `   ${line(row)}`},
+			),
 		...(hidden > 0 ? [{text: `   ${hidden} more rows`, style: 'quiet' as const}] : []),
 	];
 }
@@ -93,11 +107,10 @@ export function headLines(planning: Planning, columns: number): Line[] {
 			: `ceiling ${length(shape.heightMetres)}`;
 	const step = search?.step;
 	const what = {places: 'places', oneMore: 'one more sub', walls: 'other walls'};
-	const progress = search
-		? `   searching ${step ? `${what[step.what]} ${Math.floor((100 * step.done) / step.of)} %` : '…'}, s stops`
-		: profile.planned
-			? '   a plan is kept'
-			: '';
+	const searching = search
+		? `  Searching: ${step ? `${what[step.what]} ${Math.floor((100 * step.done) / step.of)} %` : '…'}. s stops with the best so far.`
+		: undefined;
+	const kept = profile.planned?.withinMetres === undefined ? '' : ', a plan is kept';
 	const {decay} = space.room;
 	const assumed = [
 		...space.findings.flatMap(({code, facts}) =>
@@ -111,10 +124,11 @@ export function headLines(planning: Planning, columns: number): Line[] {
 		{
 			text: ` ${profile.name}`,
 			style: 'strong',
-			after: `   ${length(shape.widthMetres)} wide, ${length(shape.lengthMetres)} long, ${heights}${progress}`,
+			after: `   ${length(shape.widthMetres)} wide, ${length(shape.lengthMetres)} long, ${heights}${kept}`,
 		},
+		...(searching === undefined ? [] : [{text: searching, style: 'value' as const}]),
 		...wrap(`Assumed: ${assumed.join(', ')}. r corrects any of it.`, columns, '  ')
-			.slice(0, 1)
+			.slice(0, searching === undefined ? 1 : 0)
 			.map((text): Line => ({text, style: 'quiet'})),
 	];
 }

@@ -17,7 +17,7 @@ import {inHand} from './moving.ts';
 import {type Planning, rowMoves} from './planning.ts';
 import {roomWordsHelp} from './roomWords.ts';
 import {rowAtCursor} from './rows.ts';
-import {planScene} from './scene.ts';
+import {planScene, subLetter} from './scene.ts';
 
 export type PanelSize = {
 	readonly columns: number;
@@ -40,7 +40,7 @@ export function panelLines(planning: Planning, size: PanelSize): Line[] {
 	const wrapped = (paragraphs: readonly string[]) => paragraphs.flatMap(one => wrap(one, size.columns, '  '));
 	switch (view) {
 		case 'curve':
-			return text(curveLines(planning, size));
+			return text(bassCurve(planning, size));
 		case 'moves':
 			return scrolled(text(moveTexts(planning, size.columns)), from, size.rows);
 		case 'why':
@@ -114,14 +114,13 @@ function placeWords(planning: Planning, columns: number): string[] {
 			'Everything turns with the screen. To plan it: a new profile, measured from that wall.',
 			columns,
 		);
+	const named = (id: string, kind: 'seat' | 'sub') => {
+		const sub = space.subs.findIndex(one => one.id === id);
+		return kind === 'seat' ? `Seats, ${say.name(id)}` : `${subLetter(sub)} ${say.name(id)}`;
+	};
 	return rowMoves(planning, row)
 		.filter(({kind}, i, all) => kind === 'sub' || all.findIndex(one => one.kind === 'seat') === i)
-		.flatMap(({id, kind, to}) =>
-			wrap(
-				`${kind === 'seat' ? 'Seats, ' : ''}${say.name(id)}: ${placeInTapeTerms(to, shape, unit)}`,
-				columns,
-			),
-		);
+		.flatMap(({id, kind, to}) => wrap(`${named(id, kind)}: ${placeInTapeTerms(to, shape, unit)}`, columns));
 }
 
 function curvesOf(planning: Planning): ChartSeries[] {
@@ -142,7 +141,7 @@ function curvesOf(planning: Planning): ChartSeries[] {
 const curveWords = (planning: Planning) =>
 	chartText({series: curvesOf(planning), columns: 80, rows: 20, fromHz: 20, toHz: 120});
 
-function curveLines(planning: Planning, {columns, rows, isScreenReader}: PanelSize): string[] {
+function bassCurve(planning: Planning, {columns, rows, isScreenReader}: PanelSize): string[] {
 	return isScreenReader
 		? curveWords(planning)
 		: drawChart({series: curvesOf(planning), columns, rows, fromHz: 20, toHz: 120});

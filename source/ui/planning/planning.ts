@@ -26,7 +26,7 @@ export type Moving = {
 /** What is being typed at the foot of the screen. */
 export type Typing = {readonly what: 'thing' | 'notHere' | 'room'; readonly text: string};
 
-export type PlanView = 'plan' | 'curve' | 'moves' | 'why' | 'help';
+export type PlanningPanel = 'plan' | 'curve' | 'moves' | 'why' | 'help';
 /** What the rows are ordered by. */
 export type PlanOrder = 'lift' | 'angles' | 'cable';
 
@@ -42,7 +42,7 @@ export type Planning = {
 	readonly found: readonly PlanRow[];
 	readonly cursor: number;
 	readonly order: PlanOrder;
-	readonly view: PlanView;
+	readonly view: PlanningPanel;
 	/** First line shown of what does not fit. */
 	readonly from: number;
 	readonly moving?: Moving | undefined;
@@ -131,10 +131,22 @@ export function workOn(planning: Planning, isOver: () => boolean): Planning {
 	if (!search) return planning;
 	let next = search.work.next();
 	while (!next.done && !isOver()) next = search.work.next();
-	if (!next.done) return {...planning, search: {...search, step: next.value}};
+	if (!next.done) {
+		// A frame only where it would show something new.
+		const isSeen = search.step && shownOf(search.step) === shownOf(next.value);
+		if (isSeen) return planning;
+		const {rows} = next.value;
+		const found =
+			rows.length === planning.found.length ? planning.found : rows.map(row => withLive(planning, row));
+		return {...planning, found, search: {...search, step: next.value}};
+	}
+
 	const found = next.value.map(row => withLive(planning, row));
 	return {...planning, found, search: undefined, cursor: bestRow({...planning, found})};
 }
+
+const shownOf = ({what, done, of, rows}: PlanSearchStep) =>
+	`${what} ${Math.floor((50 * done) / of)} ${rows.length}`;
 
 /** Stops a search; what it has found so far stays. */
 export function stopSearch(planning: Planning): Planning {

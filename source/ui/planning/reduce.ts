@@ -6,9 +6,9 @@ import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {planKeymap} from './keymap.ts';
 import {keepVariant, movableThings, moveBy, stepSize, takeThing, thingMeant} from './moving.ts';
-import {openPlan, type Planning, type PlanView, rowMoves, startSearch, stopSearch} from './planning.ts';
+import {openPlan, type Planning, type PlanningPanel, rowMoves, startSearch, stopSearch} from './planning.ts';
 import {readRoomWords} from './roomWords.ts';
-import {planRows, rowAtCursor} from './rows.ts';
+import {rowAtCursor, shownRows} from './rows.ts';
 
 /** What a key made of the planning, and what it asks of the screen. */
 export type PlanPressed = {
@@ -63,7 +63,7 @@ export function pressPlan(plan: Planning, press: Press): PlanPressed {
 		}
 	}
 
-	const rows = planRows(plan);
+	const rows = shownRows(plan);
 	switch (command) {
 		case 'up':
 		case 'down': {
@@ -121,7 +121,7 @@ export function pressPlan(plan: Planning, press: Press): PlanPressed {
 	}
 }
 
-function viewed(plan: Planning, view: PlanView): Planning {
+function viewed(plan: Planning, view: PlanningPanel): Planning {
 	return {...plan, view: plan.view === view ? 'plan' : view, from: 0};
 }
 
@@ -184,7 +184,7 @@ function reopened(plan: Planning, profile: Profile, text: string, past?: Plannin
 	const opened = openPlan(profile);
 	if ('findings' in opened) {
 		const lines = remarkLines(opened.findings, 500, sayIn(profile, profile.lengthUnit ?? 'm'));
-		return note(plan, lines.slice(2).join(' ').trim(), 'no');
+		return note(plan, lines.slice(2).join(' ').replaceAll('  - ', ''), 'no');
 	}
 
 	const stopped = plan.search ? stopSearch(plan) : plan;

@@ -8,7 +8,7 @@ export function measuresOf(planning: Planning, places: PlanRow['places']): PlanM
 }
 
 /** The rows as they are shown: as it stands first, then what was kept, then what was found, by the order asked for. */
-export function planRows(planning: Planning): readonly PlanRow[] {
+export function shownRows(planning: Planning): readonly PlanRow[] {
 	const {now, kept, found, order} = planning;
 	if (order === 'lift') return [now, ...kept, ...found];
 	const value = (row: PlanRow): number => {
@@ -20,6 +20,6 @@ export function planRows(planning: Planning): readonly PlanRow[] {
 
 /** The row that the cursor stands on. */
 export function rowAtCursor(planning: Planning): PlanRow {
-	const rows = planRows(planning);
+	const rows = shownRows(planning);
 	return rows[Math.min(planning.cursor, rows.length - 1)]!;
 }

@@ -5,8 +5,8 @@ import type {Planning, PlanRow} from './planning.ts';
 
 const place = ([x, y, z]: Vector) => ({x, y, z});
 const isElsewhere = (a: Vector, b: Vector) => Math.hypot(a[0] - b[0], a[1] - b[1]) > 0.005;
-/** Things have names of one or two letters in the drawing. */
-const letters = 'ABCDEFGH';
+/** What a sub is called in the drawing and the rows, by its place in the list. */
+export const subLetter = (index: number): string => 'ABCDEFGH'[index] ?? String(index + 1);
 
 /** The floor plan of a row: where things stand today hollow, where they are to stand solid, joined by a line. */
 export function planScene(planning: Planning, {subs, seats}: PlanRow['places']): PlanScene {
@@ -35,7 +35,7 @@ export function planScene(planning: Planning, {subs, seats}: PlanRow['places']):
 			})),
 			...subs.map((at, i) => ({
 				id: space.subs[i]?.id ?? `more ${i}`,
-				label: `sub ${letters[i] ?? i}`,
+				label: `sub ${subLetter(i)}`,
 				kind: 'sub' as const,
 				...place(at),
 				...(space.subs[i] ? moved(at, now.places.subs[i]) : {isPlanned: true}),

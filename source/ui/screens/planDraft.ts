@@ -45,8 +45,9 @@ function lengthPrompt(
 			const unit = subject.lengthUnit ?? typedUnit(text);
 			const read = readLength(text, unit);
 			const {least, most, beyond} = bounds(subject);
-			if (read.kind === 'ok' && (read.metres < least || read.metres > most))
-				return {kind: 'no', why: `${read.readAs}: ${beyond}`};
+			const meant = read.kind === 'ok' ? [read] : read.kind === 'ask' ? read.choices : [];
+			if (meant.length > 0 && meant.every(({metres}) => metres < least || metres > most))
+				return {kind: 'no', why: `${meant[0]!.readAs}: ${beyond}`};
 			return takenFrom(read, value => ({...subject, lengthUnit: unit, [key]: value.metres}));
 		},
 	};

@@ -59,7 +59,7 @@ export function workOnPlanning(screen: PlanningScreen, {now}: World): PlanningSc
 	return {...screen, plan: workOn(screen.plan, () => now().getTime() >= until)};
 }
 
-const say = (screen: PlanningScreen, text: string, kind: 'note' | 'no' = 'note'): PlanningScreen => ({
+const noted = (screen: PlanningScreen, text: string, kind: 'note' | 'no' = 'note'): PlanningScreen => ({
 	...screen,
 	plan: {...screen.plan, notes: [{kind, text}]},
 });
@@ -67,14 +67,14 @@ const say = (screen: PlanningScreen, text: string, kind: 'note' | 'no' = 'note')
 function kept(screen: PlanningScreen, plan: Planning, {files}: World): PlanningScreen {
 	if (plan.profile === screen.plan.profile) return {...screen, plan};
 	const saved = files.save(screen.file, plan.profile, screen.mark);
-	return saved.ok ? {...screen, mark: saved.mark, plan} : say(screen, saved.text, 'no');
+	return saved.ok ? {...screen, mark: saved.mark, plan} : noted(screen, saved.text, 'no');
 }
 
 function printed(screen: PlanningScreen, {files}: World): PlanningScreen {
 	const {plan, file} = screen;
 	const lines = moveTexts(plan, 78).map(line => line.replace(/^ {2}/, ''));
 	const written = files.writeBeside(file, '-moves.txt', `${plan.profile.name}\n\n${lines.join('\n')}\n`);
-	return written.ok ? say(screen, `Written to ${written.path}.`) : say(screen, written.text, 'no');
+	return written.ok ? noted(screen, `Written to ${written.path}.`) : noted(screen, written.text, 'no');
 }
 
 /**
@@ -86,12 +86,12 @@ function chosen(screen: PlanningScreen, world: World): AppScreen {
 	const row = rowAtCursor(plan);
 	const moves = rowMoves(plan, row);
 	if (row.name.kind === 'oneMore' || row.name.kind === 'wall')
-		return say(
+		return noted(
 			screen,
 			'This row is a question of its own: it is not lifted but bought, or another room. See below.',
 		);
 	if (moves.length === 0 && row.name.kind === 'now' && plan.profile.planned === undefined)
-		return say(screen, 'As it stands nothing has to be planned: the walk measures it.');
+		return noted(screen, 'As it stands nothing has to be planned: the walk measures it.');
 	const planned = withPlan(plan, row, planTolerance(plan.bench, row.places));
 	const ids = moves.map(({id}) => id);
 	const isRead = (planned.tape ?? []).some(
@@ -99,7 +99,7 @@ function chosen(screen: PlanningScreen, world: World): AppScreen {
 	);
 	if (!isRead) {
 		const saved = world.files.save(screen.file, atStakeOut(planned), screen.mark);
-		if (!saved.ok) return say(screen, saved.text, 'no');
+		if (!saved.ok) return noted(screen, saved.text, 'no');
 		return openWalk(world, screen.file) ?? openHome(world);
 	}
 
@@ -109,7 +109,7 @@ function chosen(screen: PlanningScreen, world: World): AppScreen {
 		moved: ids,
 	});
 	const created = world.files.create(atStakeOut(next));
-	if (!created.ok) return say(screen, created.text, 'no');
+	if (!created.ok) return noted(screen, created.text, 'no');
 	return openWalk(world, created.file) ?? openHome(world);
 }
 
