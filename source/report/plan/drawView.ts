@@ -58,7 +58,7 @@ export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number)
 			const [fromX, fromY] = toDots(flatten(point.before, view));
 			canvas.line(x, y, fromX, fromY, trailPattern);
 			if (point.isPlanned)
-				for (const [dotX, dotY] of markOf({...point, isPlanned: false}, view, dotsPerMetre))
+				for (const [dotX, dotY] of markDots({...point, isPlanned: false}, view, dotsPerMetre))
 					canvas.dot(fromX + dotX, fromY + dotY);
 		}
 

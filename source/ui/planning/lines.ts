@@ -6,7 +6,7 @@ import {sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
 import type {Comparison} from '../../study/arrangement/judged.ts';
 import {nearestSpot} from '../../study/arrangement/spots.ts';
-import type {Line} from '../parts/lines.tsx';
+import type {ScreenLine} from '../parts/lines.tsx';
 import {type Planning, type PlanRow, rowMoves} from './planning.ts';
 import {measuresOf, shownRows} from './rows.ts';
 import {subLetter} from './scene.ts';
@@ -39,7 +39,7 @@ export function rowName(planning: Planning, row: PlanRow): string {
 }
 
 /** The ladder as lines, the chosen row marked; a window that follows the cursor. */
-export function ladderLines(planning: Planning, columns: number): Line[] {
+export function ladderLines(planning: Planning, columns: number): ScreenLine[] {
 	const rows = shownRows(planning);
 	const {moving, space} = planning;
 	const cursor = Math.min(planning.cursor, rows.length - 1);
@@ -86,7 +86,7 @@ export function ladderLines(planning: Planning, columns: number): Line[] {
 		...cells
 			.slice(from, from + mostRows)
 			.map(
-				(row, i): Line =>
+				(row, i): ScreenLine =>
 					from + i === cursor && !moving
 						? {text: ` › ${line(row)}`, style: 'value'}
 						: {text: `   ${line(row)}`},
@@ -96,7 +96,7 @@ export function ladderLines(planning: Planning, columns: number): Line[] {
 }
 
 /** The head: the room, how far a search is, and what was assumed, on one line each. */
-export function headLines(planning: Planning, columns: number): Line[] {
+export function headLines(planning: Planning, columns: number): ScreenLine[] {
 	const {profile, space, search} = planning;
 	const unit = profile.lengthUnit ?? 'm';
 	const {shape} = space.room;
@@ -129,12 +129,16 @@ export function headLines(planning: Planning, columns: number): Line[] {
 		...(searching === undefined ? [] : [{text: searching, style: 'value' as const}]),
 		...wrap(`Assumed: ${assumed.join(', ')}. r corrects any of it.`, columns, '  ')
 			.slice(0, searching === undefined ? 1 : 0)
-			.map((text): Line => ({text, style: 'quiet'})),
+			.map((text): ScreenLine => ({text, style: 'quiet'})),
 	];
 }
 
 /** Two columns of lines beside each other. */
-export function besideEach(left: readonly string[], right: readonly string[], leftCells: number): Line[] {
+export function besideEach(
+	left: readonly string[],
+	right: readonly string[],
+	leftCells: number,
+): ScreenLine[] {
 	return Array.from({length: Math.max(left.length, right.length)}, (_, i) => ({
 		text: `${fitCells(left[i] ?? '', leftCells)}  ${right[i] ?? ''}`,
 	}));

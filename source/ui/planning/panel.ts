@@ -3,14 +3,16 @@ import {formatLength} from '../../profile/units/length.ts';
 import {placeInTapeTerms} from '../../report/arrangement/placeText.ts';
 import {planPicture} from '../../report/arrangement/planPicture.ts';
 import {seatBars} from '../../report/arrangement/seatBars.ts';
-import {type ChartSeries, chartText, drawChart} from '../../report/chart.ts';
+import {drawChart} from '../../report/chart.ts';
+import type {ChartSeries} from '../../report/chartData.ts';
+import {chartText} from '../../report/chartText.ts';
 import {planText} from '../../report/plan.ts';
 import {remarkLines} from '../../report/remarks.ts';
 import {type Say, sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
 import type {LiveArrangement} from '../../study/arrangement/planBench.ts';
 import type {Vector} from '../../study/survey/vectors.ts';
-import type {Line} from '../parts/lines.tsx';
+import type {ScreenLine} from '../parts/lines.tsx';
 import {scrolled} from '../parts/scrolled.ts';
 import {addsText, besideEach, rowName} from './lines.ts';
 import {inHand} from './moving.ts';
@@ -33,10 +35,10 @@ const help = [
 ];
 
 /** What fills the lower part: the plan with the seats' bass beside it, the curve, the list of moves, the reasons or the help. */
-export function panelLines(planning: Planning, size: PanelSize): Line[] {
+export function panelLines(planning: Planning, size: PanelSize): ScreenLine[] {
 	const {view, from, profile} = planning;
 	const say = sayIn(profile, profile.lengthUnit ?? 'm');
-	const text = (lines: readonly string[]): Line[] => lines.map(one => ({text: one === '' ? ' ' : one}));
+	const text = (lines: readonly string[]): ScreenLine[] => lines.map(one => ({text: one === '' ? ' ' : one}));
 	const wrapped = (paragraphs: readonly string[]) => paragraphs.flatMap(one => wrap(one, size.columns, '  '));
 	switch (view) {
 		case 'curve':
@@ -60,7 +62,7 @@ function shownOf(planning: Planning): {
 	return planning.moving ?? rowAtCursor(planning);
 }
 
-function planPanel(planning: Planning, size: PanelSize, say: Say): Line[] {
+function planPanel(planning: Planning, size: PanelSize, say: Say): ScreenLine[] {
 	const {profile, space} = planning;
 	const unit = profile.lengthUnit ?? 'm';
 	const {places, live} = shownOf(planning);

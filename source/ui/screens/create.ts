@@ -4,7 +4,7 @@ import {draftRound, profileOf} from './draft.ts';
 import {openHome} from './home.ts';
 import {openWalk} from './openWalk.ts';
 import {openPlanning} from './planning.ts';
-import type {CreateScreen, AppScreen, World} from './screen.ts';
+import type {AppScreen, CreateScreen, World} from './screen.ts';
 
 /** One key in the questions before a profile exists; after the last one the profile is made and its walk opens. */
 export function pressCreate(screen: CreateScreen, press: Press, world: World): AppScreen {

@@ -8,7 +8,7 @@ import {openHistory} from './history.ts';
 import {bringBack, pressRename, takeOut} from './homeFiles.ts';
 import {openWalk} from './openWalk.ts';
 import {openPlanning} from './planning.ts';
-import type {HomeScreen, AppScreen, World} from './screen.ts';
+import type {AppScreen, HomeScreen, World} from './screen.ts';
 
 export {openHome} from './openHome.ts';
 

@@ -4,7 +4,7 @@ import {formatLength, readLength} from '../../profile/units/length.ts';
 import {roomBoundsMetres} from '../../study/room/shape.ts';
 import {shapeOf} from '../../study/room/shapeOf.ts';
 import {readCeiling, withSeatAt} from '../planning/roomWords.ts';
-import type {Prompt, Taken} from '../walk/prompt/prompt.ts';
+import type {Prompt, TakenAnswer} from '../walk/prompt/prompt.ts';
 import {takenFrom} from '../walk/prompt/taken.ts';
 
 /** The four answers that a first picture needs. */
@@ -41,7 +41,7 @@ function lengthPrompt(
 		isRequired: true,
 		values: metres === undefined ? [] : [formatLength(metres, lengthUnit)],
 		isAnswered: metres !== undefined,
-		take(subject, text): Taken<PlanDraft> {
+		take(subject, text): TakenAnswer<PlanDraft> {
 			const unit = subject.lengthUnit ?? typedUnit(text);
 			const read = readLength(text, unit);
 			const {least, most, beyond} = bounds(subject);

@@ -11,7 +11,7 @@ import {startNextRound} from '../walk/carry.ts';
 import {dayOf} from './day.ts';
 import {openHome} from './openHome.ts';
 import {openWalk} from './openWalk.ts';
-import type {PlanningScreen, AppScreen, World} from './screen.ts';
+import type {AppScreen, PlanningScreen, World} from './screen.ts';
 
 /** How long a slice of a search may take before keys are looked at, ms. */
 const sliceMs = 12;

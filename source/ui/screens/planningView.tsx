@@ -3,7 +3,7 @@ import {useMemo} from 'react';
 import {wrap} from '../../report/wrap.ts';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
-import {type Line, Lines} from '../parts/lines.tsx';
+import {Lines, type ScreenLine} from '../parts/lines.tsx';
 import {movingKeys, planKeymap} from '../planning/keymap.ts';
 import {headLines, ladderLines} from '../planning/lines.ts';
 import {movableThings} from '../planning/moving.ts';
@@ -26,7 +26,7 @@ export function PlanningView({screen, size}: {readonly screen: PlanningScreen; r
 		room < 3 && !isScreenReader
 			? [{text: '  The plan needs a larger window.', style: 'quiet' as const}]
 			: panelLines(plan, {columns, rows: room, isScreenReader});
-	const lines: Line[] = [...head, {text: ' '}, ...(isScreenReader ? panel : panel.slice(0, room))];
+	const lines: ScreenLine[] = [...head, {text: ' '}, ...(isScreenReader ? panel : panel.slice(0, room))];
 	return (
 		<Box flexDirection="column" width={columns}>
 			<Box height={isScreenReader ? undefined : Math.max(1, height - foot.length)} flexDirection="column">
@@ -40,16 +40,16 @@ export function PlanningView({screen, size}: {readonly screen: PlanningScreen; r
 	);
 }
 
-function footLines(plan: Planning, columns: number): Line[] {
+function footLines(plan: Planning, columns: number): ScreenLine[] {
 	const {notes, typing, moving} = plan;
 	const said = notes.flatMap(({kind, text}) =>
 		wrap(kind === 'no' ? `! ${text}` : text, columns, '  ').map(
-			(line): Line => ({text: line, ...(kind === 'no' && {style: 'trouble' as const})}),
+			(line): ScreenLine => ({text: line, ...(kind === 'no' && {style: 'trouble' as const})}),
 		),
 	);
 	if (typing)
 		return [
-			...wrap(asked(plan), columns, '  ').map((text): Line => ({text, style: 'quiet'})),
+			...wrap(asked(plan), columns, '  ').map((text): ScreenLine => ({text, style: 'quiet'})),
 			...said.slice(0, 4),
 			{text: `  ▸ ${typing.text}▏`, style: 'value'},
 		];
