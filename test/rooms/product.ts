@@ -5,6 +5,7 @@ import {blend} from '../../source/study/calibration/blend/blend.ts';
 import {blendInputs} from '../../source/study/calibration/blend/blendInputs.ts';
 import type {BlendWay} from '../../source/study/calibration/blend/odds.ts';
 import type {BlendStep} from '../../source/study/calibration/blend/steps.ts';
+import {judgedRound} from '../../source/study/calibration/proof/judgedRound.ts';
 import {proofPlan} from '../../source/study/calibration/proof/plan.ts';
 import {prove} from '../../source/study/calibration/proof/prove.ts';
 import {solve} from '../../source/study/calibration/solve.ts';
@@ -216,45 +217,27 @@ export function askedForProof(profile: Profile): {readonly asked: Asked[]; reado
 		asked: proofPlan(profile)
 			.filter(({taken}) => taken === 0)
 			.map(made),
-		again: prove(profile)
+		again: judgedRound(profile)
 			.readings.filter(({verdict}) => (verdict as string) === 'again')
 			.map(made),
 	};
 }
 
 /** What the proof says in the end. */
-export type Proven = {
-	readonly verdict: 'met' | 'missed' | 'open';
-	/** Explanations in their order: whom they name, and whether any is called certain. */
-	readonly named: ReadonlyArray<{
-		readonly about: readonly string[];
-		readonly kind: string;
-		readonly isCertain: boolean;
-	}>;
-	readonly rows: ReadonlyArray<{
-		readonly key: string;
-		readonly residualDb: number;
-		readonly sigmaDb: number;
-		readonly verdict: string;
-	}>;
-};
+export type Verdict = 'met' | 'missed' | 'open';
 
-export function proofOf(profile: Profile): Proven {
-	const result = prove(profile);
-	return {
-		verdict: result.verdict === 'missed' ? 'missed' : result.verdict === 'met' ? 'met' : 'open',
-		named: result.findings.flatMap(({explanations}) =>
-			explanations
-				.slice(0, 1)
-				.flatMap(({mistakes, trust}) =>
-					mistakes.map(({about, code}) => ({about, kind: code, isCertain: trust === 'certain'})),
-				),
-		),
-		rows: result.readings.map(({key, residual, sigma, verdict}) => ({
-			key,
-			residualDb: residual,
-			sigmaDb: sigma,
-			verdict,
-		})),
-	};
+export function verdictOf(profile: Profile): {readonly verdict: Verdict} {
+	const {verdict} = judgedRound(profile);
+	return {verdict: verdict === 'none' ? 'open' : verdict};
+}
+
+/** The first explanation of each finding: whom it names, and whether it is called certain. */
+export function namedBy(
+	profile: Profile,
+): ReadonlyArray<{readonly about: readonly string[]; readonly isCertain: boolean}> {
+	return prove(profile).findings.flatMap(({explanations}) =>
+		explanations
+			.slice(0, 1)
+			.flatMap(({mistakes, trust}) => mistakes.map(({about}) => ({about, isCertain: trust === 'certain'}))),
+	);
 }

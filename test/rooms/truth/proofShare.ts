@@ -37,17 +37,19 @@ export function proofLines(all: readonly ProofRun[]): string[] {
 	const rows = standings.flatMap(standing => {
 		const runs = all.filter(run => run.standing === standing);
 		if (runs.length === 0) return [];
-		const of = (holds: (run: ProofRun) => boolean, name: string) => [
+		const of = (holds: (run: ProofRun) => boolean, name: string, among = runs) => [
 			`${standing}: ${name}`,
-			...columns.map(([, isIn]) => percentText(shareOf(runs.filter(isIn), holds))),
+			...columns.map(([, isIn]) => percentText(shareOf(among.filter(isIn), holds))),
 		];
+		const named = runs.filter(({naming}) => naming);
 		return [
 			[`${standing}: runs`, ...columns.map(([, isIn]) => `${runs.filter(isIn).length}`)],
 			of(isFound, 'missed'),
 			of(({verdict}) => verdict === 'open', 'open'),
-			of(({isRightNamed}) => isRightNamed, 'right one named'),
-			of(({isInnocentNamed}) => isInnocentNamed, 'innocent named'),
-			of(({isCertainButWrong}) => isCertainButWrong, 'certain but wrong'),
+			[`${standing}: runs with causes`, ...columns.map(([, isIn]) => `${named.filter(isIn).length}`)],
+			of(({naming}) => naming!.isRightNamed, 'right one named', named),
+			of(({naming}) => naming!.isInnocentNamed, 'innocent named', named),
+			of(({naming}) => naming!.isCertainButWrong, 'certain but wrong', named),
 		];
 	});
 	return ['Proof: share of rounds', ...table([['', ...columns.map(([name]) => name)], ...rows])];
@@ -106,8 +108,8 @@ export function proofBars(all: readonly ProofRun[]): Bar[] {
 		{
 			what: 'proof, 12 cm: the wrong channel called certain',
 			share: shareOf(
-				slipped(() => true),
-				run => run.isCertainButWrong,
+				slipped(({naming}) => naming !== undefined),
+				({naming}) => naming!.isCertainButWrong,
 			),
 			atMost: 2,
 		},

@@ -37,8 +37,11 @@ const levelRooms = 40;
 const crossoverRooms = 65;
 /** Rooms in which seven slips a kit are enough rounds of each. */
 const proofRooms = 130;
-/** A proof at the very spot after a slip asks for no bar: every so many rooms it is tried all the same. */
-const spotEvery = 4;
+/**
+A proof at the very spot after a slip asks for no bar, and the search for causes takes most of the time: every so many
+rooms they are tried all the same.
+*/
+const everyRooms = 5;
 
 export function emptyTruth(): Truth {
 	return {blend: [], search: [], proof: [], tape: [], levels: [], crossovers: []};
@@ -66,9 +69,12 @@ export function* tryRooms(options: TruthOptions, truth: Truth): Generator<number
 				const round = roundIn(world);
 				truth.blend.push(blendRun(round));
 				if (isProved) {
-					const everywhere: Standing[] = place % spotEvery === 0 ? ['spot', '12 cm'] : ['12 cm'];
+					const isWhole = place % everyRooms === 0;
+					const everywhere: Standing[] = isWhole ? ['spot', '12 cm'] : ['12 cm'];
 					const slipsAt = isAsked('proof') ? everywhere : [];
-					truth.proof.push(...allProofs(round, slipsAt).map(proof => proofRun(world.seed, kit, proof)));
+					truth.proof.push(
+						...allProofs(round, slipsAt, isWhole).map(proof => proofRun(world.seed, kit, proof)),
+					);
 				}
 			}
 

@@ -1,5 +1,5 @@
 import type {ChannelId, MeterReading, Profile} from '../../../../source/profile/types.ts';
-import {prove} from '../../../../source/study/calibration/proof/prove.ts';
+import {judgedRound} from '../../../../source/study/calibration/proof/judgedRound.ts';
 
 /** Seeded uniform numbers, 0 ≤ u < 1. @see Steele and Vigna, splitmix-like mixing; known as mulberry32, public domain. */
 export function uniform(seed: number): () => number {
@@ -104,7 +104,7 @@ export function simulate(
 	const first = sources.flatMap(source => Array.from({length: room.repeats}, () => read('first', source)));
 	let profile = profileOf(room, [...first, ...sources.map(source => read('proof', source))]);
 	for (let look = 1; look < mostLooks; look++) {
-		const again = prove(profile).readings.filter(({verdict}) => verdict === 'again');
+		const again = judgedRound(profile).readings.filter(({verdict}) => verdict === 'again');
 		if (again.length === 0) break;
 		profile = {
 			...profile,
