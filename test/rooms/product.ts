@@ -1,6 +1,6 @@
 import {newProfile} from '../../source/profile/generic/newProfile.ts';
 import {usualMainsBand, usualSubBand} from '../../source/profile/practice.ts';
-import type {MeterReading, Profile, SettingsSet} from '../../source/profile/types.ts';
+import type {MeterReading, Profile, RecordedResponse, SettingsSet} from '../../source/profile/types.ts';
 import {blend} from '../../source/study/calibration/blend/blend.ts';
 import {blendInputs} from '../../source/study/calibration/blend/blendInputs.ts';
 import type {BlendWay} from '../../source/study/calibration/blend/odds.ts';
@@ -10,8 +10,13 @@ import {proofPlan} from '../../source/study/calibration/proof/plan.ts';
 import {prove} from '../../source/study/calibration/proof/prove.ts';
 import {solve} from '../../source/study/calibration/solve.ts';
 import {toSettingsSet} from '../../source/study/calibration/toSettingsSet.ts';
+import {keptPoints} from '../../source/study/hearing/keepRound.ts';
+import {profileBlend} from '../../source/study/hearing/profileBlend.ts';
+import {responseFrequencies} from '../../source/study/hearing/responses.ts';
+import {withRound} from '../../source/study/hearing/takeRound.ts';
 import {meterSigmaDb, type Sounded} from './instruments.ts';
 import {weightingC} from './physics/filters.ts';
+import type {Spectrum} from './physics/spectrum.ts';
 import {mainIds, type SourceId, subIds} from './places.ts';
 import {isMainId, isSubId, outputOf, type Playing} from './sound.ts';
 import type {World} from './world.ts';
@@ -240,4 +245,62 @@ export function namedBy(
 			.slice(0, 1)
 			.flatMap(({mistakes, trust}) => mistakes.map(({about}) => ({about, isCertain: trust === 'certain'}))),
 	);
+}
+
+/** A front as a recording tells it: everything that sounds, its speaker and each sub alone, on `responseGrid`. */
+export type RecordedPart = {
+	readonly channel: string;
+	readonly all: Spectrum;
+	readonly main?: Spectrum;
+	readonly subs?: Readonly<Record<string, Spectrum>>;
+	readonly crossoverHertz?: number;
+	/** In the middle of the band, dB. */
+	readonly levelDb: number;
+};
+
+/** Frequencies of kept responses from 15 to 300 Hz; what lies below is taken as it is there. */
+export function responseGrid(): Float64Array {
+	return responseFrequencies()
+		.filter(hertz => hertz <= 300)
+		.map(hertz => Math.max(15, hertz));
+}
+
+/** A profile with a recording of these fronts taken into it, as the walk takes one. */
+export function recordedInto(
+	profile: Profile,
+	parts: readonly RecordedPart[],
+	inForce: string,
+	number: number,
+): Profile {
+	const recording = `r${number}`;
+	const common = {seat: 'seat1', recording, round: 'first', sha256: ''} as const;
+	const points = ({re, im}: Spectrum) => keptPoints({real: re, imaginary: im}, 300)!;
+	const taken = {
+		recordings: [
+			{
+				id: recording,
+				file: `${recording}.wav`,
+				sha256: recording,
+				atSeconds: 0,
+				seat: 'seat1',
+				round: 'first' as const,
+				inForce,
+				clockPpm: 0,
+			},
+		],
+		responses: parts.flatMap(({channel, all, main, subs, levelDb, crossoverHertz}): RecordedResponse[] => [
+			{source: channel, part: 'all', ...common, levelDb, points: points(all)},
+			...(main ? [{source: channel, part: 'main' as const, ...common, points: points(main)}] : []),
+			...Object.entries(subs ?? {}).map(
+				([sub, own]): RecordedResponse => ({
+					source: sub,
+					part: 'subs',
+					...common,
+					crossoverHertz,
+					points: points(own),
+				}),
+			),
+		]),
+	};
+	return withRound(profile, taken, profileBlend(withRound(profile, taken)));
 }

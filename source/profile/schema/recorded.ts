@@ -79,6 +79,9 @@ export const response = z.looseObject({
 		.describe(
 			'What of it: everything, the main speaker without subs, or the subs without it. Everything where not given.',
 		),
+	crossoverHertz: hertz
+		.optional()
+		.describe('Crossover of the channels whose subs these are, hertz; any where not given.'),
 	recording: z
 		.string()
 		.max(60)

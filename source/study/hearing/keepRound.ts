@@ -128,16 +128,19 @@ export function keptRound(
 					points: keptPoints(response, upToHertz),
 				}),
 			);
-		const subs = [...apart.groups].map(([group, {mean, scatterDb}]): KeptResponse => {
-			const ids = groups.find(each => each.id === group)!.subs;
-			return {
-				source: ids.length === 1 ? ids[0]! : [...ids],
-				part: 'subs',
-				...common,
-				...(Number.isFinite(scatterDb) && {scatterDb: rounded(10 ** (scatterDb / 20) * 8.686, 0.001)}),
-				points: keptPoints(mean, upToHertz),
-			};
-		});
+		const subs = [...apart.groups].flatMap(([group, found]) =>
+			found.map(({mean, scatterDb, crossoverHertz}): KeptResponse => {
+				const ids = groups.find(each => each.id === group)!.subs;
+				return {
+					source: ids.length === 1 ? ids[0]! : [...ids],
+					part: 'subs',
+					...common,
+					...(crossoverHertz !== undefined && {crossoverHertz}),
+					...(Number.isFinite(scatterDb) && {scatterDb: rounded(10 ** (scatterDb / 20) * 8.686, 0.001)}),
+					points: keptPoints(mean, upToHertz),
+				};
+			}),
+		);
 		return [...own, ...mains, ...subs];
 	});
 	return {recordings, responses};

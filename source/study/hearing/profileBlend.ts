@@ -1,9 +1,9 @@
 import {control, onGrid, receiverOf, timingControl} from '../../profile/ask/boxes.ts';
-import {effectOf, lineOf, orElse, receiverDelayMs} from '../../profile/ask/lines.ts';
+import {mainChannels, receiverDelayMs} from '../../profile/ask/lines.ts';
 import {type SetInForce, settingsInForce, standingSettings} from '../../profile/ask/settings.ts';
-import {usualCrossoverHertz} from '../../profile/practice.ts';
 import type {Profile, RecordedResponse} from '../../profile/types.ts';
 import {type BlendFront, type BlendGroup, type RecordedBlend, recordedBlend} from './apart/recordedBlend.ts';
+import {crossoverUnder} from './crossoverOf.ts';
 import {responseOfPoints} from './keepRound.ts';
 import {responseFrequencies} from './responses.ts';
 import {type SubGroup, subGroups} from './visit.ts';
@@ -53,17 +53,18 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 		JSON.stringify(recordingOf(each)?.inForce) === JSON.stringify(latest.inForce);
 	const fronts: BlendFront[] = [];
 	for (const main of newestOf(mains.filter(sameSet))) {
+		const crossover = crossoverUnder(profile, set, main.source as string);
+		// A front with another crossover gets another share of the subs.
 		const subs = groups.map(group =>
 			kept.findLast(
 				each =>
 					each.part === 'subs' &&
 					each.recording === main.recording &&
-					[each.source].flat().join('+') === group.subs.join('+'),
+					[each.source].flat().join('+') === group.subs.join('+') &&
+					(each.crossoverHertz === undefined || each.crossoverHertz === crossover),
 			),
 		);
-		const effect = effectOf(profile, set, lineOf(profile, main.source as string));
-		const crossover = orElse(effect.crossoverHertz, usualCrossoverHertz);
-		if (subs.some(each => !each) || crossover === 'full') continue;
+		if (subs.some(each => !each) || crossover === undefined) continue;
 		fronts.push({
 			channel: main.source as string,
 			seat: main.seat,
@@ -77,7 +78,8 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 	if (fronts.length === 0 || fronts.every(({weight}) => weight === 0)) return undefined;
 	const reachMs = (1000 * reachPeriods) / Math.min(...fronts.map(({crossoverHertz}) => crossoverHertz));
 	// A sub without a switch for it is turned by exchanging its leads.
-	const boxes = groups.map(group => ({...boxOf(profile, group, set, reachMs), canTurn: true}));
+	const earlierMs = Math.min(reachMs, mainsRoomMs(profile, set));
+	const boxes = groups.map(group => ({...boxOf(profile, group, set, reachMs, earlierMs), canTurn: true}));
 	const best = recordedBlend(fronts, boxes, responseFrequencies());
 	return {
 		...best,
@@ -86,7 +88,7 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 		on: typeof latest.inForce === 'string' ? latest.inForce : undefined,
 		groups: groups.map(({subs, box, at}, index) => {
 			const {addedMs, isTurned} = best.changes[index]!;
-			const {standingMs, entryOf, entry} = boxes[index]!;
+			const {standingMs, entryOf, entry, isWithin} = boxes[index]!;
 			return {
 				subs,
 				box,
@@ -94,7 +96,11 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 				addedMs,
 				isTurned,
 				entry,
-				...(standingMs !== undefined && {from: entryOf(standingMs), to: entryOf(standingMs + addedMs)}),
+				...(standingMs !== undefined &&
+					isWithin(standingMs + addedMs) && {
+						from: entryOf(standingMs),
+						to: entryOf(standingMs + addedMs),
+					}),
 			};
 		}),
 	};
@@ -122,16 +128,26 @@ function newestOf(responses: readonly RecordedResponse[]): RecordedResponse[] {
 	return [...new Map(responses.map(each => [`${String(each.source)} ${each.seat}`, each])).values()];
 }
 
+/** How much later the receiver can still make every speaker, ms. */
+function mainsRoomMs(profile: Profile, set: SetInForce | undefined): number {
+	const {maximum} = timingControl(receiverOf(profile).receiver).delay;
+	const standing = mainChannels(profile).map(({id}) => receiverDelayMs(profile, set, id));
+	return Math.max(0, Math.min(...standing.map(ms => (ms === undefined ? 0 : maximum - ms))));
+}
+
 /** A group's box: whole steps that it can add to what stands, within reach, and how it shows them. */
 function boxOf(
 	profile: Profile,
 	{box, at}: SubGroup,
 	set: SetInForce | undefined,
 	reachMs: number,
+	earlierMs: number,
 ): Omit<BlendGroup, 'canTurn'> & {
 	readonly standingMs: number | undefined;
 	readonly entry: 'delay' | 'distance';
 	readonly entryOf: (delayMs: number) => number;
+	/** Whether the box itself can delay by so much. */
+	readonly isWithin: (delayMs: number) => boolean;
 } {
 	const processor = profile.bassProcessor;
 	const isProcessor = box === 'processor' && processor !== undefined;
@@ -145,13 +161,15 @@ function boxOf(
 		: receiverDelayMs(profile, set, at);
 	// Where nobody says what stands, every step within reach may be there.
 	const standing = standingMs ?? (minimum + maximum) / 2;
-	const low = Math.ceil((Math.max(-reachMs, minimum - standing) - 1e-9) / step);
+	// Earlier than its box can, by so much as all speakers can be later.
+	const low = Math.ceil((Math.max(-reachMs, minimum - standing - earlierMs) - 1e-9) / step);
 	const high = Math.floor((Math.min(reachMs, maximum - standing) + 1e-9) / step);
 	const steps = Array.from({length: Math.max(0, high - low + 1)}, (_, index) => (low + index) * step);
 	return {
 		addableMs: steps.includes(0) ? steps : [0, ...steps],
 		standingMs,
 		entry: isProcessor ? 'delay' : timing.kind,
+		isWithin: delayMs => delayMs >= minimum - 1e-9 && delayMs <= maximum + 1e-9,
 		entryOf: delayMs => (isProcessor ? onGrid(own, delayMs) : timing.toEntry(delayMs)),
 	};
 }

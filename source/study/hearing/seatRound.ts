@@ -56,12 +56,14 @@ Seats are taken in their order, one a spot of the microphone. At the first as it
 in turn; the next seat takes the changes back, so that as it stands comes last. A playing that something spoils is spare.
 
 @param names - What a person said of single playings; it stands above what is read from the sound.
+@param crossoverOf - Of a main channel in the settings in force, hertz.
 */
 export function seatRounds(
 	playings: readonly HeardPlaying[],
 	seats: readonly string[],
 	groups: readonly SubGroup[],
 	names: PlayingNames = {},
+	crossoverOf: (channel: string) => number | undefined = () => undefined,
 ): {readonly rows: PlayingRow[]; readonly rounds: SeatRound[]} {
 	const numbered = playings.map(
 		(playing, index): NumberedPlaying => ({index, playing, name: names[index] ?? {}}),
@@ -99,7 +101,7 @@ export function seatRounds(
 			...playing,
 			lines: playing.lines.filter(({channel}) => !spoiled.has(channel)),
 		}));
-		const apart = changes.length > 0 ? separate(sound, changes) : undefined;
+		const apart = changes.length > 0 ? separate(sound, changes, crossoverOf) : undefined;
 		rounds.push({seat, base, groups: changes.length > 0 ? groups : [], ...(apart && {apart})});
 	}
 

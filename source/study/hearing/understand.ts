@@ -4,6 +4,7 @@ import {finding} from '../../profile/finding.ts';
 import type {Profile, Recording} from '../../profile/types.ts';
 import {speedOfSound} from '../../science/acoustics/air.ts';
 import {againstTape, type HeardOffers} from './againstTape.ts';
+import {crossoverUnder} from './crossoverOf.ts';
 import {expectedLines} from './expected.ts';
 import type {HearingFinding} from './facts.ts';
 import type {HeardPlaying} from './heardPlaying.ts';
@@ -56,13 +57,14 @@ export function understand(
 	ask: HearingAsk,
 ): Understood {
 	const playings = heard.map(({playing}) => playing);
+	const inForce = standingSettings(profile);
 	const {rows, rounds} = seatRounds(
 		playings,
 		ask.seats ?? seatsInOrder(profile),
 		subGroups(profile),
 		ask.names,
+		channel => crossoverUnder(profile, inForce, channel),
 	);
-	const inForce = standingSettings(profile);
 	const speed = speedOfSound(profile.air).metresPerSecond;
 	// Distances are those of the reference seat: only there arrivals can be held against them.
 	const reference = rounds.find(({seat}) => seat === referenceSeat(profile).id);

@@ -81,7 +81,7 @@ test('mains and both subs come apart within −40 dB of the truth, 40 to 160 Hz'
 		expect(errorDb(mains.get(channel)!, truth({...base, subs: []}, channel, 40, 160))).toBeLessThan(-40);
 	for (const sub of ['sub1', 'sub2'])
 		expect(
-			errorDb(groups.get(sub)!.mean, truth({...base, subs: [sub], gainDb: silent}, 'FL', 40, 160)),
+			errorDb(groups.get(sub)![0]!.mean, truth({...base, subs: [sub], gainDb: silent}, 'FL', 40, 160)),
 		).toBeLessThan(-40);
 	// A channel's whole sweep is not its main speaker: taken for it, the error is as large as the speaker itself.
 	const whole = stands.lines.find(({channel}) => channel === 'FL')!.response;
@@ -104,7 +104,7 @@ test('the blend by complex sums is one that the simulated room confirms, front b
 			weight: 1,
 			crossoverHertz: 80,
 			main: mains.get(channel)!,
-			groups: ['sub1', 'sub2'].map(sub => groups.get(sub)!.mean),
+			groups: ['sub1', 'sub2'].map(sub => groups.get(sub)![0]!.mean),
 		})),
 		[
 			{addableMs: steps, canTurn: true},

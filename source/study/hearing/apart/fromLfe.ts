@@ -53,7 +53,7 @@ export function separateByLfe(
 	if (!together) return undefined;
 	return {
 		mains,
-		groups: new Map([['subs', {mean: together, scatterDb: Number.NaN}]]),
+		groups: new Map([['subs', [{mean: together, scatterDb: Number.NaN}]]]),
 		agreement: {worstDb, worstMs, isGood: worstDb <= mostDb && worstMs <= mostMs},
 	};
 }

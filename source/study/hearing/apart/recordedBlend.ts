@@ -41,7 +41,7 @@ const leastGainDb = 0.3;
 The change of delay and polarity with which mains and subs add up most from half to twice the crossover, over all recorded
 fronts and seats, by complex sums; no single front may lose.
 
-One group is searched step by step; several by turns from every start, each group in the steps of its box.
+Groups are searched by turns from many starts, coarsely first, each in the steps of its box.
 
 @param frequenciesHz - Shape (n), of all responses.
 @returns The change, all zero where nothing gains 0.3 dB.
@@ -70,29 +70,42 @@ export function recordedBlend(
 		const score = mean(levels);
 		if (score > best.score + 1e-9) best = {changes, score};
 	};
-	const withGroup = (changes: typeof none, at: number) => {
+	const withGroup = (changes: typeof none, at: number, indexes: Iterable<number>) => {
 		const {addableMs, canTurn} = groups[at]!;
-		for (const isTurned of canTurn ? [false, true] : [false])
-			for (const addedMs of addableMs)
-				tryOut(changes.map((change, index) => (index === at ? {addedMs, isTurned} : change)));
+		const now = changes[at]!;
+		for (const index of indexes)
+			for (const isTurned of canTurn ? [now.isTurned, !now.isTurned] : [false])
+				tryOut(
+					changes.map((change, each) => (each === at ? {addedMs: addableMs[index]!, isTurned} : change)),
+				);
 	};
-	if (groups.length === 1) withGroup(none, 0);
-	else {
-		// All together first, then each pair of a coarse delay and polarity of one group as a start for the others.
-		const step = Math.max(1, Math.floor(groups[0]!.addableMs.length / 24));
+	// A coarse look at all, then the steps about the best; with steps of a hundredth of a millisecond all would take seconds.
+	const strides = groups.map(({addableMs}) => strideOf(addableMs));
+	const coarse = groups.map(({addableMs}, at) => everyNth(addableMs.length, strides[at]!));
+	withGroup(none, 0, coarse[0]!);
+	if (groups.length > 1)
+		// Each pair of a delay and polarity of one group is a start for the others.
 		for (const isTurned of groups[0]!.canTurn ? [false, true] : [false])
-			for (let index = 0; index < groups[0]!.addableMs.length; index += step) {
+			for (const index of everyNth(
+				groups[0]!.addableMs.length,
+				Math.floor(groups[0]!.addableMs.length / 24),
+			)) {
 				const start = none.map((change, at) =>
 					at === 0 ? {addedMs: groups[0]!.addableMs[index]!, isTurned} : change,
 				);
-				for (let at = 1; at < groups.length; at += 1) withGroup(start, at);
+				for (let at = 1; at < groups.length; at += 1) withGroup(start, at, coarse[at]!);
 			}
 
-		for (let round = 0; round < 3; round += 1) {
-			const before = best.score;
-			for (let at = 0; at < groups.length; at += 1) withGroup(best.changes, at);
-			if (best.score - before < 1e-6) break;
+	for (let round = 0; round < 4; round += 1) {
+		const before = best.score;
+		for (let at = 0; at < groups.length; at += 1) {
+			withGroup(best.changes, at, coarse[at]!);
+			const {addableMs} = groups[at]!;
+			const place = addableMs.indexOf(best.changes[at]!.addedMs);
+			withGroup(best.changes, at, about(place, strides[at]!, addableMs.length));
 		}
+
+		if (best.score - before < 1e-6) break;
 	}
 
 	const changes = best.score - mean(now) < leastGainDb ? none : best.changes;
@@ -108,6 +121,22 @@ export function recordedBlend(
 			lossNowDb: perfect[index]! - now[index]!,
 		})),
 	};
+}
+
+/** Steps between two looks: so many as make a twentieth of a period at 160 Hz. */
+function strideOf(addableMs: readonly number[]): number {
+	const step = addableMs.length > 1 ? Math.abs(addableMs[1]! - addableMs[0]!) : 1;
+	return Math.max(1, Math.floor(0.3 / step));
+}
+
+function everyNth(count: number, stride: number): number[] {
+	const step = Math.max(1, stride);
+	return Array.from({length: Math.ceil(count / step)}, (_, index) => index * step);
+}
+
+function about(place: number, reach: number, count: number): number[] {
+	const first = Math.max(0, place - reach);
+	return Array.from({length: Math.min(count, place + reach + 1) - first}, (_, index) => first + index);
 }
 
 type PreparedFront = BlendFront & {readonly frequencies: Float64Array; readonly first: number};

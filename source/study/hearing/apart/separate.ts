@@ -13,12 +13,14 @@ export type StateChange =
 export type Separated = {
 	/** By main channel: its speaker without any sub. */
 	readonly mains: ReadonlyMap<string, HeardResponse>;
-	/** By group: its subs as they stand, through a main channel's low-pass. */
-	readonly groups: ReadonlyMap<string, SeparatedGroup>;
+	/** By group: its subs as they stand, through a main channel's low-pass; once for each crossover among the mains. */
+	readonly groups: ReadonlyMap<string, readonly SeparatedGroup[]>;
 };
 
 export type SeparatedGroup = {
-	/** Mean over the main channels. */
+	/** Of the mains that it comes from; absent where nobody said. */
+	readonly crossoverHertz?: number;
+	/** Mean over the main channels of that crossover. */
 	readonly mean: HeardResponse;
 	/** What single channels differ from it from 30 to 150 Hz, dB below it: their common crossover shows here. */
 	readonly scatterDb: number;
@@ -34,9 +36,14 @@ which is blind where ωτ is a whole turn. Each change is made to what stood in 
 
 @param playings - At one spot: as it stands, then one playing for each change.
 @param changes - One fewer than playings.
+@param crossoverOf - Of a main channel, hertz: only mains with one crossover get the same of a sub.
 @throws {RangeError} If the numbers do not fit.
 */
-export function separate(playings: readonly HeardPlaying[], changes: readonly StateChange[]): Separated {
+export function separate(
+	playings: readonly HeardPlaying[],
+	changes: readonly StateChange[],
+	crossoverOf: (channel: string) => number | undefined = () => undefined,
+): Separated {
 	if (playings.length !== changes.length + 1)
 		throw new RangeError(
 			`playings must be one more than the ${changes.length} changes, got ${playings.length}`,
@@ -45,7 +52,7 @@ export function separate(playings: readonly HeardPlaying[], changes: readonly St
 	const first = playings[0]!;
 	const shifts = playings.map(playing => shiftBetween(first, playing) ?? {ms: 0, db: 0});
 	const mains = new Map<string, HeardResponse>();
-	const found = new Map<string, HeardResponse[]>();
+	const found = new Map(changes.map(({group}) => [group, new Map<number | undefined, HeardResponse[]>()]));
 	for (const line of first.lines) {
 		if (line.isSub) continue;
 		const heard = playings.flatMap((playing, index) => {
@@ -57,7 +64,9 @@ export function separate(playings: readonly HeardPlaying[], changes: readonly St
 		for (const [index, change] of changes.entries()) {
 			const difference = combined(heard[index]!, 1, heard[index + 1]!, -1);
 			const group = groupOf(change, difference, frequencies);
-			found.set(change.group, [...(found.get(change.group) ?? []), group]);
+			const own = found.get(change.group)!;
+			const crossoverHertz = crossoverOf(line.channel);
+			own.set(crossoverHertz, [...(own.get(crossoverHertz) ?? []), group]);
 			rest = combined(rest, 1, group, -1);
 		}
 
@@ -66,7 +75,15 @@ export function separate(playings: readonly HeardPlaying[], changes: readonly St
 
 	return {
 		mains,
-		groups: new Map([...found].map(([group, each]) => [group, meanResponse(each, frequencies, band)])),
+		groups: new Map(
+			[...found].map(([group, each]) => [
+				group,
+				[...each].map(([crossoverHertz, responses]) => ({
+					...(crossoverHertz !== undefined && {crossoverHertz}),
+					...meanResponse(responses, frequencies, band),
+				})),
+			]),
+		),
 	};
 }
 
