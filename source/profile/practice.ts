@@ -222,3 +222,6 @@ export const leastCrossShare = 0.5;
 
 /** Nor for what is expected less than this above the background, dB: below it a reading says nothing (ISO 3744 stops at 6). */
 export const leastAboveBackgroundDb = 3;
+
+/** What the gains of fronts and centre must add up to for a blend to be kept, dB: less is within what two readings each can tell. */
+export const leastGainsDb = 0.8;

@@ -3,7 +3,7 @@ import type {Say} from './say.ts';
 
 const texts = {
 	'mid-width': "is drawn in the middle of the room's width",
-	'usual-distance': 'is drawn at a usual distance from the front wall',
+	'usual-distance': 'is drawn at a usual distance from the screen wall',
 	'usual-height': 'is drawn at a usual height',
 	'straight-ahead': 'is taken as straight ahead',
 	'usual-direction': 'is taken to stand in its usual direction',

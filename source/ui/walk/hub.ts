@@ -5,7 +5,7 @@ import type {Press} from '../keys/press.ts';
 import type {PageKeys, PagePress} from './page.ts';
 
 /** The page of a stop that also asks questions: it scrolls, and Enter goes where the stop goes on. */
-export type HubState = {readonly from: number};
+export type HubState = {readonly from: number; readonly isWhyShown?: boolean};
 
 type HubCommand = 'goOn' | 'up' | 'down' | 'questions';
 
@@ -64,6 +64,6 @@ export function pressHub(
 	}
 }
 
-function scrolledBy({from}: HubState, by: number): PagePress<HubState> {
-	return {kind: 'state', state: {from: Math.max(0, from + by)}};
+function scrolledBy(state: HubState, by: number): PagePress<HubState> {
+	return {kind: 'state', state: {...state, from: Math.max(0, state.from + by)}};
 }

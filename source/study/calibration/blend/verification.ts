@@ -1,9 +1,8 @@
+import {leastGainsDb} from '../../../profile/practice.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
 import type {NoiseReading} from './collect.ts';
 import {isSameOffset, type OffsetTolerances, type SubsOffset} from './offset.ts';
 
-/** What the gains of fronts and centre must add up to, dB: less is within what two readings each can tell. */
-const leastGainsDb = 0.8;
 /** Readings of each before and after. */
 export const readingsEach = 2;
 

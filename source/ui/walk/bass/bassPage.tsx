@@ -13,6 +13,7 @@ import {bassPrompts} from './bass.ts';
 import {blendOf} from './blendOf.ts';
 import {bassLines} from './lines.ts';
 import {afterRecording, canRecord, recordedOf} from './recorded.ts';
+import {bassWhyLines, hasReasons} from './why.ts';
 
 type Props = {
 	readonly profile: Profile;
@@ -23,7 +24,13 @@ type Props = {
 
 const Bass = memo(function Bass({profile, state, columns, height}: Props) {
 	const isPlain = useIsScreenReaderEnabled();
-	const lines = useMemo(() => bassLines(profile, columns, isPlain), [profile, columns, isPlain]);
+	const lines = useMemo(
+		() => [
+			...(state.isWhyShown ? bassWhyLines(profile, columns) : []),
+			...bassLines(profile, columns, isPlain),
+		],
+		[profile, columns, isPlain, state.isWhyShown],
+	);
 	return <Lines columns={columns} lines={isPlain ? lines : scrolled(lines, state.from, height)} />;
 });
 
@@ -44,6 +51,9 @@ export function bassPlan(profile: Profile): HubPlan {
 }
 
 type BassCommand = 'record' | 'meter';
+const whyKeymap: ReadonlyArray<Binding<'why', 'told'>> = [
+	{presses: ['w'], command: 'why', modes: ['told'], shown: ['w', 'why']},
+];
 /** `choose`: nothing is begun; `verify`: a recording is due; `begun`: Enter goes on with what was begun. */
 type BassMode = 'choose' | 'verify' | 'begun';
 
@@ -62,6 +72,8 @@ function bassMode(profile: Profile): BassMode | undefined {
 }
 
 function pressBass(profile: Profile, state: HubState, press: Press): PagePress<HubState> {
+	if (commandOf(whyKeymap, 'told', press) && hasReasons(profile))
+		return {kind: 'state', state: {from: 0, isWhyShown: !state.isWhyShown}};
 	const mode = bassMode(profile);
 	switch (mode && commandOf(keymap, mode, press)) {
 		case 'record':
@@ -75,8 +87,9 @@ function pressBass(profile: Profile, state: HubState, press: Press): PagePress<H
 
 function keysOf(profile: Profile): PageKeys {
 	const mode = bassMode(profile);
-	if (!mode) return hubKeys;
-	const own = footerOf(keymap, mode);
+	const why = hasReasons(profile) ? footerOf(whyKeymap, 'told') : [];
+	if (!mode) return [...hubKeys, ...why];
+	const own = [...footerOf(keymap, mode), ...why];
 	return [...own, ...hubKeys.filter(([key]) => own.every(([other]) => other !== key))];
 }
 

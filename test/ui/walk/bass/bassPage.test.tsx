@@ -86,3 +86,25 @@ test.each([40, 60, 80, 120, 160])('the page keeps to its size at %i columns', co
 		}
 	}
 });
+
+test('one key tells in a few lines how the advice came about, and takes it away again', () => {
+	const some = read(9);
+	const world = {decidedAt: '2026-04-18T10:00:00Z', walk: factsOf(some)};
+	const start = bassPage.start(some);
+	const told = bassPage.press(some, start, {key: 'character', text: 'w'}, world);
+	if (told.kind !== 'state') throw new Error('w shows nothing.');
+	const text = renderToString(
+		<Box>
+			{bassPage.view({profile: some, state: told.state, columns: 80, height: 24, walk: factsOf(some)})}
+		</Box>,
+		{columns: 80},
+	).replaceAll(/\s+/g, ' ');
+	expect(text).toMatch(
+		/receiver, .*: delay 8\.0 ms to \d\.\d ms .*tones of \d fronts were read at three delays/,
+	);
+	expect(text).toMatch(/The loudest mean is the one to try\. \+\d\.\d dB expected/);
+	expect(bassPage.press(some, told.state, {key: 'character', text: 'w'}, world)).toMatchObject({
+		state: {isWhyShown: false},
+	});
+	expect(bassPage.press(bassProfile(), start, {key: 'character', text: 'w'}, world)).toEqual({kind: 'none'});
+});
