@@ -1,6 +1,7 @@
 import type {SheetContent} from './content.ts';
 import {escapeMarkup} from './escape.ts';
-import {planSvg, type SvgPlan} from './planSvg.ts';
+import {type PageAmount, pageFit} from './pageFit.ts';
+import {planShape, planSvg, type SvgPlan} from './planSvg.ts';
 import {sheetStyle} from './style.ts';
 import {type SheetTable, sheetTables} from './tables.ts';
 
@@ -23,48 +24,72 @@ function cableList(cables: SheetContent['cables']): string {
 		const details = [`${from} to ${to}`, length, conductor].filter(Boolean).join(', ');
 		return `<li><b>${escapeMarkup(label)}</b> ${escapeMarkup(details)}</li>`;
 	});
-	return items.length === 0 ? '' : `<h2>Cables</h2><ul class="cables">${items.join('')}</ul>`;
+	return items.length === 0 ? '' : `<div><h2>Cables</h2><ul class="cables">${items.join('')}</ul></div>`;
 }
 
-/** Rows that one page holds in large and in middling letters, counted on A4 and Letter in print. */
-const fewRows = 26;
-const manyRows = 36;
+const longestWord = (text: string) => Math.max(...text.split(' ').map(word => word.length));
+
+/** How much there is to print, as `pageFit` counts it. */
+function amountOf(
+	content: SheetContent,
+	tables: readonly SheetTable[],
+	plan: SvgPlan | undefined,
+): PageAmount {
+	const dial = tables.filter(({id}) => id === 'receiver' || id === 'processor');
+	// A column is as wide as its longest cell or a word of its head, and a blank.
+	const cellsOf = ({heads, rows}: SheetTable) =>
+		heads.reduce(
+			(sum, head, column) => sum + 1 + Math.max(longestWord(head), ...rows.map(row => row[column]!.length)),
+			0,
+		);
+	return {
+		dialRows: dial.reduce((sum, {rows}) => sum + rows.length + 1.8, 0),
+		dialCells: Math.max(0, ...dial.map(cellsOf)),
+		dialLines: content.afterDialling.length,
+		places: content.places.length,
+		placesCells: Math.max(0, ...tables.filter(({id}) => id === 'places').map(cellsOf)),
+		cables: content.cables.length,
+		warnings: content.warnings.length,
+		...(plan && {planShape: planShape(plan)}),
+	};
+}
+
+const figures = (value: number) => String(Number(value.toFixed(2)));
 
 /**
 The page for the cabinet door as one HTML file: no script, nothing fetched, the floor plan drawn inline to scale;
-made to print in black and white on one A4 or Letter page.
+made to print in black and white on one A4 or Letter page and to fill it, what is typed into boxes the largest.
 
 @param plan - The floor plan; absent where the tape has not told where things stand.
 */
 export function sheetHtml(content: SheetContent, plan?: SvgPlan): string {
 	const tables = sheetTables(content);
-	const rowCount = tables.reduce((sum, {rows}) => sum + rows.length, 0);
-	const density = rowCount > manyRows ? 'dense' : rowCount > fewRows ? 'close' : 'wide';
+	const {dialPt, smallPt, planMm} = pageFit(amountOf(content, tables, plan));
 	const drawn = (...ids: Array<SheetTable['id']>) =>
 		tables
 			.filter(({id}) => ids.includes(id))
 			.map(htmlTable)
 			.join('');
 	const dial = drawn('receiver', 'processor') || '<p>Nothing to dial in yet.</p>';
-	// Many cables beside each other take half the height.
-	const cables = density === 'dense' ? cableList(content.cables) : drawn('cables');
-	const rest = drawn('places') + cables;
+	const places = drawn('places');
+	const figure = plan ? `<figure>${planSvg(plan)}<figcaption>From above, to scale</figcaption></figure>` : '';
+	const sizes = `:root { --dial: ${figures(dialPt)}pt; --small: ${figures(smallPt)}pt; --plan: ${figures(planMm)}mm }`;
 	return `<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escapeMarkup(`${content.title}, ${content.date}`)}</title>
-<style>${sheetStyle}</style>
+<style>${sizes}${sheetStyle}</style>
 </head>
-<body class="${density}">
+<body>
 <header><h1>${escapeMarkup(content.title)}</h1><p>${escapeMarkup(`${content.date}. ${content.origin}.`)}</p></header>
 ${list(content.warnings, 'warnings')}
-<main class="${plan ? 'drawn' : 'plain'}">
-<div>${dial}${list(content.afterDialling, 'after')}</div>
-${plan ? `<figure>${planSvg(plan)}<figcaption>From above, to scale</figcaption></figure>` : ''}
+<main>
+${dial}${list(content.afterDialling, 'after')}
 </main>
-${rest}
+${places || figure ? `<section class="${places && figure ? 'beside' : 'alone'}">${places ? `<div>${places}</div>` : ''}${figure}</section>` : ''}
+${cableList(content.cables)}
 <footer>
 <p>${content.conditions.map(escapeMarkup).join('. ')}.</p>
 <p class="cautions">${content.cautions.map(escapeMarkup).join(' ')}</p>

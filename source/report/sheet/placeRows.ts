@@ -37,6 +37,6 @@ function fromNearer(
 	unit: LengthUnit,
 ): string {
 	return size !== undefined && size - coordinate < coordinate
-		? `${formatLength(size - coordinate, unit)} to ${second}`
-		: `${formatLength(coordinate, unit)} to ${first}`;
+		? `${second} ${formatLength(size - coordinate, unit)}`
+		: `${first} ${formatLength(coordinate, unit)}`;
 }

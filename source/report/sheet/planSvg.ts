@@ -21,7 +21,6 @@ export type SvgPlan = {
 
 const unitsPerMetre = 100;
 const margin = 55;
-const letterHeight = 25;
 
 /** A shape for each kind, so that black-and-white print tells them apart. */
 function shape({kind}: SvgPoint, x: number, y: number, screenWidth: number): string {
@@ -39,12 +38,18 @@ function shape({kind}: SvgPoint, x: number, y: number, screenWidth: number): str
 	}
 }
 
+/** Height over width of the whole drawing. */
+export const planShape = ({widthMetres, lengthMetres}: SvgPlan): number =>
+	(lengthMetres * unitsPerMetre + 2 * margin) / (widthMetres * unitsPerMetre + 2 * margin);
+
 const rounded = (value: number) => Number(value.toFixed(1));
 
 /** The floor plan as inline SVG: screen wall at the top, drawn to scale, with the room's width and length written at it. */
 export function planSvg(plan: SvgPlan): string {
 	const width = plan.widthMetres * unitsPerMetre;
 	const length = plan.lengthMetres * unitsPerMetre;
+	// As large on a small room's drawing as on a large one's.
+	const letterHeight = Math.round((width + 2 * margin) / 26);
 	const screenWidth = (plan.screenWidthMetres ?? plan.widthMetres * 0.4) * unitsPerMetre;
 	const points = [...plan.points].sort((a, b) => a.y - b.y || a.x - b.x);
 	const shapes = points.map(point =>
@@ -59,11 +64,11 @@ export function planSvg(plan: SvgPlan): string {
 		points
 			.filter(({kind}) => kind !== 'screen')
 			.map(({label, x, y}) => ({text: label, x: margin + x * unitsPerMetre, y: margin + y * unitsPerMetre})),
-		{left: 0, top: 0, right: width + 2 * margin, bottom: length + 2 * margin},
+		{left: margin + 3, top: margin + 3, right: margin + width - 3, bottom: margin + length - 3},
 		letterHeight,
 	).map(
-		({x, y, text}) =>
-			`<text x="${rounded(x)}" y="${rounded(y)}" stroke="#fff" stroke-width="6" paint-order="stroke">${escapeMarkup(text)}</text>`,
+		({x, y, text, lead}) =>
+			`${lead ? `<path d="M${rounded(lead.fromX)} ${rounded(lead.fromY)}L${rounded(lead.toX)} ${rounded(lead.toY)}" stroke="#000" stroke-width="1.5"/>\n` : ''}<text x="${rounded(x)}" y="${rounded(y)}" stroke="#fff" stroke-width="6" paint-order="stroke">${escapeMarkup(text)}</text>`,
 	);
 	const names = points.map(({kind, label}) => (kind === 'screen' ? 'screen' : label)).join(', ');
 	return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${rounded(width + 2 * margin)} ${rounded(length + 2 * margin)}" role="img" aria-label="${escapeMarkup(`Floor plan, ${plan.widthText} by ${plan.lengthText}: ${names}`)}" font-family="Arial, sans-serif" font-size="${letterHeight}">

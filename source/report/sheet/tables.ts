@@ -33,7 +33,7 @@ export function sheetTables(content: SheetContent): SheetTable[] {
 		{
 			id: 'places',
 			caption: 'Where it stands',
-			heads: ['What', 'Side wall', 'Screen or back wall', 'Height', 'To the seat'],
+			heads: ['What', 'From the wall', 'From the wall', 'Height', 'To the seat'],
 			rows: content.places.map(row => [row.name, row.acrossFrom, row.alongFrom, row.height, row.toSeat]),
 		},
 		{

@@ -24,8 +24,8 @@ test('the kept settings are printed in the receiver’s own unit and step, in th
 test('places are told from the nearer wall', () => {
 	const {places} = assembleSheet(input());
 	expect(places.find(({name}) => name === 'Front right')).toMatchObject({
-		acrossFrom: '0.80 m to right',
-		alongFrom: '0.40 m to screen',
+		acrossFrom: 'right 0.80 m',
+		alongFrom: 'screen 0.40 m',
 		height: '1.00 m',
 	});
 	expect(places.find(({name}) => name === 'Sofa | middle')?.alongFrom).toBe('1.00 m to back');
