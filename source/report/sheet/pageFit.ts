@@ -26,7 +26,7 @@ const mmPerPoint = 25.4 / 72;
 /** Height of a table row over its letters' size: leading and rule. */
 const rowHeight = 1.42;
 /** Mean width of a character over its size in the usual sans faces, bold ones included. */
-const cellWidth = 0.56;
+const cellShare = 0.56;
 const largestDialPt = 22;
 const largestPlanMm = 96;
 /** A drawing this wide is worth smaller letters beside it, millimetres. */
@@ -49,7 +49,7 @@ A row takes 1.42 times its letters' size; counted on A4 and Letter in print.
 */
 export function pageFit(amount: PageAmount): PageFit {
 	const {dialRows, dialCells, dialLines, places, placesCells, cables, warnings, planShape} = amount;
-	const widestPt = Math.min(largestDialPt, pageWidthMm / (Math.max(1, dialCells) * cellWidth * mmPerPoint));
+	const widestPt = Math.min(largestDialPt, pageWidthMm / (Math.max(1, dialCells) * cellShare * mmPerPoint));
 	const dialMmAt = (dialPt: number) => Math.max(1, dialRows) * dialPt * mmPerPoint * rowHeight;
 	const fitOf = (smallPt: number): PageFit | undefined => {
 		const lineMm = smallPt * mmPerPoint * rowHeight;
@@ -58,7 +58,7 @@ export function pageFit(amount: PageAmount): PageFit {
 		const freeMm = pageMm - aroundMm - cablesMm - warnings * 2 * lineMm - dialLines * lineMm * 1.4;
 		const leastPt = Math.min(widestPt, smallPt * 1.4);
 		if (dialMmAt(leastPt) + placesMm > freeMm) return undefined;
-		const besideMm = pageWidthMm - gapMm - placesCells * cellWidth * smallPt * mmPerPoint;
+		const besideMm = pageWidthMm - gapMm - placesCells * cellShare * smallPt * mmPerPoint;
 		const widestPlanMm = Math.min(largestPlanMm, places === 0 ? largestPlanMm : besideMm);
 		// The drawing takes what the wide letters leave, and no less than the places beside it.
 		const planMmAt = (dialPt: number) =>

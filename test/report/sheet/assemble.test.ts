@@ -28,7 +28,7 @@ test('places are told from the nearer wall', () => {
 		alongFrom: 'screen 0.40 m',
 		height: '1.00 m',
 	});
-	expect(places.find(({name}) => name === 'Sofa | middle')?.alongFrom).toBe('1.00 m to back');
+	expect(places.find(({name}) => name === 'Sofa | middle')?.alongFrom).toBe('back 1.00 m');
 	expect(places.find(({name}) => name === 'Front left')?.toSeat).toBe('3.80 m');
 	// Nothing is known of the sub's place, so nothing is said of it.
 	expect(places.some(({name}) => name === 'Front sub')).toBe(false);
