@@ -1,5 +1,6 @@
 import {Trouble} from '../platform/trouble.ts';
 import {hasProblem} from '../profile/finding.ts';
+import {withMoved} from '../profile/moved.ts';
 import type {Profile} from '../profile/types.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sentenceOf} from '../report/said/said.ts';
@@ -19,6 +20,7 @@ import {type FoundArrangement, type SearchStep, searchArrangements} from '../stu
 import {type ArrangementSpace, canBeJudged} from '../study/arrangement/spaceOf.ts';
 import {readSpots} from '../study/arrangement/spots.ts';
 import {readMoves} from '../study/placement/moves.ts';
+import type {Vector} from '../study/survey/vectors.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
 import {folderOf, profileFrom} from './profileArgument.ts';
 
@@ -201,12 +203,20 @@ async function writePlan(
 	const {newProfilePath} = await import('../platform/profiles/newPath.ts');
 	const name = String(context.flags.write);
 	const path = newProfilePath(folderOf(context), name);
-	const places = plannedPlaces(space, moves).map(({id, at: [xMetres, yMetres, zMetres]}) => ({
+	const places = plannedPlaces(profile, space, moves).map(({id, at: [xMetres, yMetres, zMetres]}) => ({
 		id,
 		xMetres,
 		yMetres,
 		zMetres,
 	}));
-	createProfileFile(path, {...profile, name, planned: {places}});
+	const {planBench} = await import('../study/arrangement/planBench.ts');
+	const {planTolerance} = await import('../study/arrangement/tolerance.ts');
+	const at = (id: string, from: Vector) => moves.find(move => move.id === id)?.to ?? from;
+	const tolerance = planTolerance(planBench(space), {
+		subs: space.subs.map(sub => at(sub.id, sub.at)),
+		seats: space.seats.map(seat => at(seat.id, seat.at)),
+	});
+	const next = moves.reduce((old, {id}) => withMoved(old, id), profile);
+	createProfileFile(path, {...next, name, planned: {places, ...tolerance}});
 	context.say(`“${name}” holds the plan. Its stop Tape begins with marking these places on the floor.`);
 }

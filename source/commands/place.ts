@@ -3,6 +3,7 @@ import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
+import {againstPlan} from '../study/placement/againstPlan.ts';
 import {nextReadings} from '../study/placement/guidedTape.ts';
 import {moved, readMoves} from '../study/placement/moves.ts';
 import {isPlacementRefused, judgePlacement} from '../study/placement/placement.ts';
@@ -42,11 +43,12 @@ export const command: Command = {
 		// What was typed is in the reader's unit, whatever the answer is in.
 		const result = withMoves(asked, measured, [context.flags.move ?? []].flat() as string[]);
 		const placement = judgePlacement(profile, result);
+		const planned = againstPlan(profile, result);
 		const count = (context.flags.next as number | undefined) ?? 0;
 		const next = count > 0 ? nextReadings(profile, count, measured) : [];
 		if (context.flags.json) {
 			const {covariance: _, ...network} = result;
-			context.out(saidJson({network, placement, next}, sayIn(profile)));
+			context.out(saidJson({network, placement, ...(planned.length > 0 && {planned}), next}, sayIn(profile)));
 		} else {
 			const {placementText} = await import('../report/placement.ts');
 			const {lengthUnit = 'm'} = profile;
@@ -56,6 +58,7 @@ export const command: Command = {
 					width: context.columns,
 					corrections: waysBySpeaker(result, placement.corrections, placement.seat),
 					plan: planPoints(result, profile.screen),
+					againstPlan: planned,
 					isPlanInWords: context.flags.words === true,
 					say: sayIn(profile, lengthUnit),
 				}),

@@ -1,9 +1,11 @@
 import type {LengthUnit} from '../profile/types.ts';
 import {formatLength} from '../profile/units/length.ts';
+import type {AgainstPlan} from '../study/placement/againstPlan.ts';
 import type {PlanPoints} from '../study/placement/planPoints.ts';
 import type {Placement} from '../study/placement/result.ts';
 import type {TapeMove} from '../study/placement/way.ts';
 import type {NetworkResult} from '../study/survey/result.ts';
+import {againstPlanLines} from './placement/againstPlanLines.ts';
 import {aimRows} from './placement/aimRows.ts';
 import {angleRows} from './placement/angleRows.ts';
 import {screenLines} from './placement/screenLines.ts';
@@ -23,6 +25,8 @@ export type PlacementOptions = {
 	/** The plan, and whether it is drawn or told in words. */
 	readonly plan: PlanPoints;
 	readonly isPlanInWords: boolean;
+	/** What was planned against what stands; empty where nothing was. */
+	readonly againstPlan?: readonly AgainstPlan[];
 	readonly say: Say;
 };
 
@@ -77,6 +81,7 @@ export function placementText(
 		...section('Plan', planLines),
 		...section('Places', positionLines(result, lengthUnit, width)),
 		...section(`Angles at ${names(placement.seat)}`, angleRows(placement, names, lengthUnit, width)),
+		...section('Planned and standing', againstPlanLines(options.againstPlan ?? [], names, lengthUnit, width)),
 		...section('Corrections, smallest first', ranked),
 		...section('Aiming at the reference seat', aimRows(placement, names, lengthUnit, width)),
 		...section('Screen', screenLines(placement, names, lengthUnit, width)),

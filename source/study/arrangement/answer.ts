@@ -1,4 +1,5 @@
 import {finding} from '../../profile/finding.ts';
+import type {Profile} from '../../profile/types.ts';
 import {isInside} from '../room/shape.ts';
 import {add, distance, type Vector} from '../survey/vectors.ts';
 import type {ArrangementFinding} from './facts.ts';
@@ -160,11 +161,19 @@ export function ladderAnswer(space: ArrangementSpace, found: readonly FoundArran
 	};
 }
 
-/** Where everything is to stand once what is to be carried has been: seats and subs with their places. */
+/**
+What is planned once the moves are chosen: what is carried, and what has no place by tape yet. What is named by neither
+stays where it stands.
+*/
 export function plannedPlaces(
-	{seats, subs}: ArrangementSpace,
+	{tape = []}: Pick<Profile, 'tape'>,
+	{seats, subs}: Pick<ArrangementSpace, 'seats' | 'subs'>,
 	moves: readonly ThingMove[],
 ): ReadonlyArray<{readonly id: string; readonly at: Vector}> {
 	const targets = new Map(moves.map(({id, to}) => [id, to]));
-	return [...seats, ...subs].map(({id, at}) => ({id, at: targets.get(id) ?? at}));
+	const isTaped = (id: string) =>
+		tape.some(({from, to, setAside}) => !setAside && (from === id || to === id));
+	return [...seats, ...subs]
+		.filter(({id}) => targets.has(id) || !isTaped(id))
+		.map(({id, at}) => ({id, at: targets.get(id) ?? at}));
 }

@@ -178,7 +178,7 @@ export function withPlan(
 	tolerance: {readonly withinMetres: number; readonly costDb: number},
 ): Profile {
 	const {profile, space} = planning;
-	const places = plannedPlaces(space, rowMoves(planning, row)).map(
+	const places = plannedPlaces(profile, space, rowMoves(planning, row)).map(
 		({id, at: [xMetres, yMetres, zMetres]}) => ({id, xMetres, yMetres, zMetres}),
 	);
 	const others = (profile.planned?.places ?? []).filter(({id}) => !places.some(place => place.id === id));

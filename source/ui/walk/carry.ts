@@ -1,7 +1,7 @@
 import {decidedSettings} from '../../profile/ask/settings.ts';
+import {withMoved} from '../../profile/moved.ts';
 import {startFrom} from '../../profile/startFrom.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
-import {withMoved} from './moved.ts';
 
 export type Carried = {
 	readonly name: string;

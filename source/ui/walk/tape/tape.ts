@@ -9,6 +9,7 @@ import type {Stop} from '../stop.ts';
 import {briefLadder, ladderCaution} from './ladder.ts';
 import {linkPrompts} from './links.ts';
 import {spotChecks} from './spotChecks.ts';
+import {stakePrompts} from './stakeOut.ts';
 import {tapePrompt} from './tapePrompt.ts';
 import {wallPrompts} from './walls.ts';
 
@@ -21,7 +22,7 @@ const toEar: readonly string[] = [
 ];
 
 /**
-Tape questions: every speaker and sub to the reference seat, once round the room, so that the tape's end stays at
+Tape questions: what is planned is put in its place; every speaker and sub to the reference seat, once round the room, so that the tape's end stays at
 the seat; then what is late in a line, and where wanted the walls, the screen and the other seats.
 */
 export function tapePrompts(profile: Profile): Prompt<Profile>[] {
@@ -51,6 +52,7 @@ export function tapePrompts(profile: Profile): Prompt<Profile>[] {
 
 	const others = profile.seats.filter(seat => seat !== reference);
 	return [
+		...stakePrompts(profile),
 		...sources.map(source => toSeat(source, reference.id, true)),
 		...spotChecks(profile, reference.id),
 		...linkPrompts(profile),

@@ -1,3 +1,4 @@
+import {hasLevels, withMoved} from '../../../profile/moved.ts';
 import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
 import type {LengthUnit, Profile, TapeReading} from '../../../profile/types.ts';
@@ -5,7 +6,6 @@ import {formatLength, type LengthChoice} from '../../../profile/units/length.ts'
 import {remarkOnTape} from '../../../study/calibration/readings/tapeSanity.ts';
 import {asideText, carriedText} from '../carry.ts';
 import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
-import {hasLevels, withMoved} from '../moved.ts';
 import type {WalkPlace} from '../places.ts';
 import type {Prompt, TakenAnswer, Taking} from '../prompt/prompt.ts';
 import {sanityOf} from '../prompt/sanity.ts';

@@ -1,5 +1,5 @@
-import {isPlane} from '../../profile/planes.ts';
-import type {Profile} from '../../profile/types.ts';
+import {isPlane} from './planes.ts';
+import type {Profile} from './types.ts';
 
 /**
 The profile after a speaker, sub, seat or the screen was moved: what was read where it stood is set aside, and so is

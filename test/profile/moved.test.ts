@@ -1,13 +1,13 @@
 import {expect, test} from 'vitest';
-import type {Profile} from '../../../source/profile/types.ts';
-import {pressesOf} from '../../../source/ui/keys/press.ts';
-import {openWalk} from '../../../source/ui/screens/openWalk.ts';
-import {pressAll} from '../../../source/ui/screens/press.ts';
-import type {AppScreen, WalkScreen, World} from '../../../source/ui/screens/screen.ts';
-import {withMoved} from '../../../source/ui/walk/moved.ts';
-import {promptsFor} from '../../../source/ui/walk/stops.ts';
-import {memoryFiles} from '../memoryFiles.ts';
-import {den} from '../rooms.ts';
+import {withMoved} from '../../source/profile/moved.ts';
+import type {Profile} from '../../source/profile/types.ts';
+import {pressesOf} from '../../source/ui/keys/press.ts';
+import {openWalk} from '../../source/ui/screens/openWalk.ts';
+import {pressAll} from '../../source/ui/screens/press.ts';
+import type {AppScreen, WalkScreen, World} from '../../source/ui/screens/screen.ts';
+import {promptsFor} from '../../source/ui/walk/stops.ts';
+import {memoryFiles} from '../ui/memoryFiles.ts';
+import {den} from '../ui/rooms.ts';
 
 const read = (source: string, round: 'first' | 'proof' = 'first') => ({
 	source,

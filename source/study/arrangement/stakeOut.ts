@@ -1,0 +1,78 @@
+import {isOverhead} from '../../profile/channels.ts';
+import type {Plane} from '../../profile/planes.ts';
+import type {Profile} from '../../profile/types.ts';
+import type {RoomShape} from '../room/shape.ts';
+
+/** A wall and how far from it a thing is to stand, metres. */
+export type StakeWall = {readonly plane: Plane; readonly metres: number};
+
+/** A thing to be put in its place by tape: its cross on the floor lies where two distances from walls meet. */
+export type StakePoint = {
+	readonly id: string;
+	/** From the nearer side wall, and from the nearer of screen and back wall. */
+	readonly walls: readonly [StakeWall, StakeWall];
+	readonly heightMetres: number;
+	/** Above the ears: its cross is below it, and the laser shows the place. */
+	readonly isOverhead: boolean;
+};
+
+/** The plan as it is staked out: the reference seat first, other seats, subs, speakers; nothing where nothing was chosen. */
+export function stakePoints(
+	{planned, seats, subs = [], channels}: Pick<Profile, 'planned' | 'seats' | 'subs' | 'channels'>,
+	{widthMetres, lengthMetres}: Pick<RoomShape, 'widthMetres' | 'lengthMetres'>,
+): StakePoint[] {
+	// Places without what they cost are where a plan began, not what was chosen.
+	if (!planned || planned.withinMetres === undefined) return [];
+	const order = [
+		...seats.filter(({reference}) => reference),
+		...seats.filter(({reference}) => !reference),
+		...subs,
+		...channels,
+	].map(({id}) => id as string);
+	return order.flatMap((id): StakePoint[] => {
+		const place = planned.places.find(one => one.id === id);
+		if (!place) return [];
+		const {xMetres: x, yMetres: y, zMetres: z} = place;
+		const side: StakeWall =
+			x <= widthMetres / 2 ? {plane: 'wall:left', metres: x} : {plane: 'wall:right', metres: widthMetres - x};
+		const end: StakeWall =
+			y <= lengthMetres / 2
+				? {plane: 'wall:front', metres: y}
+				: {plane: 'wall:back', metres: lengthMetres - y};
+		const channel = channels.find(one => one.id === id);
+		return [
+			{
+				id,
+				walls: [side, end],
+				heightMetres: z,
+				isOverhead: channel !== undefined && isOverhead(channel.id),
+			},
+		];
+	});
+}
+
+/** How a thing stands against its plan along one wall's distance. */
+export type StakedReading = StakeWall & {
+	readonly readMetres: number;
+	/** Read minus planned: positive is too far from that wall. */
+	readonly offMetres: number;
+	/** Within what costs next to nothing: it is not worth lifting again. */
+	readonly isGoodEnough: boolean;
+};
+
+/** What the tape reads of a staked thing, against its plan; of each wall the last reading that counts. */
+export function stakedReadings(
+	{tape = [], planned}: Pick<Profile, 'tape' | 'planned'>,
+	{id, walls}: StakePoint,
+): StakedReading[] {
+	const within = planned?.withinMetres ?? 0;
+	return walls.flatMap((wall): StakedReading[] => {
+		const reading = tape.findLast(
+			({from, to, setAside}) =>
+				!setAside && ((from === id && to === wall.plane) || (to === id && from === wall.plane)),
+		);
+		if (!reading) return [];
+		const offMetres = reading.metres - wall.metres;
+		return [{...wall, readMetres: reading.metres, offMetres, isGoodEnough: Math.abs(offMetres) <= within}];
+	});
+}
