@@ -60,7 +60,9 @@ function inputsOf(profile: Profile) {
 	const blends = (profile.recordings ?? []).flatMap(({blend, inForce, setAside}) =>
 		blend && !setAside ? [{blend, inForce}] : [],
 	);
-	for (const {inForce} of blends) if (typeof inForce === 'string') referred.add(inForce);
+	// And when each line's first sound came.
+	const arrivals = heardArrivalsOf(profile);
+	for (const {inForce} of [...blends, ...arrivals]) if (typeof inForce === 'string') referred.add(inForce);
 	const {room, air, screen, seats, channels, subs, receiver, bassProcessor, target} = profile;
 	const tape = (profile.tape ?? []).filter(({setAside}) => !setAside);
 	const settings = (profile.settings ?? []).filter(({id}) => referred.has(id));
@@ -69,7 +71,22 @@ function inputsOf(profile: Profile) {
 		kit: meteringKit(profile.kit),
 		...{tape, meter, settings},
 		blends: blends.length > 0 ? blends : undefined,
+		arrivals: arrivals.length > 0 ? arrivals : undefined,
 	};
+}
+
+/** What the newest recording as it stands tells of arrivals at each seat. */
+function heardArrivalsOf({recordings = [], responses = []}: Profile) {
+	const newest = new Map(
+		recordings.filter(({setAside, state}) => !setAside && !state).map(each => [each.seat, each] as const),
+	);
+	return [...newest.values()].map(({id, seat, inForce}) => ({
+		seat,
+		inForce,
+		lines: responses
+			.filter(({recording, setAside, arrivalMs}) => recording === id && !setAside && arrivalMs !== undefined)
+			.map(({source, arrivalMs, arrivalSigmaMs, laterMs}) => [source, arrivalMs, arrivalSigmaMs, laterMs]),
+	}));
 }
 
 /** Wire is bought by its system, and nothing dialled in by it: a kit that tells no more counts as none. */

@@ -36,6 +36,9 @@ function remedyText(
 }
 
 export const timingSentences: Sentences<TimingFacts> = {
+	'distance-from-recording': ({metres, sigmaMetres}, {length}) => [
+		`${length(metres)} by its sound, give or take ${length(sigmaMetres)}; it was not taped`,
+	],
 	'distance-from-network': ({metres, directMetres}, {length}) => {
 		if (directMetres === undefined)
 			return [`${length(metres)} follows from the other tape readings; it was not read directly`];

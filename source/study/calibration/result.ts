@@ -8,8 +8,8 @@ export type Dialled = {readonly exact: number; readonly stepped: number; readonl
 export type DistanceResult = {
 	readonly metres: number;
 	readonly sigmaMetres: number;
-	/** One reading, the mean of several, or the adjusted tape network where that is better. */
-	readonly from: 'reading' | 'repeats' | 'network';
+	/** One reading, the mean of several, the adjusted tape network where that is better, or a recording where nothing was taped. */
+	readonly from: 'reading' | 'repeats' | 'network' | 'recording';
 	readonly readings: number;
 };
 

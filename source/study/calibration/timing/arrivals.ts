@@ -2,6 +2,7 @@ import {channelLatency, subLatency} from '../../../profile/ask/latency.ts';
 import type {Bench} from '../bench.ts';
 import {arrivalOf} from './delays.ts';
 import {type MeasuredDistance, measuredDistance} from './distances.ts';
+import {heardDistances} from './heardDistances.ts';
 import type {Arrival} from './result.ts';
 
 export type Arrivals = {
@@ -22,10 +23,17 @@ export function arrivalsOf(bench: Bench): Arrivals {
 		...mains.map(({id}) => [id, channelLatency(profile, id)] as const),
 		...subs.map(sub => [sub.id, subLatency(profile, sub)] as const),
 	];
-	for (const [id, latencies] of lines) {
+	for (const [id] of lines) {
 		const found = measuredDistance(bench, seat.id, id, adjusted);
-		if (!found) continue;
+		if (found) distances.set(id, found);
+	}
+
+	const ids = mains.map(({id}) => id);
+	for (const [id, found] of heardDistances(profile, seat.id, ids, distances, air.metresPerSecond))
 		distances.set(id, found);
+	for (const [id, latencies] of lines) {
+		const found = distances.get(id);
+		if (!found) continue;
 		arrivals.set(id, arrivalOf(id, found.distance, latencies, air.metresPerSecond));
 	}
 

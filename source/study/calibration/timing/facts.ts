@@ -22,6 +22,7 @@ export type TimingEntry =
 /** What findings on distances and timing are said with. */
 export type TimingFacts = {
 	'distance-from-network': {readonly metres: number; readonly directMetres?: number};
+	'distance-from-recording': {readonly metres: number; readonly sigmaMetres: number};
 	'distance-suspected': {readonly readMetres: number; readonly networkMetres: number};
 	'tape-spread': {readonly metres: number; readonly differenceMetres: number; readonly repeats: number};
 	'timing-reason': {

@@ -10,7 +10,7 @@ import {sayFor} from '../sayFor.ts';
 import {solutionOf} from '../solution.ts';
 import type {BoxRow} from './pages.ts';
 
-const timingCodes = ['timing-reason', 'distance-from-network', 'blend-applied'];
+const timingCodes = ['timing-reason', 'distance-from-network', 'distance-from-recording', 'blend-applied'];
 const levelCodes = ['trim-reason', 'weighting-corrected', 'background-corrected'];
 /** Codes of what tells how a value came about, by the label of the value. */
 const reasonCodes: Readonly<Record<string, readonly string[]>> = {
