@@ -14,6 +14,7 @@ import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
+import {togetherPrompts} from './together.ts';
 import {toneSetOf, toneSetPrompt} from './toneSet.ts';
 import {wayPrompt} from './wayPrompt.ts';
 
@@ -28,7 +29,7 @@ const stand: readonly string[] = [
 /** What is verified, or promises nothing, asks no more; what was read stays to look at. */
 const isClosed = ({status}: BlendResult) => status === 'kept' || status === 'put back' || status === 'stands';
 
-/** The stop Bass: its page, which settings stand, which way, and each reading of it. Without subs only the page. */
+/** The stop Bass: its page, all subs together where that is not known yet, which settings stand, which way, and each reading of it. Without subs only the page. */
 export function bassPrompts(profile: Profile): Prompt<Profile>[] {
 	const page = pagePrompt<Profile>(
 		'bass',
@@ -36,13 +37,19 @@ export function bassPrompts(profile: Profile): Prompt<Profile>[] {
 		'Levels through the crossover at a few delays of all subs together tell which one is loudest; noise before and after verifies it.',
 	);
 	const result = blendOf(profile);
-	if (result.status === 'nothing') return [page];
+	if (result.status === 'nothing') return [page, ...togetherPrompts(profile)];
 	const steps = result.blocks.flatMap(block =>
 		block.steps
 			.filter(({isTaken}) => isTaken || !isClosed(result))
 			.map(step => readingPrompt(profile, block, step)),
 	);
-	return [page, toneSetPrompt(profile), wayPrompt(profile, result.ways), ...steps];
+	return [
+		page,
+		...togetherPrompts(profile),
+		toneSetPrompt(profile),
+		wayPrompt(profile, result.ways),
+		...steps,
+	];
 }
 
 function readingPrompt(profile: Profile, block: BlendBlock, step: BlendStep): Prompt<Profile> {
