@@ -14,7 +14,7 @@ import {keptPoints} from '../../source/study/hearing/keepRound.ts';
 import {profileBlend} from '../../source/study/hearing/profileBlend.ts';
 import {responseFrequencies} from '../../source/study/hearing/responses.ts';
 import {withRound} from '../../source/study/hearing/takeRound.ts';
-import {meterSigmaDb, type Sounded} from './instruments.ts';
+import type {Sounded} from './instruments.ts';
 import {weightingC} from './physics/filters.ts';
 import type {Spectrum} from './physics/spectrum.ts';
 import {mainIds, type SourceId, subIds} from './places.ts';
@@ -168,8 +168,7 @@ export function promisedLevels(
 					playing: {...playingOf(source, delayMs), turned: isTurned},
 				} as const,
 				valueDb: wantedDb.value + 20 * Math.log10(weightingC(hertz)),
-				// The promise is of what is there; the reading that confirms it has its own scatter.
-				sigmaDb: Math.hypot(wantedDb.sigma, meterSigmaDb),
+				sigmaDb: wantedDb.sigma,
 			},
 		];
 	});

@@ -4,7 +4,7 @@ import type {Profile} from '../../../profile/types.ts';
 import {planSetting} from './actions.ts';
 import type {FrontSums, Offset} from './bestState.ts';
 import {meterSigmaDb} from './blendReadings.ts';
-import type {BlendResult, BlendStatus, ToneResult, WantedSetting} from './blendResult.ts';
+import type {BlendResult, BlendStatus, Estimate, ToneResult, WantedSetting} from './blendResult.ts';
 import {type Collected, collect} from './collect.ts';
 import {type BlendInputs, frontsOf} from './inputs.ts';
 import type {BlendWay} from './odds.ts';
@@ -101,7 +101,7 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 		subs,
 		crossoverHertz: collected.crossoverHertz,
 		stands: {laterMs: stands.laterMs, inverted: stands.inverted},
-		tones: tonesOf(collected, sums, stands, proposal),
+		tones: tonesOf(collected, sums, stands, proposal, meterSigmaDb(profile)),
 		search: levels.map(({levelDb}) => (levelDb === undefined ? {} : {levelDb})),
 		...(wanted && {wanted}),
 		...(last && {trial: gainsOf(last)}),
@@ -182,7 +182,10 @@ function tonesOf(
 	sums: FrontSums,
 	stands: Offset,
 	wanted: Offset | undefined,
+	meterSigma: number,
 ): ToneResult[] {
+	// A reading that confirms it has the meter's scatter on top.
+	const toConfirm = ({value, sigma}: Estimate): Estimate => ({value, sigma: Math.hypot(sigma, meterSigma)});
 	return fronts.flatMap(({id}) =>
 		[...(readings.get(id) ?? [])].map(([hertz, own]): ToneResult => {
 			const sum = sums.get(id)?.find(each => each.hertz === hertz);
@@ -191,7 +194,7 @@ function tonesOf(
 				hertz,
 				readings: own,
 				...(sum && {standsDb: sumLevel(sum, stands.laterMs, stands.inverted)}),
-				...(sum && wanted && {wantedDb: sumLevel(sum, wanted.laterMs, wanted.inverted)}),
+				...(sum && wanted && {wantedDb: toConfirm(sumLevel(sum, wanted.laterMs, wanted.inverted))}),
 				...(sum && sum.beyondSigmas > mostBeyondSigmas && {impossibleIndex: sum.likeliestIndex}),
 			};
 		}),

@@ -11,7 +11,10 @@ export type ToneResult = {
 	readonly front: string;
 	readonly hertz: number;
 	readonly readings: readonly SumReading[];
-	/** As it stands, and with the setting; absent while the readings do not tell the tone at every delay, dB. */
+	/**
+	As it stands, and what a reading with the setting should show, the meter's scatter in its sigma; absent while the readings do
+	not tell the tone at every delay, dB.
+	*/
 	readonly standsDb?: Estimate;
 	readonly wantedDb?: Estimate;
 	/** Place of the reading that is likeliest wrong, where no two sounds make these levels. */
