@@ -28,13 +28,20 @@ export function settingValue(
 	return `${text(value, decimalsOf(value))} ${change.unit}`;
 }
 
+/** Changes of an entry are told in the unit in which the receiver shows it, so that they can be held against it. */
+function changeUnit({entry, lengthUnit}: SettingTextOptions): LengthUnit {
+	if (!entry) return lengthUnit;
+	return entry.shownIn === 'in' ? 'ft-in' : entry.shownIn;
+}
+
 /** A difference with its sign and unit. */
 export function signedAmount(
 	amount: number,
 	{unit}: SettingChange,
-	{lengthUnit}: SettingTextOptions,
+	options: SettingTextOptions,
 	isFine = false,
 ): string {
+	const lengthUnit = changeUnit(options);
 	if (unit === 'm') {
 		const text = formatLength(Math.abs(amount), lengthUnit, isFine ? {stepMetres: 0.001} : {});
 		if (!/[1-9]/.test(text)) return text;
@@ -56,8 +63,8 @@ const oneForTheEye: Readonly<Partial<Record<Part['cause'], string>>> = {
 const leastShare = 0.15;
 
 /** Smallest difference that an amount is shown with, in the unit of the change. */
-function shownStep({unit}: SettingChange, {lengthUnit}: SettingTextOptions, isFine: boolean): number {
-	if (unit === 'm') return isFine ? 0.001 : shownStepMetres(lengthUnit);
+function shownStep({unit}: SettingChange, options: SettingTextOptions, isFine: boolean): number {
+	if (unit === 'm') return isFine ? 0.001 : shownStepMetres(changeUnit(options));
 	return unit === 'Hz' ? 1 : isFine || unit === 'ms' ? 0.01 : 0.1;
 }
 

@@ -29,11 +29,11 @@ export type Draft = {
 	readonly plan?: PlanDraft;
 };
 
-const units: ReadonlyArray<readonly [LengthUnit, string, string]> = [
-	['ft-in', 'Feet and inches', '9′ 4 1/2″'],
-	['ft', 'Decimal feet', '9.38 ft'],
-	['m', 'Metres', '2.86 m'],
-	['cm', 'Centimetres', '286 cm'],
+const units: ReadonlyArray<readonly [LengthUnit, string, string, also: readonly string[]]> = [
+	['ft-in', 'Feet and inches', '9′ 4 1/2″', ['ft-in', 'in', 'inches']],
+	['ft', 'Decimal feet', '9.38 ft', ['ft', 'feet']],
+	['m', 'Metres', '2.86 m', ['m', 'metre']],
+	['cm', 'Centimetres', '286 cm', ['cm']],
 ];
 
 function draftPrompts(draft: Draft): Prompt<Draft>[] {
@@ -91,9 +91,10 @@ function unitPrompt(draft: Draft): Prompt<Draft> {
 		explain: 'Bare numbers are read in this unit. Any other may be typed with its sign; files hold metres.',
 		isRequired: true,
 		chosen: chosen < 0 ? undefined : chosen,
-		offers: units.map(([lengthUnit, label, hint]) => ({
+		offers: units.map(([lengthUnit, label, hint, also]) => ({
 			label,
 			hint,
+			also,
 			put: subject => ({...subject, lengthUnit}),
 		})),
 	});

@@ -1,3 +1,4 @@
+import {leadOf} from './prompt/leadOf.ts';
 import type {Prompt} from './prompt/prompt.ts';
 import {calm, currentPrompt, type Round, type RoundState, remember, withNote} from './roundState.ts';
 
@@ -46,5 +47,5 @@ export function undo<Subject>(round: Round<Subject>, state: RoundState<Subject>)
 		promptId: before.promptId,
 		past: state.past.slice(0, -1),
 	};
-	return withNote(after, 'note', `Undone. ${currentPrompt(round, after).question}: as before.`);
+	return withNote(after, 'note', `Undone. ${leadOf(currentPrompt(round, after).question)} as before.`);
 }

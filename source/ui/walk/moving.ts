@@ -1,3 +1,4 @@
+import {leadOf} from './prompt/leadOf.ts';
 import type {Prompt} from './prompt/prompt.ts';
 import {calm, type Round, type RoundState, withNote} from './roundState.ts';
 
@@ -167,6 +168,8 @@ export function skip<Subject>(
 	return withNote(
 		moved,
 		'note',
-		`${prompt.question}: put off, asked again at the end of ${round.nameOf(prompt.stop)}.`,
+		moved.promptId === prompt.id
+			? 'Nothing else is left to ask here; this answer is needed to go on.'
+			: `${leadOf(prompt.question)} put off, asked again at the end of ${round.nameOf(prompt.stop)}.`,
 	);
 }

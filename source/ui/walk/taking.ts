@@ -1,4 +1,5 @@
 import {goOn, skip} from './moving.ts';
+import {leadOf} from './prompt/leadOf.ts';
 import type {AskedChoice, Prompt, TakenAnswer} from './prompt/prompt.ts';
 import {calm, type Round, type RoundState, remember, withNote} from './roundState.ts';
 
@@ -124,6 +125,6 @@ function accept<Subject>(
 	return withNote(
 		goOn(round, after, prompt, state.correcting !== undefined),
 		'said',
-		`${prompt.question}: ${readAs}`,
+		`${leadOf(prompt.question)} ${readAs}`,
 	);
 }

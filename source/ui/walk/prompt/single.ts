@@ -55,7 +55,11 @@ export function textPrompt<Subject>(
 	};
 }
 
-export type OfferedChoice<Subject> = Choice & {readonly put: (subject: Subject) => Subject};
+export type OfferedChoice<Subject> = Choice & {
+	/** Other words that it may be typed as, in small letters. */
+	readonly also?: readonly string[];
+	readonly put: (subject: Subject) => Subject;
+};
 
 /** A question with numbered answers, which may also be typed as they read. `chosen` is the answer so far, from 0. */
 export function choicePrompt<Subject>(
@@ -81,7 +85,7 @@ export function choicePrompt<Subject>(
 			const number = Number(typed);
 			const offer =
 				(Number.isInteger(number) ? offers[number - 1] : undefined) ??
-				offers.find(({label}) => label.toLowerCase() === typed);
+				offers.find(({label, also}) => label.toLowerCase() === typed || also?.includes(typed));
 			if (!offer) return {kind: 'no', why: `Type a number from 1 to ${offers.length}.`};
 			return {kind: 'taken', next: offer.put(subject), readAs: offer.label};
 		},
