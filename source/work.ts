@@ -3,9 +3,12 @@ import {decodeSound, readSoundFile} from './platform/soundFile.ts';
 import {Trouble} from './platform/trouble.ts';
 import {serveOrders} from './platform/workerPort.ts';
 import {distancesOf} from './study/calibration/distancesOf.ts';
+import {partsWith} from './study/calibration/parts.ts';
+import {solve} from './study/calibration/solve.ts';
 import {openedSound} from './study/hearing/openedSound.ts';
 import type {HearingNews, HearingOrder} from './study/hearing/orders.ts';
 import {hearingDesk} from './study/hearing/report.ts';
+import {adjustNetwork} from './study/survey/adjust.ts';
 
 /** A worker's entry for long work: it hears recordings while the app stays live. */
 const desk = hearingDesk(text => markOf(new TextEncoder().encode(text)));
@@ -15,7 +18,15 @@ const tellEveryMs = 100;
 serveOrders<HearingOrder, HearingNews>(async (order, tell) => {
 	const {profile, ask} = order;
 	const report = (isDone: boolean) =>
-		tell({kind: 'report', report: desk.report(profile, distancesOf(profile), ask), isDone});
+		tell({
+			kind: 'report',
+			report: desk.report(
+				profile,
+				distancesOf(solve(profile, partsWith(profile, adjustNetwork(profile)))),
+				ask,
+			),
+			isDone,
+		});
 	if (order.kind === 'hear') {
 		const {path} = order;
 		try {

@@ -20,6 +20,7 @@ import {type FoundArrangement, type SearchStep, searchArrangements} from '../stu
 import {type ArrangementSpace, canBeJudged} from '../study/arrangement/spaceOf.ts';
 import {readSpots} from '../study/arrangement/spots.ts';
 import {readMoves} from '../study/placement/moves.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
 import type {Vector} from '../study/survey/vectors.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
 import {folderOf, profileFrom} from './profileArgument.ts';
@@ -69,7 +70,7 @@ export const command: Command = {
 		const unit = profile.lengthUnit ?? 'm';
 		const inMetres = sayIn(profile);
 		const seatMetres = await lengthFlag(context, profile);
-		const found = planSpace(profile, seatMetres);
+		const found = planSpace(profile, adjustNetwork(profile), seatMetres);
 		if (!found.shape) {
 			if (context.flags.json) context.out(saidJson({findings: found.findings}, inMetres));
 			else {

@@ -11,6 +11,7 @@ import {bassManagement, subModel} from '../study/calibration/crossover/model.ts'
 import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
 import {headroom} from '../study/calibration/headroom/headroom.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
+import {costlyPartsOf} from './costlyParts.ts';
 import {forResult, profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
@@ -51,7 +52,7 @@ function codeOf(remarks: Parameters<typeof hasProblem>[0]): ExitCode {
 
 async function printBlend({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
 	const way = flags.way as BlendWay | undefined;
-	const result = blend(blendInputs(profile), way);
+	const result = blend(blendInputs(profile, costlyPartsOf(profile)), way);
 	if (flags.json) {
 		out(saidJson(result, sayIn(profile)));
 	} else {
@@ -67,7 +68,7 @@ async function printCrossovers({flags, out, columns}: CommandContext, profile: P
 	if (flags.json) {
 		out(saidJson({...suggestion, channels: Object.fromEntries(suggestion.channels)}, sayIn(profile)));
 	} else {
-		const {rankingText: crossoverText} = await import('../report/bass/crossover.ts');
+		const {rankingText} = await import('../report/bass/crossover.ts');
 		const sub = subModel(subsOf(profile));
 		const management = bassManagement(profile.receiver?.crossover);
 		const curves = new Map<string, CrossoverCurves>();
@@ -78,14 +79,14 @@ async function printCrossovers({flags, out, columns}: CommandContext, profile: P
 			curves.set(id, crossoverCurves(box, sub, management, choice.hertz, choice.subDelayMs, choice.inverted));
 		}
 
-		out(crossoverText(profile, suggestion, {width: columns, curves}));
+		out(rankingText(profile, suggestion, {width: columns, curves}));
 	}
 
 	return codeOf(suggestion.remarks);
 }
 
 async function printHeadroom({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
-	const result = headroom(profile);
+	const result = headroom(profile, costlyPartsOf(profile));
 	if (flags.json) {
 		out(saidJson(result, sayIn(profile)));
 	} else {

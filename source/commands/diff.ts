@@ -7,11 +7,18 @@ import {diffProfiles} from '../study/comparison/diff/diffProfiles.ts';
 import type {ProfileDiff} from '../study/comparison/diff/profileDiff.ts';
 import {solveForDiff} from '../study/comparison/diff/solveForDiff.ts';
 import type {ComparedPlans} from '../study/placement/comparePlans.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
+import type {NetworkResult} from '../study/survey/result.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
 import {forResult, readProfileArgument} from './profileArgument.ts';
 
 type Form = 'text' | 'markdown' | 'json';
-type TwoProfiles = {readonly diff: ProfileDiff; readonly older: Profile; readonly newer: Profile};
+type SurveyedProfile = {readonly profile: Profile; readonly network: NetworkResult};
+type TwoProfiles = {
+	readonly diff: ProfileDiff;
+	readonly older: SurveyedProfile;
+	readonly newer: SurveyedProfile;
+};
 
 function optionsFor({flags, columns}: CommandContext, newer: Profile) {
 	const timing = newer.receiver?.timing;
@@ -27,13 +34,16 @@ function optionsFor({flags, columns}: CommandContext, newer: Profile) {
 
 /** The comparisons to show: each profile with the next, and for more than two the first with the last. */
 function compare(profiles: readonly Profile[]): TwoProfiles[] {
-	const solved = profiles.map(profile => ({profile, solution: solveForDiff(profile)}));
+	const solved = profiles.map(profile => {
+		const network = adjustNetwork(profile);
+		return {profile, network, solution: solveForDiff(profile, network)};
+	});
 	const pairs = solved.slice(1).map((newer, index) => [solved[index]!, newer] as const);
 	if (solved.length > 2) pairs.push([solved[0]!, solved.at(-1)!]);
 	return pairs.map(([older, newer]) => ({
 		diff: diffProfiles(older, newer),
-		older: older.profile,
-		newer: newer.profile,
+		older,
+		newer,
 	}));
 }
 
@@ -43,12 +53,12 @@ async function textOf(
 	form: Form,
 	context: CommandContext,
 ): Promise<string> {
-	const options = optionsFor(context, newer);
+	const options = optionsFor(context, newer.profile);
 	const text = form === 'markdown' ? diffMarkdown(diff, options) : diffText(diff, options);
 	if (!context.flags.plan) return text;
 	const {plansMarkdown, plansText} = await import('../report/diff/plans.ts');
 	const plans = await plansOf({diff, older, newer});
-	const both = {older: sayIn(older, options.lengthUnit), newer: options.say};
+	const both = {older: sayIn(older.profile, options.lengthUnit), newer: options.say};
 	const shown =
 		form === 'markdown' ? plansMarkdown(diff, plans, both) : plansText(diff, plans, context.columns, both);
 	return `${text}\n\n${shown}`;
@@ -56,7 +66,8 @@ async function textOf(
 
 async function plansOf({diff, older, newer}: TwoProfiles): Promise<ComparedPlans> {
 	const {comparePlans} = await import('../study/placement/comparePlans.ts');
-	return comparePlans(older, newer, diff);
+	const drawn = ({profile: {screen}, network}: SurveyedProfile) => ({network, screen});
+	return comparePlans(drawn(older), drawn(newer), diff);
 }
 
 export const command: Command = {
@@ -101,7 +112,7 @@ export const command: Command = {
 			for (const one of compared)
 				diffs.push(context.flags.plan ? {...one.diff, plan: (await plansOf(one)).change} : one.diff);
 			const result = diffs.length === 1 ? diffs[0] : {steps: diffs.slice(0, -1), overall: diffs.at(-1)};
-			context.out(saidJson(result, sayIn(compared.at(-1)!.newer)));
+			context.out(saidJson(result, sayIn(compared.at(-1)!.newer.profile)));
 		} else {
 			const texts = [];
 			for (const one of compared) texts.push(await textOf(one, form, context));

@@ -5,10 +5,12 @@ import {Trouble} from '../platform/trouble.ts';
 import {settingsInForce, standingSettings} from '../profile/ask/settings.ts';
 import {hasProblem} from '../profile/finding.ts';
 import {distancesOf} from '../study/calibration/distancesOf.ts';
+import {solve} from '../study/calibration/solve.ts';
 import {openedSound} from '../study/hearing/openedSound.ts';
 import {hearingDesk} from '../study/hearing/report.ts';
 import {withLatencies, withRound} from '../study/hearing/takeRound.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
+import {costlyPartsOf} from './costlyParts.ts';
 import {microphoneOf, namesFor, replugged, seatsFor} from './hearOptions.ts';
 import {readProfileArgument} from './profileArgument.ts';
 
@@ -74,7 +76,7 @@ export const command: Command = {
 			heardTo(context, desk.hear(opened, profile, gear), opened.name);
 		}
 
-		const report = desk.report(profile, distancesOf(profile), {
+		const report = desk.report(profile, distancesOf(solve(profile, costlyPartsOf(profile))), {
 			round: flags.proof === true ? 'proof' : 'first',
 			seats,
 			names,

@@ -2,7 +2,10 @@ import {Trouble} from '../platform/trouble.ts';
 import type {Profile, SettingsSet} from '../profile/types.ts';
 import {assembleSheet} from '../report/sheet/assemble.ts';
 import {svgPlanOf} from '../report/sheet/planOf.ts';
+import {partsWith} from '../study/calibration/parts.ts';
+import {solve} from '../study/calibration/solve.ts';
 import {sheetData} from '../study/comparison/sheetData.ts';
+import {adjustNetwork} from '../study/survey/adjust.ts';
 import {type Command, exitCode} from './command.ts';
 import {profileFrom} from './profileArgument.ts';
 
@@ -27,7 +30,10 @@ export const command: Command = {
 	],
 	async run(context) {
 		const profile = await profileFrom(context, context.input[0]!);
-		const data = sheetData(profile, chosenSet(profile, context.flags.settings as string | undefined));
+		const network = adjustNetwork(profile);
+		const solution = solve(profile, partsWith(profile, network));
+		const set = chosenSet(profile, context.flags.settings as string | undefined);
+		const data = sheetData(profile, {network, solution}, set);
 		const content = assembleSheet(data);
 		const form = context.flags.as as string;
 		if (context.flags.json) context.out(JSON.stringify({...content, plan: svgPlanOf(data)}, null, 2));

@@ -5,6 +5,7 @@ import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
+import {costlyPartsOf} from './costlyParts.ts';
 import {forResult, profileFrom} from './profileArgument.ts';
 
 export const command: Command = {
@@ -29,7 +30,7 @@ export const command: Command = {
 /** Prints the settings of a profile as the context asks, and gives the exit code. */
 export async function printSolution(context: CommandContext, asked: Profile): Promise<ExitCode> {
 	const profile = forResult(context, asked);
-	const solution = solve(profile);
+	const solution = solve(profile, costlyPartsOf(profile));
 	if (context.flags.json) {
 		context.out(saidJson(solution, sayIn(profile)));
 	} else {

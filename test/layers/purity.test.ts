@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
 import {expectOnlyKnown} from './known.ts';
-import {bareCodeOf, codeOf, sourceFiles} from './sourceTree.ts';
+import {allImports, bareCodeOf, codeOf, sourceFiles} from './sourceTree.ts';
 
 const isEdge = (file: string) => /^(commands\/|ui\/|platform\/|cli\.ts|work\.ts)/.test(file);
 
@@ -8,6 +8,19 @@ test('clock, randomness, environment and console stay at the edge', () => {
 	const forbidden =
 		/\b(Date\.now|new Date\(\s*\)|Math\.random|performance\.now|process\.|console\.|globalThis\.crypto|setTimeout|setInterval)/;
 	expect(sourceFiles.filter(file => !isEdge(file)).filter(file => forbidden.test(codeOf(file)))).toEqual([]);
+});
+
+test('the tape network is adjusted by commands, the memory of the screens and the worker alone', () => {
+	const may = ['ui/walk/sceneOf.ts', 'work.ts'];
+	const others = allImports.filter(
+		({from, target, how}) =>
+			target === 'study/survey/adjust.ts' &&
+			how !== 'type' &&
+			!from.startsWith('commands/') &&
+			!may.includes(from),
+	);
+	expect(others).toEqual([]);
+	expect(allImports.filter(({target}) => target === 'study/survey/adjust.ts').length).toBeGreaterThan(5);
 });
 
 /** Names that a file defines at its top level, with those it exports. Re-exports define nothing. */
@@ -48,7 +61,8 @@ alone and bounded.
 */
 const mayRemember: Readonly<Record<string, string>> = {
 	'science/signal/fourier.ts': 'transform plans by length',
-	'profile/file/json/schemaTest.ts': 'the compiled schema',
+	'profile/file/soundness.ts': 'the test of the shipped schema',
+	'report/fitCells.ts': 'the segmenter, whose tables most texts never need',
 };
 
 test('nothing below the screens and the platform remembers between calls', () => {

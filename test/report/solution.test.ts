@@ -3,7 +3,7 @@ import {expect, test} from 'vitest';
 import type {Profile} from '../../source/profile/types.ts';
 import {cellWidth} from '../../source/report/fitCells.ts';
 import {solutionText} from '../../source/report/solution.ts';
-import {solve} from '../../source/study/calibration/solve.ts';
+import {solve} from '../afresh.ts';
 
 const demo = JSON.parse(
 	readFileSync(new URL('../fixtures/attic-2026.json', import.meta.url), 'utf8'),

@@ -3,6 +3,7 @@ import {openedSound} from '../../source/study/hearing/openedSound.ts';
 import type {HearingNews, HearingOrder} from '../../source/study/hearing/orders.ts';
 import {type HearingDesk, hearingDesk} from '../../source/study/hearing/report.ts';
 import type {Arrived, Recordings} from '../../source/ui/recordings.ts';
+import {solve} from '../afresh.ts';
 
 /** A folder of recordings in memory, heard on this thread step by step when the test asks. */
 export type MemoryRecordings = Recordings & {
@@ -73,7 +74,7 @@ export function memoryRecordings(): MemoryRecordings {
 					}
 				}
 
-				tell({kind: 'report', report: desk.report(profile, distancesOf(profile), ask), isDone: true});
+				tell({kind: 'report', report: desk.report(profile, distancesOf(solve(profile)), ask), isDone: true});
 			}
 		},
 	};

@@ -5,7 +5,7 @@ import type {RoomFinding} from '../room/facts.ts';
 import {roomInputs} from '../room/roomInputs.ts';
 import type {Placed} from '../room/roomStudy.ts';
 import {isInside, type RoomShape, shapeFaults} from '../room/shape.ts';
-import {adjustNetwork} from '../survey/adjust.ts';
+import type {NetworkResult} from '../survey/result.ts';
 import {assumedPlaces} from './assumed.ts';
 import {type ArrangementSpace, arrangementSpace, plannedAt} from './spaceOf.ts';
 
@@ -22,10 +22,11 @@ export type PlanSpace =
 /**
 What a profile's arrangement may become.
 
+@param network - The adjusted tape network of the profile.
 @param seatMetres - From the screen wall to the reference seat, where the seats were not taped.
 */
-export function planSpace(profile: Profile, seatMetres?: number): PlanSpace {
-	const inputs = roomInputs(profile, adjustNetwork(profile), speedOfSound(profile.air).metresPerSecond);
+export function planSpace(profile: Profile, network: NetworkResult, seatMetres?: number): PlanSpace {
+	const inputs = roomInputs(profile, network, speedOfSound(profile.air).metresPerSecond);
 	if ('missing' in inputs)
 		return {findings: [finding('problem', 'room-size-missing', [], {missing: inputs.missing})]};
 	const {shape} = inputs;

@@ -1,5 +1,4 @@
 import type {Profile} from '../../profile/types.ts';
-import {adjustNetwork} from '../survey/adjust.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import type {CrossoverSuggestion} from './crossover/result.ts';
 import {suggestCrossovers} from './crossover/suggest.ts';
@@ -11,12 +10,7 @@ export type Parts = {
 	readonly crossovers: CrossoverSuggestion;
 };
 
-/** The costly parts of a profile, computed afresh: for a command, which asks once. The app keeps its own. */
-export function costlyPartsOf(profile: Profile): Parts {
-	return partsWith(profile, adjustNetwork(profile));
-}
-
-/** The costly parts where the tape network is adjusted already. */
+/** The costly parts of a profile whose tape network is adjusted already. */
 export function partsWith(profile: Profile, survey: NetworkResult | undefined): Parts {
 	return {survey, crossovers: suggestCrossovers(profile)};
 }

@@ -6,7 +6,7 @@ import {recordedWish} from './blend/recordedWish.ts';
 import {blendWish, withoutWish} from './blend/wish.ts';
 import {allLevels} from './levels/allLevels.ts';
 import {trims} from './levels/trims.ts';
-import {costlyPartsOf, type Parts} from './parts.ts';
+import type {Parts} from './parts.ts';
 import type {Solution} from './result.ts';
 import {assembled} from './solution.ts';
 import {arrivalsOf} from './timing/arrivals.ts';
@@ -20,7 +20,7 @@ What the blend has verified is a wish for arrivals, so that steps are chosen onc
 
 @param parts - The costly parts, where they are at hand.
 */
-export function solve(profile: Profile, parts: Parts = costlyPartsOf(profile)): Solution {
+export function solve(profile: Profile, parts: Parts): Solution {
 	const bench = benchOf(profile, parts);
 	const arrived = arrivalsOf(bench);
 	const wish =

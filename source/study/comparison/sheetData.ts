@@ -1,11 +1,8 @@
 import {isComputedFrom} from '../../profile/ask/digest.ts';
 import {decidedSettings} from '../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
-import {partsWith} from '../calibration/parts.ts';
 import type {Solution} from '../calibration/result.ts';
-import {solve} from '../calibration/solve.ts';
 import {type PlanPoints, planPoints} from '../placement/planPoints.ts';
-import {adjustNetwork} from '../survey/adjust.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import type {WiringResult} from '../wiring/result.ts';
 import {wiring} from '../wiring/wiring.ts';
@@ -56,21 +53,15 @@ export function standingOf(network: NetworkResult, solution: Solution): Standing
 /** What the readings give: where things stand, and what to dial in. */
 export type ReadingsGive = {readonly network: NetworkResult; readonly solution: Solution};
 
-function readingsGive(profile: Profile): ReadingsGive {
-	const network = adjustNetwork(profile);
-	return {network, solution: solve(profile, partsWith(profile, network))};
-}
-
 /**
 Gathers what goes on the page for the cabinet door.
 
 @param set - The set of settings to print; the newest decided one where not given.
-@param found - What the readings give, where it is at hand.
 */
 export function sheetData(
 	profile: Profile,
+	{network, solution}: ReadingsGive,
 	set: SettingsSet | undefined = decidedSettings(profile),
-	{network, solution}: ReadingsGive = readingsGive(profile),
 ): SheetData {
 	const standing = standingOf(network, solution);
 	const plan = standing.positions.size > 0 ? planPoints(network) : undefined;

@@ -1,5 +1,5 @@
 import type {Profile} from '../../profile/types.ts';
-import {adjustNetwork} from '../survey/adjust.ts';
+import type {NetworkResult} from '../survey/result.ts';
 import {type Compared, type PlanChange, planChange} from './planChange.ts';
 import {type PlanPoints, planPoints} from './planPoints.ts';
 
@@ -12,6 +12,9 @@ export type ComparedPlans = {
 	readonly sameRoom: boolean;
 };
 
+/** What a plan is drawn from: a profile's adjusted tape network, and its picture. */
+export type Surveyed = {readonly network: NetworkResult; readonly screen?: Profile['screen']};
+
 /** Aims cross the trails of what moved, and tell nothing of the change. */
 const withoutAims = ({room, points}: PlanPoints): PlanPoints => ({
 	room,
@@ -23,15 +26,14 @@ The floor plans of two profiles, as far as the tape tells, with what moved and h
 
 @param compared - Things that carry another id in the newer profile, and whether both are of one room.
 */
-export function comparePlans(older: Profile, newer: Profile, compared: Compared): ComparedPlans {
-	const [before, after] = [adjustNetwork(older), adjustNetwork(newer)];
-	const change = planChange(before, after, compared);
+export function comparePlans(older: Surveyed, newer: Surveyed, compared: Compared): ComparedPlans {
+	const change = planChange(older.network, newer.network, compared);
 	const from = new Map(
 		change.turn || !compared.sameRoom ? [] : change.moved.map(move => [move.id, move.from] as const),
 	);
-	const plan = withoutAims(planPoints(after, newer.screen));
+	const plan = withoutAims(planPoints(newer.network, newer.screen));
 	return {
-		older: withoutAims(planPoints(before, older.screen)),
+		older: withoutAims(planPoints(older.network, older.screen)),
 		newer: {
 			...plan,
 			points: plan.points.map(point => {

@@ -9,6 +9,7 @@ import {comparePlans} from '../../study/placement/comparePlans.ts';
 import {derived} from '../derived.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
 import {lengthUnitOf} from '../walk/lengthUnits.ts';
+import {tapedNetworkOf} from '../walk/sceneOf.ts';
 import {solutionOf} from '../walk/solution.ts';
 
 export type PlanLinesOptions = {
@@ -53,5 +54,6 @@ const madeOf = derived({newer: (newer: Profile) => newer}, ({newer}) =>
 function made(older: Profile, newer: Profile) {
 	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});
 	const diff = diffProfiles(solved(older), solved(newer));
-	return {diff, plans: comparePlans(older, newer, diff)};
+	const surveyed = (profile: Profile) => ({network: tapedNetworkOf(profile), screen: profile.screen});
+	return {diff, plans: comparePlans(surveyed(older), surveyed(newer), diff)};
 }

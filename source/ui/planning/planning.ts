@@ -11,6 +11,7 @@ import type {Variant} from '../../study/arrangement/variants.ts';
 import type {RoomFinding} from '../../study/room/facts.ts';
 import type {Placed} from '../../study/room/roomStudy.ts';
 import type {Vector} from '../../study/survey/vectors.ts';
+import {tapedNetworkOf} from '../walk/sceneOf.ts';
 
 /** A row of the ladder: an arrangement, where its subs and ears stand, and its levels there. */
 export type PlanRow = ArrangementRow & {readonly places: Variant; readonly live: LiveArrangement};
@@ -63,7 +64,7 @@ export type Planning = {
 export function openPlan(
 	profile: Profile,
 ): Planning | {readonly findings: ReadonlyArray<RoomFinding | ArrangementFinding>} {
-	const found = planSpace(profile);
+	const found = planSpace(profile, tapedNetworkOf(profile));
 	if (!found.shape) return found;
 	const {space, speakers} = found;
 	if (!canBeJudged(space)) return {findings: space.findings.filter(({kind}) => kind === 'problem')};

@@ -6,7 +6,7 @@ import type {NetworkResult} from '../../study/survey/result.ts';
 import {derived} from '../derived.ts';
 
 /** What the places of things hang on. */
-const tapedParts = ['tape', 'room', 'screen', 'seats', 'channels', 'subs', 'kit', 'lengthUnit'] as const;
+const tapedParts = ['tape', 'room', 'screen', 'seats', 'channels', 'subs', 'kit'] as const;
 
 /** Where everything stands with what is certain of it; computed anew only when a tape reading or a thing changes. */
 export const tapedNetworkOf: (profile: Profile) => NetworkResult = derived(

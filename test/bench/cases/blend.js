@@ -14,11 +14,12 @@ export default {
 	async run({rounds, quantile}) {
 		const {blend} = await loadSource('source/study/calibration/blend/blend.ts');
 		const {blendInputs} = await loadSource('source/study/calibration/blend/blendInputs.ts');
+		const {costlyPartsOf} = await loadSource('source/commands/costlyParts.ts');
 		const profile = withTones(trueLevel);
 		const times = [];
 		for (let round = 0; round < rounds(40) + 5; round++) {
 			const start = performance.now();
-			const {status} = blend(blendInputs(profile));
+			const {status} = blend(blendInputs(profile, costlyPartsOf(profile)));
 			const time = performance.now() - start;
 			if (status !== 'to try' && status !== 'stands') throw new Error(`expected an answer, got ${status}`);
 			if (round >= 5) times.push(time);

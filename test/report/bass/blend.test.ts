@@ -3,7 +3,7 @@ import type {Profile} from '../../../source/profile/types.ts';
 import {blendText} from '../../../source/report/bass/blend.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
 import {blend} from '../../../source/study/calibration/blend/blend.ts';
-import {blendInputs} from '../../../source/study/calibration/blend/blendInputs.ts';
+import {blendInputs} from '../../afresh.ts';
 import {roomProfile, type Truth, walked} from '../../study/calibration/blend/room.ts';
 
 /** The sub is 4 ms later than the tape knows. */

@@ -5,7 +5,7 @@ import {cellWidth} from '../../../source/report/fitCells.ts';
 import {crossoverCurves} from '../../../source/study/calibration/crossover/curve.ts';
 import {bassManagement, subModel} from '../../../source/study/calibration/crossover/model.ts';
 import {suggestCrossovers} from '../../../source/study/calibration/crossover/suggest.ts';
-import {headroom} from '../../../source/study/calibration/headroom/headroom.ts';
+import {headroom} from '../../afresh.ts';
 import {roomProfile} from '../../study/calibration/blend/room.ts';
 
 const profile = {

@@ -4,8 +4,8 @@ import type {ChannelId, MeterReading, Profile, Receiver, SettingsSet} from '../.
 import {speedOfSound} from '../../../source/science/acoustics/air.ts';
 import {weightingOfSpectrum} from '../../../source/science/acoustics/band.ts';
 import {coherentSum} from '../../../source/science/acoustics/decibels.ts';
-import {solve} from '../../../source/study/calibration/solve.ts';
 import {toSettingsSet} from '../../../source/study/calibration/toSettingsSet.ts';
+import {solve} from '../../afresh.ts';
 
 /**
 A true room: where sound comes from, how loud and how late. Readings are made from it by the laws alone (flight time,

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
 import {observe} from '../../../source/profile/ask/readings.ts';
 import type {ChannelId, MeterReading, Profile, TapeReading} from '../../../source/profile/types.ts';
-import {solve} from '../../../source/study/calibration/solve.ts';
 import {measuredDistance} from '../../../source/study/calibration/timing/distances.ts';
 import {holdingOf} from '../../../source/study/survey/holding.ts';
+import {solve} from '../../afresh.ts';
 import {emptyRoom, level, tape} from './room.ts';
 import {sentence} from './sentence.ts';
 

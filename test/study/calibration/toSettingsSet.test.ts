@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
 import {settingsSet} from '../../../source/profile/schema/observed.ts';
-import {solve} from '../../../source/study/calibration/solve.ts';
 import {toSettingsSet} from '../../../source/study/calibration/toSettingsSet.ts';
+import {solve} from '../../afresh.ts';
 import {emptyRoom, level, tape} from './room.ts';
 
 const profile = emptyRoom({

@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
 import type {ChannelId, Profile} from '../../../source/profile/types.ts';
-import {solve} from '../../../source/study/calibration/solve.ts';
+import {solve} from '../../afresh.ts';
 import {emptyRoom, level, tape} from './room.ts';
 import {sentence} from './sentence.ts';
 

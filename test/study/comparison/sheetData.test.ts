@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
 import {inputsHash} from '../../../source/profile/ask/digest.ts';
 import type {Profile, SettingsSet} from '../../../source/profile/types.ts';
-import {sheetData} from '../../../source/study/comparison/sheetData.ts';
+import {sheetData} from '../../afresh.ts';
 import {profile as gear} from '../../report/sheet/scenario.ts';
 
 const tape = [

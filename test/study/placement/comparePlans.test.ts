@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {comparePlans} from '../../../source/study/placement/comparePlans.ts';
+import {comparePlans} from '../../afresh.ts';
 import {ear, placedAt, screenAhead} from '../survey/exampleNetwork.ts';
 
 const before = placedAt({sofa: ear, screen: screenAhead, FL: [1, 0.5, 1]}).profile;

@@ -1,7 +1,7 @@
 import type {Profile} from '../../../profile/types.ts';
 import {benchOf} from '../bench.ts';
 import type {CrossoverSuggestion} from '../crossover/result.ts';
-import {costlyPartsOf, type Parts} from '../parts.ts';
+import type {Parts} from '../parts.ts';
 import {arrivalsOf} from '../timing/arrivals.ts';
 import type {BlendInputs} from './inputs.ts';
 
@@ -10,7 +10,7 @@ What the blend is computed from, found in a profile.
 
 @param parts - The costly parts, where they are at hand.
 */
-export function blendInputs(profile: Profile, parts: Parts = costlyPartsOf(profile)): BlendInputs {
+export function blendInputs(profile: Profile, parts: Parts): BlendInputs {
 	return {
 		profile,
 		arrivalsMs: arrivalsOf(benchOf(profile, parts)).arrivalsMs,

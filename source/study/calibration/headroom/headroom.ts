@@ -4,7 +4,7 @@ import {isLfe} from '../../../profile/channels.ts';
 import type {ChannelId, Profile, Sub} from '../../../profile/types.ts';
 import {coherentSum, energySum} from '../../../science/acoustics/decibels.ts';
 import type {CrossoverSuggestion} from '../crossover/result.ts';
-import {costlyPartsOf, type Parts} from '../parts.ts';
+import type {Parts} from '../parts.ts';
 import {distanceFinder} from './distances.ts';
 import type {HeadroomLack} from './facts.ts';
 import {atDistance, reachAtOneMetre} from './reach.ts';
@@ -97,7 +97,7 @@ what the subs must do, on energy. Room gain is 0 unless the profile states one.
 
 @param profile - Read: channels, subs, seats, tape readings, room, and the settings decided.
 */
-export function headroom(profile: Profile, parts: Parts = costlyPartsOf(profile)): HeadroomResult {
+export function headroom(profile: Profile, parts: Parts): HeadroomResult {
 	const roomGainDb = profile.room.bassGainDb ?? 0;
 	const crossoverOf = crossovers(profile, parts.crossovers.channels);
 	const distanceOf = distanceFinder(profile, parts.survey);

@@ -1,9 +1,10 @@
 import {mainChannels} from '../../../profile/ask/lines.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
-import {costlyPartsOf, partsWith} from '../../calibration/parts.ts';
+import {partsWith} from '../../calibration/parts.ts';
 import type {Solution} from '../../calibration/result.ts';
 import {solve} from '../../calibration/solve.ts';
+import type {NetworkResult} from '../../survey/result.ts';
 import {dialledTiming} from './timingSide.ts';
 
 /** Whether what stands for the subs is within a step of what was solved, so that nothing else can have moved them. */
@@ -32,25 +33,26 @@ What a comparison needs of a profile's solution, which is far less than all of i
 
 Crossovers are not ranked where all are stored; tones are left aside unless what stands for the subs is not what
 distances and latencies alone give, so that it may come from them.
+
+@param survey - The adjusted tape network of the profile.
 */
-export function solveForDiff(profile: Profile): Solution {
+export function solveForDiff(profile: Profile, survey: NetworkResult): Solution {
 	const {receiver, meter} = profile;
 	const set = standingSettings(profile);
-	if (!set) return solve(profile);
+	if (!set) return solve(profile, partsWith(profile, survey));
 	const hasCrossovers = mainChannels(profile).every(({id}) => set.channels[id]?.crossoverHertz !== undefined);
 	const lean = hasCrossovers &&
 		receiver && {
 			...receiver,
 			crossover: {...receiver.crossover, choicesHertz: receiver.crossover.choicesHertz.slice(0, 1)},
 		};
-	const parts = costlyPartsOf({...profile, ...(lean && {receiver: lean})});
 	const solution = solve(
 		{
 			...profile,
 			...(meter && {meter: meter.filter(({signal}) => signal?.kind !== 'tone')}),
 			...(lean && {receiver: lean}),
 		},
-		parts,
+		partsWith({...profile, ...(lean && {receiver: lean})}, survey),
 	);
-	return isBassAsSolved(profile, solution, set) ? solution : solve(profile, partsWith(profile, parts.survey));
+	return isBassAsSolved(profile, solution, set) ? solution : solve(profile, partsWith(profile, survey));
 }

@@ -2,10 +2,8 @@ import type {Profile} from '../../../profile/types.ts';
 import {formatNumber} from '../../../profile/units/decimalText.ts';
 import {type Sayable, saidParts} from '../../../report/said/said.ts';
 import {wrap} from '../../../report/wrap.ts';
-import {suggestCrossovers} from '../../../study/calibration/crossover/suggest.ts';
-import {derived} from '../../derived.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
-import {measuredOf} from '../measured.ts';
+import {crossoversOf} from '../costlyParts.ts';
 import {sayFor} from '../sayFor.ts';
 import {solutionOf} from '../solution.ts';
 import type {BoxRow} from './pages.ts';
@@ -23,8 +21,6 @@ const reasonCodes: Readonly<Record<string, readonly string[]>> = {
 
 /** Lines below the value's own. */
 const mostReasonLines = 4;
-
-const suggestedOf = derived({measured: measuredOf}, ({measured}) => suggestCrossovers(measured));
 
 /** How a value came about: old and new, then the reasons, in a few lines. */
 export function whyLines(profile: Profile, row: BoxRow, columns: number): ScreenLine[] {
@@ -46,7 +42,7 @@ export function whyLines(profile: Profile, row: BoxRow, columns: number): Screen
 function reasonsOf(profile: Profile, itemId: string, label: string): Sayable[] {
 	if (label === 'Crossover') {
 		const channels: ReadonlyMap<string, {readonly reasons: readonly Sayable[]}> =
-			suggestedOf(profile).channels;
+			crossoversOf(profile).channels;
 		return [...(channels.get(itemId)?.reasons ?? [])];
 	}
 

@@ -133,7 +133,7 @@ function outcome(written: readonly Written[]): KeepState['said'] {
 
 /** What goes on the page for the cabinet door. */
 function pageOf(profile: Profile) {
-	return sheetData(profile, undefined, {network: tapedNetworkOf(profile), solution: solutionOf(profile)});
+	return sheetData(profile, {network: tapedNetworkOf(profile), solution: solutionOf(profile)});
 }
 
 /** The page for the cabinet door as lines of the screen. */

@@ -2,11 +2,9 @@ import fc from 'fast-check';
 import {expect, test} from 'vitest';
 import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
-import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import {suggestCrossovers} from '../../../../source/study/calibration/crossover/suggest.ts';
-import {headroom} from '../../../../source/study/calibration/headroom/headroom.ts';
-import {solve} from '../../../../source/study/calibration/solve.ts';
 import {planSignals} from '../../../../source/study/playing/plan.ts';
+import {blendInputs, headroom, solve} from '../../../afresh.ts';
 
 // Everything that the schema lets through, extremes included, however little sense it makes.
 const hertz = fc.double({min: 1e-3, max: 200_000, noNaN: true});

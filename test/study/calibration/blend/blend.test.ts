@@ -1,8 +1,8 @@
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
-import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import {blendWish} from '../../../../source/study/calibration/blend/wish.ts';
+import {blendInputs} from '../../../afresh.ts';
 import {type Boxes, normal, roomProfile, seeded, type Truth, trueLevel, walked} from './room.ts';
 
 /** ISO 9613-1 at 20 °C, m/s. */

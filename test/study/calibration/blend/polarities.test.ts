@@ -3,7 +3,7 @@ import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import type {Profile, SettingsSet} from '../../../../source/profile/types.ts';
 import type {BlendWish} from '../../../../source/study/calibration/blend/blendResult.ts';
 import {polarities} from '../../../../source/study/calibration/blend/polarities.ts';
-import {solve} from '../../../../source/study/calibration/solve.ts';
+import {solve} from '../../../afresh.ts';
 import olderSet from '../cases/polarity-of-an-older-set.json' with {type: 'json'};
 import {roomProfile} from './room.ts';
 

@@ -2,7 +2,7 @@ import {readFileSync} from 'node:fs';
 import {expect, test} from 'vitest';
 import type {Profile, Recording} from '../../../../source/profile/types.ts';
 import {recordedWish} from '../../../../source/study/calibration/blend/recordedWish.ts';
-import {solve} from '../../../../source/study/calibration/solve.ts';
+import {solve} from '../../../afresh.ts';
 
 const demo = JSON.parse(
 	readFileSync(new URL('../../../fixtures/attic-2026.json', import.meta.url), 'utf8'),

@@ -1,8 +1,8 @@
 import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
-import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import type {BlendWay} from '../../../../source/study/calibration/blend/odds.ts';
 import type {BlendStep} from '../../../../source/study/calibration/blend/steps.ts';
+import {blendInputs} from '../../../afresh.ts';
 
 /** Evenly spread numbers between 0 and 1 from a seed. @see Park & Miller, Comm. ACM 31 (1988) 1192: 16807 modulo 2^31 − 1. */
 export function seeded(seed: number): () => number {

@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
-import {headroom} from '../../../../source/study/calibration/headroom/headroom.ts';
+import {headroom} from '../../../afresh.ts';
 
 const speaker = {
 	sensitivityDb: 88,

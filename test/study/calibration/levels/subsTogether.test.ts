@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
 import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import type {Profile, SettingsSet} from '../../../../source/profile/types.ts';
-import {solve} from '../../../../source/study/calibration/solve.ts';
+import {solve} from '../../../afresh.ts';
 import early from '../cases/subs-read-before-their-delays.json' with {type: 'json'};
 import {emptyRoom, level, tape} from '../room.ts';
 

@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest';
 import {repeatFindings, valueOfRepeat} from '../../../../source/study/calibration/readings/advice.ts';
-import {solve} from '../../../../source/study/calibration/solve.ts';
+import {solve} from '../../../afresh.ts';
 import {emptyRoom, level} from '../room.ts';
 
 test('valueOfRepeat is nothing where the meter never errs', () => {

@@ -1,9 +1,9 @@
 import {describe, expect, test} from 'vitest';
 import {tapeKey} from '../../../../source/profile/ask/readings.ts';
 import type {Profile, TapeReading} from '../../../../source/profile/types.ts';
-import {solve} from '../../../../source/study/calibration/solve.ts';
 import {networkDistances} from '../../../../source/study/calibration/timing/networkDistances.ts';
 import {adjustNetwork} from '../../../../source/study/survey/adjust.ts';
+import {solve} from '../../../afresh.ts';
 import {emptyRoom} from '../room.ts';
 
 // A made-up room of 4 m by 5 m by 2.5 m: points in metres from the front left corner of the floor.

@@ -1,9 +1,9 @@
 import {expect, test} from 'vitest';
 import {parseProfile} from '../../../../source/profile/file/parse.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
-import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import {bassPrompts} from '../../../../source/ui/walk/bass/bass.ts';
 import {solutionOf} from '../../../../source/ui/walk/solution.ts';
+import {blendInputs} from '../../../afresh.ts';
 import {trueLevel} from '../../../study/calibration/blend/room.ts';
 import {answered, bassProfile, standing, truth} from './exampleRoom.ts';
 

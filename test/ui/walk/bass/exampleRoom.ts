@@ -1,7 +1,7 @@
 import type {Profile} from '../../../../source/profile/types.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
-import {blendInputs} from '../../../../source/study/calibration/blend/blendInputs.ts';
 import {bassPrompts} from '../../../../source/ui/walk/bass/bass.ts';
+import {blendInputs} from '../../../afresh.ts';
 import {type Boxes, roomProfile, type Truth, takeReading} from '../../../study/calibration/blend/room.ts';
 
 /** An invented room with one front speaker, whose sub arrives 4.3 ms late with the settings that stand. */
