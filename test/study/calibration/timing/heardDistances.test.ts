@@ -2,7 +2,7 @@ import {expect, test} from 'vitest';
 import {inputsHash} from '../../../../source/profile/ask/digest.ts';
 import {newProfile} from '../../../../source/profile/generic/newProfile.ts';
 import type {Profile, RecordedResponse} from '../../../../source/profile/types.ts';
-import {solve} from '../../../../source/study/calibration/solve.ts';
+import {solve} from '../../../afresh.ts';
 
 // An invented 5.1 at 343.2 m/s (20 °C, dry, to 0.1 %); the recording counts from the front left's first sound, and the
 // receiver delays the centre by 2 ms.
