@@ -56,7 +56,11 @@ export function adviceOn(profile: Profile, source: string | undefined): string |
 	if (!source) return undefined;
 	const solution = solutionOf(profile);
 	const found = [...solution.channels, ...solution.subs].find(({id}) => id === source);
-	const remarks = (found?.remarks ?? []).filter(remark => remark.kind !== 'note' && isAboutReadings(remark));
+	// A sub far off is turned first of all: that is said as soon as it was read.
+	const farOff = solution.remarks.filter(({code, about}) => code === 'sub-far-off' && about[0] === source);
+	const remarks = [...(found?.remarks ?? []), ...farOff].filter(
+		remark => remark.kind !== 'note' && isAboutReadings(remark),
+	);
 	const [first] = mostSeriousFirst(remarks);
 	return first && sentenceOf(first, sayFor(profile));
 }
