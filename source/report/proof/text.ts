@@ -65,6 +65,16 @@ export function proofText(result: ProofResult, width: number, say: Say): string 
 			one === 'again' ? 'read again' : one,
 		],
 	);
+	const recorded = (result.recorded ?? []).map(({name, seatName, predicted, settled, ...rest}) => [
+		name,
+		seatName,
+		signalWords(rest),
+		formatNumber(predicted.value, 1),
+		'recording',
+		formatSigned(settled?.residualDb ?? 0, 1),
+		'',
+		'met',
+	]);
 	const plan = missing.map(({name, seatName, predicted, ...rest}) => [
 		name,
 		seatName,
@@ -86,7 +96,7 @@ export function proofText(result: ProofResult, width: number, say: Say): string 
 		...(masterShiftDb?.isMoved
 			? wrap(`Taken out first: ${formatSigned(masterShiftDb.value, 1)} dB common to all.`, width)
 			: []),
-		...(rows.length > 0 ? ['', ...tableLines(columns, rows, width)] : []),
+		...(rows.length + recorded.length > 0 ? ['', ...tableLines(columns, [...rows, ...recorded], width)] : []),
 		...(findings.length > 0
 			? ['', 'What explains it', ...findings.flatMap(finding => findingLines(finding, width, say))]
 			: []),

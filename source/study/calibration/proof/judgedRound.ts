@@ -96,6 +96,8 @@ export type JudgedRound = {
 	readonly readings: readonly ProofReading[];
 	readonly shift: MasterShift | undefined;
 	readonly missing: readonly ProofPlanItem[];
+	/** Closed by a recording, not read. */
+	readonly recorded: readonly ProofPlanItem[];
 	readonly unjudged: readonly UnjudgedReading[];
 };
 
@@ -111,7 +113,8 @@ export function judgedRound(profile: Profile): JudgedRound {
 	const hasSettings = standingSettings(profile) !== undefined;
 	const unjudged = hasSettings ? unjudgedOf(prepared) : [];
 	const first = hasSettings ? heldAgainst(profile, prepared, 0) : [];
-	const missing = prepared.items.filter(({taken}) => taken === 0);
+	const missing = prepared.items.filter(({taken, settled}) => taken === 0 && !settled);
+	const recorded = prepared.items.filter(({taken, settled}) => taken === 0 && settled);
 	const shift = shiftOf(profile, first);
 	const shiftDb = shift?.value ?? 0;
 	const held = shift ? heldAgainst(profile, prepared, shiftDb) : first;
@@ -130,21 +133,23 @@ export function judgedRound(profile: Profile): JudgedRound {
 	});
 	return {
 		prepared,
-		verdict: verdictOf(readings, missing, unjudged),
+		verdict: verdictOf(readings, recorded, missing, unjudged),
 		held,
 		readings,
 		shift,
 		missing,
+		recorded,
 		unjudged,
 	};
 }
 
 function verdictOf(
 	readings: readonly ProofReading[],
+	recorded: readonly unknown[],
 	missing: readonly unknown[],
 	unjudged: readonly unknown[],
 ): ProofResult['verdict'] {
-	if (readings.length === 0) return 'none';
+	if (readings.length === 0 && recorded.length === 0) return 'none';
 	if (readings.some(({verdict}) => verdict === 'missed')) return 'missed';
 	const isOpen =
 		missing.length > 0 || unjudged.length > 0 || readings.some(({verdict}) => verdict === 'again');

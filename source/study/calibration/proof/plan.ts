@@ -3,6 +3,7 @@ import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {settingsInForce, standingSettings} from '../../../profile/ask/settings.ts';
 import {listed, nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {settledByRecording} from './byRecording.ts';
 import type {Predictor} from './forecast.ts';
 import type {ProofPlanItem, UnpredictedReason} from './planItem.ts';
 import {predictors} from './predictor.ts';
@@ -65,7 +66,12 @@ export function prepareProof(profile: Profile): Prepared {
 			...(assumption !== undefined && {assumption}),
 		};
 	});
-	return {intended, former: formerState(profile), predictors: found, unpredicted, taken, items};
+	const settled = settledByRecording(profile, items);
+	const closed = items.map(item => {
+		const own = settled.get(item.key);
+		return own ? {...item, settled: own} : item;
+	});
+	return {intended, former: formerState(profile), predictors: found, unpredicted, taken, items: closed};
 }
 
 /**

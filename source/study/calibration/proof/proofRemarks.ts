@@ -22,7 +22,7 @@ export function proofRemarks(
 	const decided = standingSettings(profile);
 	if (!decided) remarks.push(finding('problem', 'proof-settings-missing', []));
 	else if (items.length === 0) remarks.push(finding('problem', 'proof-first-round-missing', []));
-	else if (readings.length === 0)
+	else if (readings.length === 0 && verdict === 'none')
 		remarks.push(
 			finding('problem', 'proof-second-round-missing', [], {
 				count: items.length,
@@ -34,8 +34,8 @@ export function proofRemarks(
 	if (shift?.isMoved) remarks.push(finding('note', 'proof-master-moved', [], {shiftDb: shift.value}));
 	const again = readings.filter(reading => reading.verdict === 'again');
 	if (again.length > 0) remarks.push(finding('advice', 'proof-look-again', [], {readings: again.map(named)}));
-	const left = items.filter(({taken}) => taken === 0);
-	if (readings.length > 0 && left.length > 0)
+	const left = items.filter(({taken, settled}) => taken === 0 && !settled);
+	if (verdict !== 'none' && left.length > 0)
 		remarks.push(finding('advice', 'proof-left-out', [], {readings: left.map(named)}));
 	for (const reason of new Set(unjudged.map(one => one.reason)))
 		remarks.push(

@@ -57,6 +57,8 @@ export type ProofResult = {
 	/** Read in the second round and held against nothing. */
 	readonly unjudged: readonly UnjudgedReading[];
 	readonly findings: readonly Finding[];
+	/** Closed by a recording made with the settings in force, and not read. */
+	readonly recorded?: readonly ProofPlanItem[];
 	/** Predicted, but not read yet. */
 	readonly missing: readonly ProofPlanItem[];
 	readonly remarks: readonly ProofFinding[];

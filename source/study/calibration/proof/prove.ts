@@ -76,13 +76,14 @@ explain the residuals are named with their likelihood.
 */
 export function prove(profile: Profile): ProofResult {
 	const round = judgedRound(profile);
-	const {prepared, verdict, readings, shift, missing, unjudged} = round;
+	const {prepared, verdict, readings, shift, missing, recorded, unjudged} = round;
 	return {
 		verdict,
 		readings,
 		...(shift && {masterShiftDb: shift}),
 		findings: verdict === 'missed' ? diagnose(profile, round) : [],
 		missing,
+		...(recorded.length > 0 && {recorded}),
 		unjudged,
 		remarks: proofRemarks(profile, prepared, readings, unjudged, shift, verdict),
 	};

@@ -25,20 +25,28 @@ export function proofLines(profile: Profile, columns: number): ScreenLine[] {
 		];
 	}
 
-	const open = plan.filter(({taken}) => taken === 0).length;
+	const closed = plan.filter(({taken, settled}) => taken === 0 && settled).length;
+	const open = plan.filter(({taken, settled}) => taken === 0 && !settled).length;
 	if (open === plan.length) {
 		return [
 			...put('Does it read what was predicted?', 'strong'),
 			...put(
 				`${plan.length} readings with the new settings in force. Each has a prediction; a forgotten entry, a wrong sign or two channels swapped show at once.`,
 			),
-			...put('Enter begins; ] leaves it for another day.'),
+			...put('Enter begins; r records it instead, which closes the speakers; ] leaves it for another day.'),
 		];
 	}
 
 	const result = proofOf(profile);
 	return [
 		...verdictLines(result, plan.length - open, plan.length, columns),
+		...(closed > 0
+			? put(
+					`The recording made with these settings closes ${closed === 1 ? 'one of them' : `${closed} of them`}: levels of the speakers against each other.`,
+					'good',
+					'✓ ',
+				)
+			: []),
 		...result.findings.flatMap(finding => mistakeLines(finding, result, sayFor(profile), columns)),
 		{text: ''},
 		...readingTable(result.readings, columns),

@@ -24,12 +24,12 @@ export function proofPrompts(profile: Profile): Prompt<Profile>[] {
 }
 
 function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
-	const {key, source, name, seat, seatName, signal, weighting, predicted} = item;
-	return levelPrompt(profile, {
+	const {key, source, name, seat, seatName, signal, weighting, predicted, settled} = item;
+	const prompt = levelPrompt(profile, {
 		id: `proof:${key}`,
 		stop: 'proof',
 		question: `${name} at ${seatName}`,
-		about: `${playText(item)} Predicted: ${formatNumber(predicted.value, 1)} dB ± ${formatNumber(predicted.sigma, 1)}.`,
+		about: `${settled ? 'The recording says it is within its limit; it need not be read. ' : ''}${playText(item)} Predicted: ${formatNumber(predicted.value, 1)} dB ± ${formatNumber(predicted.sigma, 1)}.`,
 		explain: item.assumption
 			? item.assumption === 'in-phase'
 				? 'Predicted as if the subs added up in phase: they were not read together as they are meant to stand.'
@@ -51,6 +51,7 @@ function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
 		}),
 		hint: after => verdictText(key, proofOf(after)),
 	});
+	return settled && !prompt.isAnswered ? {...prompt, isAnswered: true, isRequired: false} : prompt;
 }
 
 function playText({signal, shows, name, weighting}: ProofPlanItem): string {

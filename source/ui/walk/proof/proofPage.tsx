@@ -10,7 +10,7 @@ import {type Progress, progressOf} from '../progress.ts';
 import type {Stop} from '../stop.ts';
 import {proofLines} from './lines.ts';
 import {proofPrompts} from './proof.ts';
-import {proofOf} from './proofOf.ts';
+import {planOf, proofOf} from './proofOf.ts';
 
 type Props = {
 	readonly profile: Profile;
@@ -44,8 +44,11 @@ export function proofHub(profile: Profile): HubPlan {
 /** The stop Proof: the second round against its predictions, and what probably went wrong. */
 export const proofPage: Page<HubState> = {
 	start: () => hubStart,
-	press: (profile, state, press) => pressHub(state, press, proofHub, profile),
-	keys: hubKeys,
+	press: (profile, state, press) =>
+		press.key === 'character' && press.text === 'r' && planOf(profile).length > 0
+			? {kind: 'hear', round: 'proof'}
+			: pressHub(state, press, proofHub, profile),
+	keys: profile => (planOf(profile).length > 0 ? [...hubKeys, ['r', 'record']] : hubKeys),
 	view: props => <Proof {...props} />,
 };
 
