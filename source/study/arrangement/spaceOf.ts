@@ -3,7 +3,7 @@ import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
 import type {RoomInputs} from '../room/roomStudy.ts';
 import {isInside} from '../room/shape.ts';
-import type {Vector} from '../survey/vectors.ts';
+import {add, subtract, type Vector} from '../survey/vectors.ts';
 import {assumedPlaces} from './assumed.ts';
 import type {ArrangementFinding} from './facts.ts';
 import {featureFaults, keepOuts, standsOn} from './keepOut.ts';
@@ -31,15 +31,16 @@ export function arrangementSpace(
 	const {shape, decay} = inputs;
 	const assumed = assumedPlaces(profile, shape, seatMetres);
 	const wanted = subsOf(profile);
-	const hasSeats = inputs.seats.length > 0;
 	const isPlanned = (id: string) => profile.planned?.places.some(place => place.id === id) ?? false;
-	const at = (id: string, usual: Vector): Vector => plannedAt(profile, id) ?? usual;
-	const seats = hasSeats ? inputs.seats : assumed.seats.map(seat => ({...seat, at: at(seat.id, seat.at)}));
+	const tapedSeat = (id: string) => standsAt(profile, inputs.seats, id);
+	// Seats that were not taped keep their place beside the reference seat, where that was.
+	const [first] = assumed.seats;
+	const tapedFirst = first && tapedSeat(first.id);
+	const aside = tapedFirst ? subtract(tapedFirst, first.at) : ([0, 0, 0] as const);
+	const seats = assumed.seats.map(seat => ({...seat, at: tapedSeat(seat.id) ?? add(seat.at, aside)}));
 	const subs = wanted.flatMap(sub => {
-		const taped = inputs.subs.find(({id}) => id === sub.id)?.at;
-		const usual = assumed.subs.find(({id}) => id === sub.id)?.at;
-		if (!taped && !usual) return [];
-		return [{id: sub.id, at: taped ?? at(sub.id, usual!), isFixed: sub.fixed === true}];
+		const at = standsAt(profile, inputs.subs, sub.id) ?? assumed.subs.find(({id}) => id === sub.id)?.at;
+		return at ? [{id: sub.id, at, isFixed: sub.fixed === true}] : [];
 	});
 	const features = profile.room.features ?? [];
 	const keepOut = keepOuts(features, shape);
@@ -50,7 +51,7 @@ export function arrangementSpace(
 		searchSteps.placeMetres,
 	);
 	const what = [
-		...(hasSeats || seats.every(({id}) => isPlanned(id)) ? [] : (['seats'] as const)),
+		...(seats.every(({id}) => isPlanned(id) || tapedSeat(id)) ? [] : (['seats'] as const)),
 		...(subs.every(({id}) => isPlanned(id) || inputs.subs.some(one => one.id === id))
 			? []
 			: (['subs'] as const)),
@@ -96,6 +97,24 @@ export function arrangementSpace(
 export function plannedAt({planned}: Pick<Profile, 'planned'>, id: string): Vector | undefined {
 	const place = planned?.places.find(one => one.id === id);
 	return place && [place.xMetres, place.yMetres, place.zMetres];
+}
+
+/**
+Where a thing stands or is to stand: its plan until it was read against a wall, then what the tape tells; undefined where
+nobody said.
+*/
+function standsAt(
+	profile: Pick<Profile, 'planned' | 'tape'>,
+	taped: RoomInputs['seats'],
+	id: string,
+): Vector | undefined {
+	const isStaked = (profile.tape ?? []).some(
+		({from, to, setAside}) =>
+			!setAside && ((from === id && to.startsWith('wall:')) || (to === id && from.startsWith('wall:'))),
+	);
+	const byTape = taped.find(one => one.id === id)?.at;
+	const byPlan = plannedAt(profile, id);
+	return isStaked ? (byTape ?? byPlan) : (byPlan ?? byTape);
 }
 
 /** Whether everything stands where sound can be computed; else the findings say what does not. */

@@ -39,5 +39,6 @@ export function planTolerance(
 		}).judged.meanDb;
 	}
 
-	return {withinMetres, costDb: Math.max(0, sum / directions - exact)};
+	const costDb = Math.max(0, sum / directions - exact);
+	return {withinMetres, costDb: Math.round(costDb * 100) / 100};
 }
