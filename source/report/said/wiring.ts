@@ -18,6 +18,11 @@ export const wiringSentences: Sentences<WiringFacts> = {
 		'no cable reaches it',
 		`It needs one from ${name(from)} to ${name(to)}.`,
 	],
+	'end-unknown': ({end}) => [
+		`ends at “${end}”, which the profile does not know`,
+		'Correct the end, or describe what it leads to.',
+	],
+	'cable-twice': ({count}) => [`stands in the list ${count} times`, 'Give each cable an id of its own.'],
 	'ends-reversed': ({from, to}, {name}) => [
 		`entered from ${name(from)} to ${name(to)}, but the first only takes a signal`,
 		'Swap its ends, on paper or in the room.',

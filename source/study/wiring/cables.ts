@@ -1,7 +1,7 @@
 import {wireSystemOf} from '../../profile/ask/wireSystem.ts';
 import type {Connection, Profile} from '../../profile/types.ts';
 import {type Conductor, cableLossDb, thinnestConductor} from '../../science/acoustics/cable.ts';
-import {readEnd} from './ends.ts';
+import {readEnd, tidyEnd} from './ends.ts';
 import {estimatedRunMetres, usualSlackMetres} from './lengths.ts';
 import {neededCables, serves} from './needed.ts';
 import type {Cable, Positions} from './result.ts';
@@ -61,7 +61,11 @@ function describe(
 
 /** All cables: those entered, in their order, then those that the arrangement needs and nobody has entered. */
 export function cablesOf(profile: Profile, positions: Positions): Cable[] {
-	const entered = profile.wiring?.connections ?? [];
+	const entered = (profile.wiring?.connections ?? []).map(cable => ({
+		...cable,
+		from: tidyEnd(profile, cable.from),
+		to: tidyEnd(profile, cable.to),
+	}));
 	const proposed = neededCables(profile).filter(needed => !entered.some(cable => serves(needed, cable)));
 	return [
 		...entered.map(cable => describe(cable, 'entered', profile, positions)),

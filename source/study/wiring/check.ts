@@ -1,7 +1,7 @@
 import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
 import {crossSectionSquareMillimetres} from '../../science/acoustics/cable.ts';
-import {readEnd, signalDirection} from './ends.ts';
+import {isKnownEnd, readEnd, signalDirection} from './ends.ts';
 import type {WiringFinding} from './facts.ts';
 import {straightLineMetres} from './lengths.ts';
 import type {Cable, Positions} from './result.ts';
@@ -34,6 +34,24 @@ const unreached: Check = cables => {
 	return cables
 		.filter(({origin}) => origin === 'proposed')
 		.map(({from, to}) => finding('problem', 'cable-missing', [readEnd(to).box], {from, to}));
+};
+
+/** Ends of speaker and line cables that name nothing in the profile. */
+const unknownEnds: Check = (cables, profile) =>
+	entered(cables)
+		.filter(({kind}) => kind === 'speaker' || kind === 'line')
+		.flatMap(({id, from, to}) =>
+			[from, to]
+				.filter(end => !isKnownEnd(profile, end))
+				.map(end => finding('doubt', 'end-unknown', [id], {end})),
+		);
+
+/** Cables that go by one name, so that what is said of one could mean another. */
+const idsTwice: Check = cables => {
+	const ids = entered(cables).map(({id}) => id);
+	return [...new Set(ids.filter((id, index) => ids.indexOf(id) !== index))].map(id =>
+		finding('problem', 'cable-twice', [id], {count: ids.filter(other => other === id).length}),
+	);
 };
 
 const reversedEnds: Check = (cables, profile) =>
@@ -107,6 +125,8 @@ function isThinner(present: NonNullable<Cable['conductor']>, needed: NonNullable
 const checks: readonly Check[] = [
 	terminalsTaken,
 	unreached,
+	unknownEnds,
+	idsTwice,
 	reversedEnds,
 	crossedChannels,
 	reversedPolarity,

@@ -16,6 +16,9 @@ export type WiringFacts = {
 	'line-split': {readonly cables: readonly string[]};
 	'terminal-taken': {readonly cables: readonly string[]};
 	'cable-missing': {readonly from: string; readonly to: string};
+	/** As `box/terminal`. */
+	'end-unknown': {readonly end: string};
+	'cable-twice': {readonly count: number};
 	'ends-reversed': {readonly from: string; readonly to: string};
 	'ends-alike': {readonly from: string; readonly to: string; readonly both: 'outputs' | 'inputs'};
 	'channels-crossed': {readonly output: string; readonly speaker: string};

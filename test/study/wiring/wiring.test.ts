@@ -241,3 +241,41 @@ test('every channel is served whatever the arrangement', () => {
 		if (!isLfe(id)) expect(cables.some(({to}) => to.startsWith(`${id}/`))).toBe(true);
 	}
 });
+
+describe('ends are held against the profile', () => {
+	const cable = (id: string, from: string, to: string) => ({
+		id,
+		from,
+		to,
+		kind: 'speaker' as const,
+		label: `${from} ${to}`,
+	});
+	const withCables = (...connections: Array<ReturnType<typeof cable>>) => profile({wiring: {connections}});
+	const unknownEnds = (of: Profile) =>
+		wiring(of).remarks.flatMap(remark => (remark.code === 'end-unknown' ? [remark.facts.end] : []));
+
+	test('capitals and blanks make no other terminal', () => {
+		const twoWays = withCables(
+			cable('a', 'receiver/FL', 'FL/speaker'),
+			cable('b', 'Receiver/fl ', 'fl /Speaker'),
+		);
+		expect(codes(twoWays).filter(code => code === 'terminal-taken')).toHaveLength(2);
+		expect(unknownEnds(twoWays)).toEqual([]);
+	});
+
+	test('an end that names a channel the profile lacks, or nothing at all, is named', () => {
+		const strays = withCables(
+			cable('a', 'receiver/TpBC', 'TpBC/speaker'),
+			cable('b', 'receiver/FL', 'hallway/speaker'),
+		);
+		expect(unknownEnds(strays)).toEqual(['receiver/TpBC', 'TpBC/speaker', 'hallway/speaker']);
+	});
+
+	test('one id for two cables is a problem, told once', () => {
+		const twice = withCables(
+			cable('a', 'receiver/FL', 'FL/speaker'),
+			cable('a', 'receiver/FR', 'FR/speaker'),
+		);
+		expect(codes(twice).filter(code => code === 'cable-twice')).toHaveLength(1);
+	});
+});
