@@ -40,7 +40,7 @@ function boxesOf({channels, subs, wiring}: Profile): string[] {
 }
 
 /** The one of some names that a text is but for capitals and blanks; the text without blanks around it where it is none. */
-function nearestName(text: string, names: readonly string[]): string {
+function writtenAlike(text: string, names: readonly string[]): string {
 	const plain = text.trim().toLowerCase();
 	return (
 		names.find(name => name === text.trim()) ??
@@ -55,13 +55,14 @@ letters, no blanks around either. So two ways of writing one terminal are one.
 */
 export function tidyEnd(profile: Profile, end: string): string {
 	const {box, terminal} = readEnd(end);
-	const known = nearestName(box, boxesOf(profile));
+	const known = writtenAlike(box, boxesOf(profile));
 	if (known === 'receiver')
-		return `${known}/${nearestName(
+		return `${known}/${writtenAlike(
 			terminal,
 			profile.channels.map(({id}) => id),
 		)}`;
-	if (known === 'processor') return `${known}/${nearestName(terminal, profile.bassProcessor?.outputs ?? [])}`;
+	if (known === 'processor')
+		return `${known}/${writtenAlike(terminal, profile.bassProcessor?.outputs ?? [])}`;
 	return `${known}/${terminal.trim().toLowerCase()}`;
 }
 
