@@ -76,5 +76,6 @@ export function nearest(grid: Grid, position: number): number {
 /** The value that the control shows at point k, free of binary crumbs such as 0.30000000000000004. */
 export function shownValue(grid: Grid, k: number): number {
 	const value = Number((grid.anchor + k * grid.step).toPrecision(12));
-	return value === 0 ? 0 : value;
+	// At zero a crumb is all that there is, and digits do not tell it.
+	return Math.abs(value) < slack * grid.step ? 0 : value;
 }
