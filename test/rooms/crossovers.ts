@@ -11,6 +11,8 @@ const judged = ['FC', 'FL', 'LS', 'TpSiL'] as const satisfies readonly MainId[];
 /** The crossover chosen for a channel against 80 Hz: ripple where the sum is loudest, and loss as set by distances, dB. */
 export type CrossoverTrial = {
 	readonly hertz: number;
+	/** Whether the speaker's stated limit lies above 80 Hz, so that 80 Hz is no choice. */
+	readonly isBound: boolean;
 	readonly rippleGainDb: number;
 	readonly lossGainDb: number;
 };
@@ -25,6 +27,7 @@ export function crossoverTrials(world: World, boxes: BoxesState): CrossoverTrial
 		return [
 			{
 				hertz,
+				isBound: world.gear.mains[id].statedLowHertz > 80,
 				rippleGainDb: rippleOf(world, at80, id) - rippleOf(world, boxes, id),
 				lossGainDb: lossOf(world, at80, id, band) - lossOf(world, boxes, id, band),
 			},
