@@ -3,13 +3,12 @@ import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
-import {statusSentence} from './blend.ts';
 import {recordedSentence} from './recorded.ts';
 
 const kept = `Kept where neither got softer and the gains together reach ${formatNumber(leastGainsDb, 1)} dB; else it goes back.`;
 
 /** How what the meter's way advises came about, in a few sentences. */
-export function blendReasons(profile: Profile, result: BlendResult): string[] {
+export function blendReasons(result: BlendResult): string[] {
 	const {way, wanted, trial, tones, fronts, search} = result;
 	const gain = wanted?.gainDb;
 	const expected = gain
@@ -20,7 +19,7 @@ export function blendReasons(profile: Profile, result: BlendResult): string[] {
 		way === 'search'
 			? `${read} settings of all subs together were read with noise; the loudest is the one to try.${expected}`
 			: `${tones.filter(({readings}) => readings.length > 0).length} tones of ${fronts.length} fronts were read at three delays of all subs: that tells each at every other delay and polarity. The loudest mean is the one to try.${expected}`;
-	return [found, trial ? kept : 'Noise before and after decides.', statusSentence(profile, result)];
+	return [found, trial ? kept : 'Noise before and after decides.'];
 }
 
 /** How what a recording advises came about, in a few sentences. */

@@ -43,13 +43,12 @@ export function bassPrompts(profile: Profile): Prompt<Profile>[] {
 			.filter(({isTaken}) => isTaken || !isClosed(result))
 			.map(step => readingPrompt(profile, block, step)),
 	);
-	return [
-		page,
-		...togetherPrompts(profile),
-		toneSetPrompt(profile),
-		wayPrompt(profile, result.ways),
-		...steps,
-	];
+	// What was verified needs no way any more; the questions stay for who looks at them.
+	const isDone = isClosed(result) && steps.some(({isAnswered}) => isAnswered);
+	const before = [toneSetPrompt(profile), wayPrompt(profile, result.ways)].map(prompt =>
+		isDone ? {...prompt, isAnswered: true} : prompt,
+	);
+	return [page, ...togetherPrompts(profile), ...before, ...steps];
 }
 
 function readingPrompt(profile: Profile, block: BlendBlock, step: BlendStep): Prompt<Profile> {

@@ -22,7 +22,7 @@ export function bassWhyLines(profile: Profile, columns: number): ScreenLine[] {
 	const state = recordedOf(profile);
 	const result = blendOf(profile);
 	const actions = state.kind === 'none' ? (result.wanted?.setting?.actions ?? []) : [];
-	const reasons = state.kind === 'none' ? blendReasons(profile, result) : recordedReasons(profile, state);
+	const reasons = state.kind === 'none' ? blendReasons(result) : recordedReasons(profile, state);
 	const head = actions.map(action => actionText(profile, action)).join('; ') || 'Why this';
 	return [
 		...wrap(head, columns, '  ').map((text): ScreenLine => ({text, style: 'strong'})),

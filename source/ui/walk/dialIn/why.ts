@@ -33,7 +33,7 @@ export function whyLines(profile: Profile, row: BoxRow, columns: number): Screen
 	const head = `${title}, ${label.toLowerCase()}: ${change}${sigmaText(profile, itemId, label)}`;
 	return [
 		...wrap(head, columns, '  ').map((line): ScreenLine => ({text: line, style: 'strong'})),
-		...wrap(text, columns, '  ')
+		...wrap(text.charAt(0).toUpperCase() + text.slice(1), columns, '  ')
 			.slice(0, mostReasonLines)
 			.map((line): ScreenLine => ({text: line})),
 	];

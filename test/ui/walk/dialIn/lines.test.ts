@@ -83,5 +83,5 @@ test('a page shows the value under the cursor large, every row with what it was,
 test('why is told in a few lines: old and new, then the reasons', () => {
 	const why = draw(decided, {...dialInStart, tick: 'FL.trim', isWhyShown: true}, 80, 20).join('\n');
 	expect(why).toMatch(/Front left, trim: 0\.0 dB → −0\.5 dB \(± \d\.\d dB\)/);
-	expect(why).toMatch(/target 75\.0 −/);
+	expect(why).toMatch(/Target 75\.0 −/);
 });
