@@ -57,7 +57,7 @@ export const command: Command = {
 					lengthUnit,
 					width: context.columns,
 					corrections: waysBySpeaker(result, placement.corrections, placement.seat),
-					plan: planPoints(result, profile.screen),
+					plan: planPoints(result, profile.screen, profile.room),
 					againstPlan: planned,
 					isPlanInWords: context.flags.words === true,
 					say: sayIn(profile, lengthUnit),

@@ -132,3 +132,20 @@ function shapesNear(
 	) as unknown as Vector;
 	return modes.at(isInside(shape, near) ? near : point)!;
 }
+
+/** The draw with the shapes at places kept that were asked for already: rows and places come again and again in a search. */
+export function keepingShapes(draw: RoomDraw, most: number): RoomDraw {
+	const kept = new Map<string, Float64Array>();
+	return {
+		...draw,
+		at(point, thing) {
+			const key = `${thing} ${point[0]} ${point[1]} ${point[2]}`;
+			const known = kept.get(key);
+			if (known) return known;
+			if (kept.size >= most) kept.clear();
+			const shape = draw.at(point, thing);
+			kept.set(key, shape);
+			return shape;
+		},
+	};
+}

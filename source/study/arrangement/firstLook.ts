@@ -2,7 +2,7 @@ import {octaveFractionGrid} from '../room/frequencies.ts';
 import type {RoomModes} from '../room/modes.ts';
 import type {Placed} from '../room/roomStudy.ts';
 import type {Vector} from '../survey/vectors.ts';
-import {modesUpTo, roomDraws} from './draws.ts';
+import {keepingShapes, modesUpTo, roomDraws} from './draws.ts';
 import {addSource, type BassField, emptySums, fieldOf, type Numbered, quickBass, shapesAt} from './field.ts';
 import type {SearchSpace} from './searchSpace.ts';
 
@@ -74,7 +74,9 @@ export function* firstLook(
 ): Generator<{readonly done: number; readonly of: number}, ReadonlyMap<number, readonly Sketch[]>> {
 	const {room, seats} = space;
 	const frequenciesHertz = octaveFractionGrid(20, 120, look.perOctave);
-	const draws = roomDraws(room, frequenciesHertz, look.draws, modesUpTo(modes, look.summedToHertz));
+	const draws = roomDraws(room, frequenciesHertz, look.draws, modesUpTo(modes, look.summedToHertz)).map(
+		draw => keepingShapes(draw, sources.length + seats.length * rows.length),
+	);
 	const shapes: Float64Array[][] = [];
 	const all = choices(space);
 	const still = rows.indexOf(0);

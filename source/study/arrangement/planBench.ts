@@ -1,7 +1,6 @@
 import {bassFrequenciesHertz} from '../room/bass.ts';
 import {isInside} from '../room/shape.ts';
-import type {Vector} from '../survey/vectors.ts';
-import {drawCount, drawnModes, roomDraws} from './draws.ts';
+import {drawCount, drawnModes, keepingShapes, roomDraws} from './draws.ts';
 import {fieldOf, plainSetting, togetherDb} from './field.ts';
 import {judgeBass} from './judged.ts';
 import type {FoundArrangement} from './search.ts';
@@ -27,29 +26,20 @@ const mostKnown = 64;
 
 /** Computes what all arrangements of a space have in common: modes, draws, shapes at places that were asked for. */
 export function planBench({room}: Pick<SearchSpace, 'room'>): PlanBench {
-	const draws = roomDraws(room, bassFrequenciesHertz, drawCount, drawnModes(room));
-	const known = draws.map(() => new Map<string, Float64Array>());
-	const shapesOf = (d: number, places: readonly Vector[], from: number) =>
-		places.map((at, i) => {
-			const key = `${from + i} ${at.join(' ')}`;
-			const kept = known[d]!;
-			const shape = kept.get(key) ?? draws[d]!.at(at, from + i);
-			if (kept.size >= mostKnown) kept.clear();
-			kept.set(key, shape);
-			return shape;
-		});
+	const draws = roomDraws(room, bassFrequenciesHertz, drawCount, drawnModes(room)).map(draw =>
+		keepingShapes(draw, mostKnown),
+	);
 	return {
 		frequenciesHertz: bassFrequenciesHertz,
 		outside: ({subs, seats}) => [...subs, ...seats].flatMap((at, i) => (isInside(room.shape, at) ? [] : [i])),
 		judge({subs, seats, lifted}) {
-			const fields = draws.map((draw, d) =>
+			const fields = draws.map(draw =>
 				fieldOf(
-					{...draw, at: (_, number) => shapesOf(d, [seats[number - 10_000]!], number)[0]!},
+					draw,
 					subs.map((at, number) => ({at, number})),
 					seats.map((at, i) => ({at, number: 10_000 + i})),
 					seats[0]!,
 					room.speedOfSound,
-					shapesOf(d, subs, 0),
 				),
 			);
 			const settings = subs.map(() => plainSetting);

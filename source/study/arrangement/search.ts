@@ -1,7 +1,7 @@
 import {bassFrequenciesHertz} from '../room/bass.ts';
 import {isInside} from '../room/shape.ts';
 import type {Vector} from '../survey/vectors.ts';
-import {drawCount, drawnModes, type RoomDraw, roomDraws} from './draws.ts';
+import {drawCount, drawnModes, keepingShapes, type RoomDraw, roomDraws} from './draws.ts';
 import type {BassField, Numbered, SubSetting} from './field.ts';
 import {fieldOf} from './field.ts';
 import {earsAt, firstLook, type Sketch} from './firstLook.ts';
@@ -94,25 +94,45 @@ export function* searchArrangements(space: SearchSpace): Generator<SearchStep, r
 	return found;
 }
 
-/** Fields of sketches in all draws; shapes at a place are computed once a draw. */
+/** Shapes that a draw keeps during a search: every place, and the ears of every row. */
+const mostShapes = 1000;
+
+/** Fields of sketches in all draws; what one source is at one row is computed once. */
 function fieldsIn(
 	{room, seats}: Pick<SearchSpace, 'room' | 'seats'>,
 	draws: readonly RoomDraw[],
 	sources: readonly Numbered[],
 	rows: readonly number[],
 ): (sketch: Pick<Sketch, 'picked' | 'row'>) => BassField[] {
-	const shapes = draws.map(() => new Map<number, Float64Array>());
-	return ({picked, row}) => {
+	const keeping = draws.map(draw => keepingShapes(draw, mostShapes));
+	const known = new Map<string, BassField[]>();
+	const fieldsOfOne = (source: number, row: number): BassField[] => {
+		const key = `${source} ${row}`;
+		const found = known.get(key);
+		if (found) return found;
 		const ears = earsAt(seats, rows[row]!);
-		const playing = picked.map(source => sources[source]!);
-		return draws.map((draw, d) => {
-			const known = shapes[d]!;
-			const own = playing.map(({at, number}) => {
-				const shape = known.get(number) ?? draw.at(at, number);
-				known.set(number, shape);
-				return shape;
-			});
-			return fieldOf(draw, playing, ears, ears[0]!.at, room.speedOfSound, own);
-		});
+		const fields = keeping.map(draw =>
+			fieldOf(draw, [sources[source]!], ears, ears[0]!.at, room.speedOfSound),
+		);
+		known.set(key, fields);
+		return fields;
 	};
+	return ({picked, row}) => {
+		const parts = picked.map(source => fieldsOfOne(source, row));
+		return draws.map((_, d) => joined(parts.map(part => part[d]!)));
+	};
+}
+
+/** Fields of single sources at the same receivers as one. */
+function joined(parts: readonly BassField[]): BassField {
+	const [first] = parts;
+	const size = first!.real.length;
+	const real = new Float64Array(size * parts.length);
+	const imaginary = new Float64Array(size * parts.length);
+	for (const [i, part] of parts.entries()) {
+		real.set(part.real, i * size);
+		imaginary.set(part.imaginary, i * size);
+	}
+
+	return {...first!, sources: parts.length, real, imaginary};
 }

@@ -58,11 +58,17 @@ function roomOf({widthMetres, lengthMetres, ceiling}: RoomSize): PlanPoints['roo
 export function planPoints(
 	{room, points}: Pick<NetworkResult, 'room' | 'points'>,
 	screen: Profile['screen'] = undefined,
+	stated: Pick<Room, 'ceiling' | 'missingCorner'> = {},
 ): PlanPoints {
 	const [ear] = points.filter(({kind}) => kind === 'seat');
 	const named = ([x, y, z]: Vector): RoomPlace => ({x, y, z});
 	return {
-		room: roomOf(room),
+		// What no plane tells: a ceiling with a ridge or a break, and a corner that is missing.
+		room: {
+			...roomOf(room),
+			...(stated.ceiling?.kind === 'broken' && {ceiling: stated.ceiling}),
+			...(stated.missingCorner && {missingCorner: stated.missingCorner}),
+		},
 		points: points.filter(isKnown).map(point => {
 			const {id, label, kind, at, ellipse} = point;
 			return {

@@ -17,6 +17,10 @@ export const tapedNetworkOf: (profile: Profile) => NetworkResult = derived(
 
 /** The floor plan as far as the tape tells where things stand. */
 export const sceneOf: (profile: Profile) => PlanScene = derived(
-	{network: tapedNetworkOf, screen: (profile: Profile) => profile.screen},
-	({network, screen}) => planPoints(network, screen),
+	{
+		network: tapedNetworkOf,
+		screen: (profile: Profile) => profile.screen,
+		room: (profile: Profile) => profile.room,
+	},
+	({network, screen, room}) => planPoints(network, screen, room),
 );

@@ -37,3 +37,22 @@ test('planPoints shows an ellipse where a place is known only roughly', () => {
 	expect(ellipse!.majorMetres).toBeCloseTo(0.2, 3);
 	expect(Math.abs(ellipse!.angleDegrees)).toBeLessThan(1);
 });
+
+test('planPoints draws what no plane tells as it was stated: a ridge, and a corner that is missing', () => {
+	const {result} = placedAt({sofa: ear, FL: [1, 0.5, 1]}, {});
+	const ceiling = {
+		kind: 'broken' as const,
+		between: 'wall:left-wall:right' as const,
+		places: [
+			{atMetres: 0, heightMetres: 1.2},
+			{atMetres: 2.5, heightMetres: 3.2},
+			{atMetres: 5, heightMetres: 1.2},
+		],
+	};
+	const missingCorner = {corner: 'backLeft' as const, widthMetres: 2, lengthMetres: 2};
+	const plan = planPoints(result, undefined, {ceiling, missingCorner});
+	expect(plan.room).toMatchObject({widthMetres: 5, lengthMetres: 6, ceiling, missingCorner});
+	const drawn = drawPlan(plan, {columns: 80, rows: 24, lengthUnit: 'm'}).join('\n');
+	const flat = drawPlan(planPoints(result), {columns: 80, rows: 24, lengthUnit: 'm'}).join('\n');
+	expect(drawn).not.toBe(flat);
+});
