@@ -133,7 +133,7 @@ export const hearingSentences: Sentences<HearingFacts> = {
 		'Arrivals, polarity, decay and what changed from one playing to another do not suffer; level over frequency does.',
 	],
 	'heard-low-cut': ({belowDb}) => [
-		`the recorder cuts the bass: it reads ${db(belowDb, 0)} low, so sub levels from it are worthless`,
+		`bass reads ${db(belowDb, 0)} below the middle on every line: the recorder cuts it, as most phones do, or the subs are that soft; sub levels from it are worthless`,
 		'The blend does not suffer. Level subs with a meter, or give the microphone’s curve.',
 	],
 };

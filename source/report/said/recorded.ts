@@ -13,9 +13,17 @@ export function recordingCost(playings: number, changes: number, minutes: number
 	return `${count}, ${changes === 1 ? '1 change' : `${changes} changes`} at a box, about ${minutes} min`;
 }
 
-/** What it did in simulated rooms. */
-export function recordingOdds({known, hidden, rooms}: typeof oddsOfRecording): string {
-	return `In ${rooms} simulated rooms the mean of the fronts came out louder in ${known.wonPercent} %, softer in ${known.lostPercent} %; where a latency or a turned lead was hidden louder in ${hidden.wonPercent} %, softer in ${hidden.lostPercent} % (0.3 dB and more).`;
+/** What it did in simulated rooms, and what the centre risks where it is not recorded. */
+export function recordingOdds(
+	{rooms, threeFronts, twoFronts}: typeof oddsOfRecording,
+	hasCentre: boolean,
+): string {
+	const both = ({known, hidden}: typeof threeFronts, of: (odds: typeof known) => number) =>
+		`${of(known)} %, with a hidden latency or turned lead ${of(hidden)} %`;
+	const won = `In ${rooms} simulated rooms the mean of the fronts came out louder in ${both(hasCentre ? twoFronts : threeFronts, ({wonPercent}) => wonPercent)} (0.3 dB and more), softer in none.`;
+	return hasCentre
+		? `${won} The centre is not in the file of two channels: it came out softer in ${both(twoFronts, ({centreLostPercent}) => centreLostPercent)}. With all three fronts in the file: louder in ${both(threeFronts, ({wonPercent}) => wonPercent)}, no front softer.`
+		: won;
 }
 
 /** Where a blend by recording is, and what is next. */

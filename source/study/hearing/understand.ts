@@ -4,6 +4,7 @@ import {finding} from '../../profile/finding.ts';
 import type {Profile, Recording} from '../../profile/types.ts';
 import {speedOfSound} from '../../science/acoustics/air.ts';
 import {againstTape, type HeardOffers} from './againstTape.ts';
+import {lowCutFindings} from './checks/lowCut.ts';
 import {crossoverUnder} from './crossoverOf.ts';
 import {expectedLines} from './expected.ts';
 import type {HearingFinding} from './facts.ts';
@@ -75,7 +76,9 @@ export function understand(
 		ask.microphone !== undefined || rounds.length === 0
 			? []
 			: [finding('note', 'heard-no-microphone-curve', [])];
-	const findings = [...(held?.findings ?? []), ...colour];
+	const lowCut =
+		ask.microphone === undefined && rounds[0] ? lowCutFindings(rounds[0].base.playing.lines) : [];
+	const findings = [...(held?.findings ?? []), ...colour, ...lowCut];
 	const leftOut = new Set(ask.leftOut ?? []);
 	const spoiled = (seat: string, channel: string) => {
 		const round = rounds.find(each => each.seat === seat)!;

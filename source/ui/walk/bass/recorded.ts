@@ -40,7 +40,14 @@ export function recordingWayLines(profile: Profile, put: Put): ScreenLine[] {
 			`Enter  ${recordingWayName}: ${recordingCost(playings, playings - 1, minutesFor(playings, seconds))}.`,
 			'value',
 		),
-		...put(recordingOdds(oddsOfRecording), 'quiet', '   '),
+		...put(
+			recordingOdds(
+				oddsOfRecording,
+				profile.channels.some(({id}) => id === 'FC'),
+			),
+			'quiet',
+			'   ',
+		),
 	];
 }
 
@@ -63,6 +70,13 @@ export function recordedLines(profile: Profile, columns: number, isPlain: boolea
 	const next = afterRecording(profile);
 	return [
 		...put(recordedSentence(profile, state), isGood ? 'good' : 'strong', isGood ? '✓ ' : ''),
+		...(centreUnheard(profile, state)
+			? put(
+					'The centre was not recorded, so nobody knows what it does: the third size of the file holds it.',
+					'doubt',
+					'? ',
+				)
+			: []),
 		...('old' in state && state.old.length > 0
 			? [
 					...put('Type the old entries in again:'),
@@ -83,4 +97,16 @@ export function recordedLines(profile: Profile, columns: number, isPlain: boolea
 					: 'Enter goes on; r records again.',
 		),
 	];
+}
+
+/** Whether a change was found without the centre, which then may lose by it. */
+function centreUnheard(profile: Profile, state: RecordedState): boolean {
+	if (state.kind !== 'to enter' && state.kind !== 'to verify' && state.kind !== 'kept') return false;
+	const isThere = profile.channels.some(({id}) => id === 'FC');
+	return (
+		isThere &&
+		!profile.responses?.some(
+			({recording, source, part}) => recording === state.recording.id && source === 'FC' && part === 'main',
+		)
+	);
 }

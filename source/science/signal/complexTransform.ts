@@ -1,0 +1,100 @@
+/**
+Complex transform of half the tables' length, sorted as it goes; four at a time, two at the end where that is left.
+
+@param parts - Real and imaginary part, which hold the input, and as much memory again.
+@returns The two of them that hold the result.
+@see T. G. Stockham, High-speed convolution and correlation, AFIPS 28 (1966) 229; radix 4 as in Van Loan, Computational
+Frameworks for the Fast Fourier Transform (1992), 2.4.
+*/
+export function complexTransform(
+	parts: readonly [Float64Array, Float64Array, Float64Array, Float64Array],
+	cosines: Float64Array,
+	sines: Float64Array,
+): readonly [Float64Array, Float64Array] {
+	let [xr, xi, yr, yi] = parts;
+	let length = xr.length;
+	let stride = 1;
+	while (length >= 4) {
+		quarterStep(xr, xi, yr, yi, length, stride, cosines, sines);
+		[xr, xi, yr, yi] = [yr, yi, xr, xi];
+		length /= 4;
+		stride *= 4;
+	}
+
+	if (length === 2) {
+		for (let q = 0; q < stride; q += 1) {
+			const a = xr[q]!;
+			const b = xi[q]!;
+			const c = xr[q + stride]!;
+			const d = xi[q + stride]!;
+			yr[q] = a + c;
+			yi[q] = b + d;
+			yr[q + stride] = a - c;
+			yi[q + stride] = b - d;
+		}
+
+		return [yr, yi];
+	}
+
+	return [xr, xi];
+}
+
+function quarterStep(
+	xr: Float64Array,
+	xi: Float64Array,
+	yr: Float64Array,
+	yi: Float64Array,
+	length: number,
+	stride: number,
+	cosines: Float64Array,
+	sines: Float64Array,
+): void {
+	const quarter = length / 4;
+	const apart = quarter * stride;
+	for (let p = 0; p < quarter; p += 1) {
+		// The tables are for twice the complex length.
+		const c1 = cosines[2 * p * stride]!;
+		const s1 = -sines[2 * p * stride]!;
+		const c2 = c1 * c1 - s1 * s1;
+		const s2 = 2 * c1 * s1;
+		const c3 = c1 * c2 - s1 * s2;
+		const s3 = c1 * s2 + s1 * c2;
+		const from = p * stride;
+		const to = 4 * p * stride;
+		for (let q = 0; q < stride; q += 1) {
+			const at = from + q;
+			const ar = xr[at]!;
+			const ai = xi[at]!;
+			const br = xr[at + apart]!;
+			const bi = xi[at + apart]!;
+			const cr = xr[at + 2 * apart]!;
+			const ci = xi[at + 2 * apart]!;
+			const dr = xr[at + 3 * apart]!;
+			const di = xi[at + 3 * apart]!;
+			const sumR = ar + cr;
+			const sumI = ai + ci;
+			const lessR = ar - cr;
+			const lessI = ai - ci;
+			const otherR = br + dr;
+			const otherI = bi + di;
+			// j·(b − d)
+			const turnR = di - bi;
+			const turnI = br - dr;
+			const goal = to + q;
+			yr[goal] = sumR + otherR;
+			yi[goal] = sumI + otherI;
+			const pR = lessR - turnR;
+			const pI = lessI - turnI;
+			yr[goal + stride] = c1 * pR - s1 * pI;
+			yi[goal + stride] = c1 * pI + s1 * pR;
+			const mR = sumR - otherR;
+			const mI = sumI - otherI;
+			yr[goal + 2 * stride] = c2 * mR - s2 * mI;
+			yi[goal + 2 * stride] = c2 * mI + s2 * mR;
+			const nR = lessR + turnR;
+			const nI = lessI + turnI;
+			yr[goal + 3 * stride] = c3 * nR - s3 * nI;
+			yi[goal + 3 * stride] = c3 * nI + s3 * nR;
+		}
+	}
+}
