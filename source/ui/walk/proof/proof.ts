@@ -1,12 +1,12 @@
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
+import type {JudgedRound} from '../../../study/calibration/proof/judgedRound.ts';
 import type {ProofPlanItem} from '../../../study/calibration/proof/planItem.ts';
-import type {ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import {atomsOf, readingKey} from '../../../study/calibration/proof/rounds.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
-import {planOf, proofOf, provenSet} from './proofOf.ts';
+import {judgedOf, planOf, provenSet} from './proofOf.ts';
 
 const roundCaution = 'Master down before the signal starts, then up to where it stood in the first round.';
 
@@ -49,7 +49,7 @@ function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
 			round: 'proof',
 			...(provenSet(subject) ? {inForce: provenSet(subject)!.id} : {}),
 		}),
-		hint: after => verdictText(key, proofOf(after)),
+		hint: after => verdictText(key, judgedOf(after)),
 	});
 	return settled && !prompt.isAnswered ? {...prompt, isAnswered: true, isRequired: false} : prompt;
 }
@@ -64,7 +64,7 @@ function playText({signal, shows, name, weighting}: ProofPlanItem): string {
 Residual and verdict of one reading, in words. Where a shift of all readings explains it, that is said: after one or
 two readings it may as well be this channel alone.
 */
-export function verdictText(key: string, {readings, masterShiftDb}: ProofResult): string | undefined {
+function verdictText(key: string, {readings, shift}: JudgedRound): string | undefined {
 	const reading = readings.find(one => one.key === key);
 	if (!reading) return undefined;
 	const {rawResidual, residual, verdict, tolerance} = reading;
@@ -72,8 +72,8 @@ export function verdictText(key: string, {readings, masterShiftDb}: ProofResult)
 		`${formatNumber(Math.abs(decibels), 1)} dB ${decibels < 0 ? 'below' : 'above'} the prediction`;
 	if (verdict === 'again' && readings.length < fewReadings)
 		return `${off(rawResidual)}: the master volume, or this channel; the next readings tell.`;
-	if (masterShiftDb?.isMoved && verdict !== 'missed' && Math.abs(rawResidual) > tolerance)
-		return `${off(rawResidual)}, as all are by ${formatSigned(masterShiftDb.value, 1)} dB: the master volume. Else met.`;
+	if (shift?.isMoved && verdict !== 'missed' && Math.abs(rawResidual) > tolerance)
+		return `${off(rawResidual)}, as all are by ${formatSigned(shift.value, 1)} dB: the master volume. Else met.`;
 	const words = {
 		met: 'met.',
 		again: `not clearly within ${formatNumber(tolerance, 1)} dB. Put the meter down anew and read again; the mean decides.`,

@@ -1,5 +1,6 @@
 import {decidedSettings} from '../../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
+import {type JudgedRound, judgedRound} from '../../../study/calibration/proof/judgedRound.ts';
 import {proofPlan} from '../../../study/calibration/proof/plan.ts';
 import type {ProofPlanItem} from '../../../study/calibration/proof/planItem.ts';
 import type {ProofResult} from '../../../study/calibration/proof/proofResult.ts';
@@ -27,7 +28,12 @@ function findPlan(profile: Profile): ProofPlanItem[] {
 	return proofPlan(profile).filter(({seat, taken}) => taken > 0 || levelSeats.includes(seat));
 }
 
-/** Predictions against what was read. */
+/** Each prediction against what was read, without the search for causes: quick enough for every reading. */
+export const judgedOf: (profile: Profile) => JudgedRound = derived({measured: measuredOf}, ({measured}) =>
+	judgedRound(measured),
+);
+
+/** Predictions against what was read, and what explains a miss. */
 export const proofOf: (profile: Profile) => ProofResult = derived({measured: measuredOf}, ({measured}) =>
 	prove(measured),
 );
