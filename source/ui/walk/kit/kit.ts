@@ -5,6 +5,7 @@ import {lengthUnitOf, unitWords} from '../lengthUnits.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, valuePrompt} from '../prompt/single.ts';
 import type {Stop} from '../stop.ts';
+import {tapeMarkPrompt, wirePrompt} from './marks.ts';
 import {processorPrompts} from './processor.ts';
 import {receiverPrompts} from './receiver.ts';
 import {speakerPrompts} from './speakers.ts';
@@ -17,7 +18,9 @@ export function kitPrompts(profile: Profile): Prompt<Profile>[] {
 		...processorPrompts(profile),
 		weightingPrompt(profile),
 		meterOffsetPrompt(profile),
+		tapeMarkPrompt(profile),
 		tapeStepPrompt(profile),
+		wirePrompt(profile),
 		...speakerPrompts(profile),
 		...subPrompts(profile),
 	];
@@ -30,7 +33,7 @@ function withKit(profile: Profile, change: Partial<Kit>): Profile {
 const weightings: ReadonlyArray<readonly [Weighting, string, string]> = [
 	['C', 'C', 'the one for this job'],
 	['Z', 'Z, flat', 'as good as C'],
-	['A', 'A', 'reads subs some 28 dB low'],
+	['A', 'A', 'reads subs some 24 dB low'],
 ];
 
 function weightingPrompt(profile: Profile): Prompt<Profile> {

@@ -57,3 +57,10 @@ test('values out of what a box can have are refused in words', () => {
 		expect(promptOf(profile, id).take(profile, text, {takenAt: ''}), id).toMatchObject({kind: 'no'});
 	}
 });
+
+test('how the tape is marked and how wire is sold are asked by themselves', () => {
+	expect(answer(den(), 'kit:tapeShownIn', 'cm').kit).toMatchObject({tapeShownIn: 'cm'});
+	const metric = answer(den(), 'kit:wireSystem', '1');
+	expect(metric.kit).toMatchObject({wireSystem: 'metric'});
+	expect(promptOf(metric, 'kit:wireSystem').values).toEqual(['Square millimetres']);
+});
