@@ -1,11 +1,16 @@
+import {subsOf} from '../profile/ask/subs.ts';
+import {isLfe} from '../profile/channels.ts';
 import {finding, hasProblem} from '../profile/finding.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sentenceOf} from '../report/said/said.ts';
 import {sayIn} from '../report/said/say.ts';
 import {speedOfSound} from '../science/acoustics/air.ts';
+import {profileCurves} from '../study/hearing/profileCurves.ts';
+import {besideRecorded} from '../study/room/besideRecorded.ts';
 import {roomInputs} from '../study/room/roomInputs.ts';
 import {studyRoom} from '../study/room/roomStudy.ts';
 import {seatRow} from '../study/room/seatRow.ts';
+import {isInside} from '../study/room/shape.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
 import {type Command, exitCode} from './command.ts';
 import {forResult, profileFrom} from './profileArgument.ts';
@@ -42,7 +47,23 @@ export const command: Command = {
 			return exitCode.no;
 		}
 
-		const study = studyRoom(inputs);
+		const computed = studyRoom(inputs);
+		const lfe = profile.channels.filter(({id}) => isLfe(id)).map(({id}) => id as string);
+		const subs = subsOf(profile).map(({id}) => id);
+		// All subs together: what the low-frequency channel plays, or all of them named one by one.
+		const recorded = profileCurves(profile)
+			.filter(({source, part}) => {
+				const sources = source.split('+');
+				const isWhole = subs.length > 0 && subs.every(id => sources.includes(id));
+				return (part === 'all' && lfe.length === 1 && source === lfe[0]) || isWhole;
+			})
+			.map(({seat, curve}) => ({seat, frequenciesHertz: curve.frequenciesHz, levelsDb: curve.levelsDb}));
+		const beside = besideRecorded(
+			computed,
+			inputs.seats.filter(({at}) => isInside(inputs.shape, at)).map(({id}) => id),
+			recorded,
+		);
+		const study = {...computed, findings: [...computed.findings, ...beside]};
 		const row =
 			study.volumeCubicMetres > 0
 				? seatRow(inputs, rowCells)
