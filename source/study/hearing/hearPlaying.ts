@@ -17,6 +17,8 @@ import {stretchesOf} from './stretches.ts';
 /** The meter's bands, hertz: third-octaves 400 Hz to 2.5 kHz for mains, 31.5 to 100 Hz for subs. */
 const mainsBandHertz = [355, 2818] as const;
 const bassBandHertz = [28.2, 112.2] as const;
+/** Where the recorder's clock is looked for, ppm; the first is nearly always right. */
+const clockGuessesPpm = [0, -400, 400] as const;
 /** Long enough for a bass that takes a second to die away, ms. */
 const window = {beforeMs: 60, afterMs: 950};
 
@@ -41,16 +43,26 @@ export function* hearPlaying(
 	const isThere = (sweep: RoundSweep) =>
 		roughStart + (sweep.atSeconds + sweep.law.seconds + 0.25) * nominal <= sound.length;
 	const there = round.sweeps.filter(isThere);
-	// With the clock unknown a sweep is smeared by what the clock is off over its length; both of a pair alike.
-	const roughly = impulseCutter(sound, channel, roughStart, nominal);
 	const first = round.channels[0]!;
-	const firsts: Impulse[] = [];
-	for (const sweep of there.filter(each => each.channel === first)) {
-		yield progress();
-		firsts.push(roughly(sweep));
+	const firstSweeps = there.filter(each => each.channel === first);
+	let ppm = 0;
+	// With the clock unknown a sweep is smeared by what the clock is off over its length, both of a pair alike; one that is off
+	// so far that nothing stands out is looked for on either side.
+	for (const guess of clockGuessesPpm) {
+		const guessed = nominal * (1 + guess * 1e-6);
+		const roughly = impulseCutter(sound, channel, mark.atSample - round.markAtSeconds * guessed, guessed);
+		const firsts: Impulse[] = [];
+		for (const sweep of firstSweeps) {
+			yield progress();
+			firsts.push(roughly(sweep));
+		}
+
+		const stretches = stretchesOf(firsts);
+		if (stretches.length === 0) continue;
+		ppm = guess + clockPpm(stretches);
+		break;
 	}
 
-	const ppm = clockPpm(stretchesOf(firsts));
 	const rate = nominal * (1 + ppm * 1e-6);
 	const start = mark.atSample - round.markAtSeconds * rate;
 	const cut = impulseCutter(sound, channel, start, rate);
