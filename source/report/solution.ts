@@ -5,6 +5,7 @@ import type {Dialled, Solution} from '../study/calibration/result.ts';
 import {solutionRemarks} from './allRemarks.ts';
 import {formatEntry} from './entryText.ts';
 import {masterSentence} from './masterSentence.ts';
+import {referenceSeatText} from './referenceSeatText.ts';
 import {remarkLines, sentenceCount} from './remarks.ts';
 import {crossoverReasonSentences} from './said/crossover.ts';
 import {sayIn} from './said/say.ts';
@@ -38,7 +39,7 @@ export function solutionText(profile: Profile, solution: Solution, options: Solu
 	return [
 		...wrap(`${profile.name}, ${profile.date}`, width),
 		...wrap(
-			`Reference seat: ${seat?.name ?? solution.seat}. Speed of sound ${formatNumber(metresPerSecond, 1)} m/s (${formula}).`,
+			`${referenceSeatText(seat?.name ?? solution.seat)}. Speed of sound ${formatNumber(metresPerSecond, 1)} m/s (${formula}).`,
 			width,
 		),
 		'',

@@ -6,6 +6,7 @@ import type {Solution} from '../../study/calibration/result.ts';
 import type {SheetData} from '../../study/comparison/sheetData.ts';
 import type {WiringResult} from '../../study/wiring/result.ts';
 import {masterSentence} from '../masterSentence.ts';
+import {referenceSeatText} from '../referenceSeatText.ts';
 import {sentenceOf} from '../said/said.ts';
 import {sayIn} from '../said/say.ts';
 import {sheetCautions} from './cautions.ts';
@@ -89,7 +90,7 @@ function conditionsOf(profile: Profile, solution: Solution): string[] {
 	const {air, kit, target} = profile;
 	const seat = profile.seats.find(({id}) => id === solution.seat);
 	const conditions = [
-		`Reference seat: ${seat?.name ?? solution.seat}`,
+		referenceSeatText(seat?.name ?? solution.seat),
 		`Target: ${formatNumber(target?.levelDb ?? 75, 1)} dB at the seat`,
 		`Speed of sound: ${solution.speedOfSound.metresPerSecond.toFixed(1)} m/s (${solution.speedOfSound.formula})`,
 	];
