@@ -1,5 +1,6 @@
 import {blendBars, blendLines, togetherBars, togetherLines} from './blendShare.ts';
 import {proofBars, proofLines} from './proofShare.ts';
+import {recordBars, recordLines} from './recordShare.ts';
 import type {Truth, TruthOptions} from './run.ts';
 import {type Bar, barLine, percentText, rms, shareOf, table} from './share.ts';
 import {tapeBars, tapeLines} from './tapeShare.ts';
@@ -70,6 +71,7 @@ export function barsOf(truth: Truth): Bar[] {
 		...togetherBars(truth.blend),
 		...proofBars(truth.proof),
 		...tapeBars(truth.tape),
+		...recordBars(truth.hear),
 		...levelBars(truth),
 	].filter(({share}) => share.of > 0);
 }
@@ -85,6 +87,7 @@ export function truthText(truth: Truth, {range, from, count}: TruthOptions): str
 		...ways.flatMap(([title, runs]) => (runs.length > 0 ? [blendLines(title, runs)] : [])),
 		...(truth.blend.length > 0 ? [togetherLines(truth.blend)] : []),
 		...(truth.proof.length > 0 ? [proofLines(truth.proof)] : []),
+		...(truth.hear.length > 0 ? [recordLines(truth.hear)] : []),
 		...(truth.tape.length > 0 ? [tapeLines(truth.tape)] : []),
 		...(truth.levels.length > 0 ? [levelLines(truth)] : []),
 		...(truth.crossovers.length > 0 ? [crossoverLines(truth)] : []),

@@ -3,6 +3,7 @@ import {type CrossoverTrial, crossoverTrials} from '../crossovers.ts';
 import type {KitKind} from '../gear.ts';
 import {type TrimError, trimErrors} from '../levels.ts';
 import {allProofs, type Standing} from '../proving.ts';
+import {type RecordedRun, recordedRuns} from '../recording.ts';
 import {roundIn} from '../round.ts';
 import {type NetRun, netRun} from '../surveying.ts';
 import {bareRoom, worldIn} from '../world.ts';
@@ -10,7 +11,16 @@ import {type BlendRun, blendRun} from './blendShare.ts';
 import {type ProofRun, proofRun} from './proofShare.ts';
 
 /** What can be tried. `search` is the other way through the blend, `clean` the proof without slips. */
-export const shareNames = ['blend', 'search', 'proof', 'clean', 'tape', 'levels', 'crossovers'] as const;
+export const shareNames = [
+	'blend',
+	'search',
+	'proof',
+	'clean',
+	'tape',
+	'levels',
+	'crossovers',
+	'hear',
+] as const;
 export type ShareName = (typeof shareNames)[number];
 
 export type TruthOptions = {
@@ -30,6 +40,7 @@ export type Truth = {
 	readonly tape: NetRun[];
 	readonly levels: TrimError[];
 	readonly crossovers: CrossoverTrial[];
+	readonly hear: RecordedRun[];
 };
 
 /** Rooms in which seven channels at nine points, or four channels with all crossovers, are enough runs. */
@@ -44,7 +55,7 @@ rooms they are tried all the same.
 const everyRooms = 5;
 
 export function emptyTruth(): Truth {
-	return {blend: [], search: [], proof: [], tape: [], levels: [], crossovers: []};
+	return {blend: [], search: [], proof: [], tape: [], levels: [], crossovers: [], hear: []};
 }
 
 /**
@@ -78,6 +89,8 @@ export function* tryRooms(options: TruthOptions, truth: Truth): Generator<number
 				}
 			}
 
+			if (isAsked('hear') && kit !== 'anechoic')
+				truth.hear.push(...recordedRuns(world, ['three fronts', 'two fronts']));
 			if (isAsked('search')) truth.search.push(blendRun(roundIn(world, 'search')));
 			if (isAsked('crossovers') && isKnown && place < crossoverRooms)
 				truth.crossovers.push(...crossoverTrials(world, roundIn(world, 'none').session.boxes));
