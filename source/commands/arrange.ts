@@ -1,6 +1,7 @@
 import {Trouble} from '../platform/trouble.ts';
 import {hasProblem} from '../profile/finding.ts';
 import {withMoved} from '../profile/moved.ts';
+import {listed, nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sentenceOf} from '../report/said/said.ts';
@@ -148,7 +149,7 @@ function answerOf(context: CommandContext, profile: Profile, space: ArrangementS
 		const asked = whatIf(space, read.moves, texts.join(' '));
 		if ('outside' in asked)
 			throw new Trouble(
-				`arrange: ${asked.outside.join(', ')} would then stand outside the walls or above the ceiling. Move it by less.`,
+				`arrange: ${listed(asked.outside.map(id => nameOf(profile, id)))} would then stand outside the walls or above the ceiling. Move it by less.`,
 			);
 		return asked;
 	}

@@ -1,4 +1,4 @@
-import {mkdtempSync, readdirSync, readFileSync, rmSync} from 'node:fs';
+import {mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {afterEach, beforeEach, expect, test} from 'vitest';
@@ -11,11 +11,11 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, {recursive: true, force: true}));
 
-async function run(flags: Record<string, unknown>) {
+async function run(flags: Record<string, unknown>, input = demo) {
 	const printed: string[] = [];
 	const said: string[] = [];
 	const code = await command.run({
-		input: [demo],
+		input: [input],
 		flags: {profiles: folder, ...flags},
 		out: text => printed.push(text),
 		say: text => said.push(text),
@@ -61,4 +61,48 @@ test.each([
 	[{seat: 'far'}, 'is no length'],
 ])('%j is refused with what was expected', async (flags, words) => {
 	await expect(run(flags)).rejects.toThrow(words);
+});
+
+test('a thing moved through a wall is named, and nothing is judged', async () => {
+	await expect(run({move: ['sub1=left:9m']})).rejects.toThrow(/would then stand outside the walls/);
+});
+
+/** The demo with other sizes, nothing taped. */
+function changed(room: Record<string, unknown>, more: Record<string, unknown> = {}): string {
+	const profile = JSON.parse(readFileSync(demo, 'utf8'));
+	const path = join(folder, 'changed.json');
+	const sizes = {name: 'Attic', widthMetres: 4, lengthMetres: 6, ceiling: {kind: 'flat', heightMetres: 2.4}};
+	writeFileSync(path, JSON.stringify({...profile, tape: [], room: {...sizes, ...room}, ...more}));
+	return path;
+}
+
+test.each([
+	[{widthMetres: 1000}, {}, 'The width is 1000.00 m'],
+	[
+		{missingCorner: {corner: 'backLeft', widthMetres: 9, lengthMetres: 2}},
+		{},
+		'width of the missing corner is 9.00 m',
+	],
+	[
+		{ceiling: {kind: 'flat', heightMetres: 1.3}},
+		{planned: {places: [{id: 'middle', xMetres: 2, yMetres: 3, zMetres: 1.5}]}},
+		'above the ceiling',
+	],
+	[{}, {planned: {places: [{id: 'sub1', xMetres: 9, yMetres: 3, zMetres: 0.2}]}}, 'outside the walls'],
+	[
+		{features: [{on: 'wall:left', kind: 'door', fromMetres: 1, toMetres: 9}]},
+		{},
+		'reaches to 9.00 m, beyond its wall',
+	],
+	[
+		{
+			features: [{on: 'floor', kind: 'walkway', leftMetres: 0, rightMetres: 4, nearMetres: 0, farMetres: 6}],
+		},
+		{},
+		'no wall is free for a subwoofer',
+	],
+])('a room that cannot be gets a sentence: %j', async (room, more, said) => {
+	const {code, text} = await run({}, changed(room, more));
+	expect(code).toBe(1);
+	expect(text.replace(/\s+/g, ' ').toLowerCase()).toContain(said.toLowerCase());
 });

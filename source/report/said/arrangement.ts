@@ -24,7 +24,7 @@ export const arrangementSentences: Sentences<ArrangementFacts> = {
 			: [`The decay is taken as 0.25 to 0.65 s in turn, around ${formatNumber(decaySeconds, 2)} s.`]),
 	],
 	'arrange-outside': () => [
-		'lies outside the walls or above the ceiling',
+		'outside the walls or above the ceiling',
 		'Correct its place or the size of the room: nothing can be said of the bass there.',
 	],
 	'arrange-no-place': () => [
