@@ -172,7 +172,7 @@ async function saves() {
 
 	const litter = readdirSync(folder).filter(name => !/^den(\.previous)?\.json$/.test(name));
 	console.log(
-		`${count} kills in saving: ${done} saves told, the last on disk each time; left in the folder: ${litter.join(', ') || 'nothing else'}.`,
+		`${count} kills in saving: ${done} saves told, the last on disk each time; ${litter.length} temporary files of killed saves beside it, which the next start of the app sweeps when they are an hour old.`,
 	);
 }
 
