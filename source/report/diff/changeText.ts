@@ -3,6 +3,7 @@ import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {Change, LevelChange, MovedChange, TapeChange} from '../../study/comparison/diff/profileDiff.ts';
 import {fieldText} from './fieldText.ts';
+import {responseText} from './responseText.ts';
 
 const matchedBy = {
 	id: 'by its id',
@@ -76,11 +77,13 @@ export function changeText(change: Change, unit: LengthUnit, isFull = true): str
 
 		case 'level':
 			return levelText(change);
+		case 'response':
+			return responseText(change);
 		case 'replaced':
 		case 'stated':
 			return `${change.name}: ${change.fields.map(field => fieldText(field, unit)).join('; ')}.`;
 		case 'only in one': {
-			const what = change.readings === 'tape' ? 'tape distance' : 'level';
+			const what = {tape: 'tape distance', meter: 'level', recording: 'recorded response'}[change.readings];
 			return `${change.count} ${what}${change.count === 1 ? '' : 's'} only in the ${change.side} profile.`;
 		}
 	}

@@ -39,6 +39,7 @@ const groups: ReadonlyArray<{readonly title: string; readonly kinds: ReadonlyArr
 	{title: 'Distances that changed', kinds: ['moved']},
 	{title: 'Replaced or described anew', kinds: ['replaced', 'stated']},
 	{title: 'Levels read', kinds: ['level']},
+	{title: 'Responses recorded', kinds: ['response']},
 	{title: 'Read again without a change', kinds: ['tape read again']},
 	{title: 'Cannot be compared', kinds: ['only in one']},
 ];
@@ -47,7 +48,7 @@ const groups: ReadonlyArray<{readonly title: string; readonly kinds: ReadonlyArr
 const shortLines = 6;
 
 function isWorthShowing(change: Change): boolean {
-	if (change.kind === 'level') return !change.isScatter;
+	if (change.kind === 'level' || change.kind === 'response') return !change.isScatter;
 	return change.kind !== 'tape read again' && change.kind !== 'only in one';
 }
 

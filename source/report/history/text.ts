@@ -2,6 +2,7 @@ import type {LengthUnit} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import type {ChannelHistory, HistoryPoint, RoomHistory} from '../../study/comparison/history/historyEntry.ts';
+import {extremeText} from '../diff/responseText.ts';
 import {formatTrim} from '../settingText.ts';
 import {sparkline} from '../sparkline.ts';
 import {tableLines} from '../table.ts';
@@ -11,10 +12,10 @@ import {wrap} from '../wrap.ts';
 const listedProfiles = 12;
 const sparkCells = 16;
 
-function firstAndLast(
+function firstAndLast<Value>(
 	points: readonly HistoryPoint[],
-	value: (point: HistoryPoint) => number | undefined,
-	text: (value: number) => string,
+	value: (point: HistoryPoint) => Value | undefined,
+	text: (value: Value) => string,
 ): string {
 	const known = points.map(value).filter(one => one !== undefined);
 	if (known.length === 0) return '';
@@ -44,7 +45,7 @@ export function driftText({name, drift}: ChannelHistory): string | undefined {
 	return `${name}: a drift of ${formatSigned(value, 1)} dB (± ${formatNumber(Math.max(0.1, sigma), 1)} dB) over ${yearsText(drift.years)} against the other channels, distances taken into account: ${cause}. Read it once more, then from close by.`;
 }
 
-/** Each channel's figures from first to last: name, distance, level, trim, trend and drift. */
+/** Each channel's figures from first to last: name, distance, level, trim, trend and drift; of recordings deepest dip and decay. */
 export function historyRows({channels}: Pick<RoomHistory, 'channels'>, lengthUnit: LengthUnit): string[][] {
 	return channels.map(({name, points, drift}) => [
 		name,
@@ -67,6 +68,12 @@ export function historyRows({channels}: Pick<RoomHistory, 'channels'>, lengthUni
 				)
 			: '',
 		drift ? `${formatSigned(drift.value, 1)} ± ${formatNumber(Math.max(0.1, drift.sigma), 1)}` : '',
+		firstAndLast(points, ({dip}) => dip, extremeText),
+		firstAndLast(
+			points,
+			({decaySeconds}) => decaySeconds,
+			seconds => formatNumber(seconds, 2),
+		),
 	]);
 }
 
@@ -105,6 +112,8 @@ export function historyText(
 		{title: 'trim dB', importance: 7},
 		{title: 'trend', importance: 5},
 		{title: 'drift dB', align: 'right', importance: 8},
+		{title: 'deepest dip', importance: 3},
+		{title: 'decay s', importance: 2},
 	] as const;
 	const remarks = channels.map(driftText).filter(text => text !== undefined);
 	return [

@@ -26,4 +26,8 @@ export const diffSentences: Sentences<DiffFacts> = {
 		`the ${side} profile describes no receiver`,
 		'Its settings have no steps, so their changes stay unexplained.',
 	],
+	'responses-coloured': () => [
+		'a recorder’s own colour is in these recordings: no microphone curve was given in both profiles',
+		'Dips, peaks, decay and levels against each other above the bass are compared, the level of the bass is not.',
+	],
 };

@@ -25,7 +25,8 @@ const bassHertz = [20, 200] as const;
 const middleHertz = [200, 2000] as const;
 const standsOutDb = 3;
 
-const meanOver = ({frequenciesHz, levelsDb}: LevelCurve, [from, to]: readonly [number, number]) => {
+/** Mean level over a band, dB; undefined where the curve has no point in it. */
+export const meanOver = ({frequenciesHz, levelsDb}: LevelCurve, [from, to]: readonly [number, number]) => {
 	let [sum, count] = [0, 0];
 	for (const [index, hertz] of frequenciesHz.entries()) {
 		if (hertz < from || hertz > to) continue;
@@ -51,7 +52,7 @@ export function curveFigures(curve: LevelCurve, isMicrophoneKnown: boolean): Cur
 	const all = [0, Number.POSITIVE_INFINITY] as const;
 	const meanDb = meanOver(curve, middleHertz) ?? meanOver(curve, all) ?? 0;
 	const bassMean = meanOver(bass, bassHertz);
-	const found = bassMean === undefined ? {dips: [], peaks: []} : extremes(bass, bassMean);
+	const found = bassMean === undefined ? {dips: [], peaks: []} : standingOut(bass, bassHertz, bassMean);
 	if (!isMicrophoneKnown) return {meanDb, ...found};
 	// A dip of the room is not the end of the bass: whole octaves tell the two apart.
 	const lowLimitHertz = lowLimit(smoothedCurve(curve, 1), bassMean);
@@ -63,12 +64,22 @@ export function curveFigures(curve: LevelCurve, isMicrophoneKnown: boolean): Cur
 	};
 }
 
-function extremes({frequenciesHz, levelsDb}: LevelCurve, meanDb: number) {
+/**
+Deepest dips and highest peaks of a curve within a band against a mean: at most three each, the worst first.
+
+@param curve - Smoothed already.
+@param band - From and to, hertz; its lowest tenth is left out, where a curve only begins.
+*/
+export function standingOut(
+	{frequenciesHz, levelsDb}: LevelCurve,
+	[fromHertz, toHertz]: readonly [number, number],
+	meanDb: number,
+): {readonly dips: CurveExtreme[]; readonly peaks: CurveExtreme[]} {
 	const dips: CurveExtreme[] = [];
 	const peaks: CurveExtreme[] = [];
 	for (let index = 1; index < levelsDb.length - 1; index += 1) {
 		const hertz = frequenciesHz[index]!;
-		if (hertz < bassHertz[0] * 1.1 || hertz > bassHertz[1]) continue;
+		if (hertz < fromHertz * 1.1 || hertz > toHertz) continue;
 		const [before, here, after] = [levelsDb[index - 1]!, levelsDb[index]!, levelsDb[index + 1]!];
 		const aboveDb = here - meanDb;
 		if (here < before && here <= after && aboveDb < -standsOutDb) dips.push({hertz, aboveDb});

@@ -10,6 +10,12 @@ export type ProfileCurve = {
 	readonly recording: string | undefined;
 	readonly date: string;
 	readonly isMicrophoneKnown: boolean;
+	readonly round: 'first' | 'proof';
+	/** Digest of the response as kept. */
+	readonly sha256: string;
+	/** In the meter's band of its kind, and from 28.2 to 112.2 Hz, dB re the file. */
+	readonly levelDb?: number;
+	readonly bassLevelDb?: number;
 	/** Decay in the octave at 500 Hz, seconds. */
 	readonly decaySeconds?: number;
 	readonly curve: LevelCurve;
@@ -31,6 +37,10 @@ export function profileCurves(profile: Pick<Profile, 'date' | 'recordings' | 're
 				part: each.part ?? 'all',
 				recording: each.recording,
 				date: recording?.takenAt?.slice(0, 10) ?? profile.date,
+				round: each.round ?? recording?.round ?? 'first',
+				sha256: each.sha256,
+				...(each.levelDb !== undefined && {levelDb: each.levelDb}),
+				...(each.bassLevelDb !== undefined && {bassLevelDb: each.bassLevelDb}),
 				isMicrophoneKnown: recording?.microphone !== undefined,
 				...(seconds !== undefined && {decaySeconds: seconds}),
 				curve: {

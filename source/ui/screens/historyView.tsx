@@ -11,9 +11,20 @@ import type {WindowSize} from '../terminal/useWindowSize.ts';
 import {historyKeymap} from './history.ts';
 import type {HistoryScreen} from './screen.ts';
 
-const titles = ['channel', 'distance', 'level dB', 'trim dB', 'trend', 'drift dB'] as const;
+const titles = [
+	'channel',
+	'distance',
+	'level dB',
+	'trim dB',
+	'trend',
+	'drift dB',
+	'deepest dip',
+	'decay s',
+] as const;
+/** Shown whatever the profiles hold; what recordings say only where there are any. */
+const always = 6;
 /** What a narrow window leaves out first. */
-const dropped = ['trend', 'level dB', 'distance'] as const;
+const dropped = ['decay s', 'deepest dip', 'trend', 'level dB', 'distance'] as const;
 
 /** The profiles of one room through the years: what each channel read, what was dialled in, and what drifted. */
 export function HistoryView({screen, size}: {readonly screen: HistoryScreen; readonly size: WindowSize}) {
@@ -62,7 +73,7 @@ export function HistoryView({screen, size}: {readonly screen: HistoryScreen; rea
 
 /** The columns that a width holds. */
 function fitting(rows: readonly string[][], columns: number): Array<(typeof titles)[number]> {
-	let shown = [...titles];
+	let shown = titles.filter((_, at) => at < always || rows.some(row => row[at] !== ''));
 	const cells = () =>
 		shown.reduce((sum, title) => {
 			const at = titles.indexOf(title);

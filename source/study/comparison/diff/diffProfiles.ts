@@ -9,6 +9,7 @@ import {levelChanges} from './levels.ts';
 import {matchProfiles} from './match.ts';
 import {tapeChanges} from './moved.ts';
 import type {ProfileDiff, ProfileLabel} from './profileDiff.ts';
+import {colouredLines, responseChanges} from './responses.ts';
 import {settingChanges} from './settings.ts';
 import type {Solved} from './solved.ts';
 
@@ -56,7 +57,9 @@ export function diffProfiles(older: Solved, newer: Solved): ProfileDiff {
 		...gearChanges(older.profile, newer.profile, matching),
 		...tapeChanges(older.profile, newer.profile, rename),
 		...levelChanges(older.profile, newer.profile, rename),
+		...responseChanges(older.profile, newer.profile, rename),
 	].sort((a, b) => b.weight - a.weight);
+	const coloured = colouredLines(older.profile, newer.profile, rename);
 	const sameRoom =
 		older.profile.room.name.trim().toLowerCase() === newer.profile.room.name.trim().toLowerCase();
 	return {
@@ -67,6 +70,9 @@ export function diffProfiles(older: Solved, newer: Solved): ProfileDiff {
 		matches: matching.matches,
 		settings,
 		changes,
-		remarks: remarksOn(older.profile, newer.profile, sameRoom),
+		remarks: [
+			...remarksOn(older.profile, newer.profile, sameRoom),
+			...(coloured.length > 0 ? [finding('note', 'responses-coloured', coloured)] : []),
+		],
 	};
 }

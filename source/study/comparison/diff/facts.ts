@@ -10,6 +10,8 @@ export type DiffFacts = {
 	'settings-missing': OfOneProfile;
 	'settings-stale': OfOneProfile;
 	'receiver-missing': OfOneProfile;
+	/** About the lines whose recordings hold a recorder's own colour. */
+	'responses-coloured': NoFacts;
 };
 
 export type DiffFinding = FindingOf<DiffFacts>;

@@ -123,6 +123,35 @@ export type LevelChange = {
 	readonly weight: number;
 };
 
+/** A dip or peak of the bass. */
+export type Extreme = {readonly hertz: number; readonly aboveDb: number};
+
+/** A figure in both profiles. */
+export type BeforeAfter<Value> = {readonly before: Value; readonly after: Value};
+
+/** What a recording says of one line at one seat, in both profiles. */
+export type ResponseChange = {
+	readonly kind: 'response';
+	readonly about: string;
+	readonly name: string;
+	readonly seat: string;
+	readonly seatName: string;
+	/** Level in the band that the meter reads it with, after minus before and less what all lines at the seat share, dB. */
+	readonly levelDb?: number;
+	/** The same from 28.2 to 112.2 Hz. Only with the microphone's curve in both: a recorder may cut the bass. */
+	readonly bassLevelDb?: number;
+	/** Deepest dip and highest peak below 300 Hz, against the mean there; null where nothing stands out. */
+	readonly dip?: BeforeAfter<Extreme | null>;
+	readonly peak?: BeforeAfter<Extreme | null>;
+	/** Where the curves below 300 Hz differ most, levels taken off. Only with the microphone's curve in both. */
+	readonly mostChanged?: {readonly hertz: number; readonly changeDb: number};
+	/** Decay in the octave at 500 Hz, seconds. */
+	readonly decaySeconds?: BeforeAfter<number>;
+	/** Whether two recordings of one and the same thing could differ by as much. */
+	readonly isScatter: boolean;
+	readonly weight: number;
+};
+
 export type Change =
 	| {
 			readonly kind: 'added' | 'removed';
@@ -140,6 +169,7 @@ export type Change =
 			readonly weight: number;
 	  }
 	| LevelChange
+	| ResponseChange
 	| {
 			/** `replaced`: data that both profiles state differ. `stated`: data were added or taken out. */
 			readonly kind: 'replaced' | 'stated';
@@ -152,7 +182,7 @@ export type Change =
 			readonly kind: 'only in one';
 			readonly about: string;
 			readonly side: 'older' | 'newer';
-			readonly readings: 'tape' | 'meter';
+			readonly readings: 'tape' | 'meter' | 'recording';
 			readonly count: number;
 			readonly weight: number;
 	  };

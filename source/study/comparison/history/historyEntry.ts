@@ -1,3 +1,5 @@
+import type {Extreme} from '../diff/profileDiff.ts';
+
 /** What one profile says of one channel or sub, at the reference seat. */
 export type ChannelFigures = {
 	readonly name: string;
@@ -12,6 +14,9 @@ export type ChannelFigures = {
 	readonly sigmaDb?: number;
 	/** As dialled in, dB. */
 	readonly trimDb?: number;
+	/** Of its newest recording: deepest dip below 300 Hz against the mean there, and decay in the octave at 500 Hz. */
+	readonly dip?: Extreme;
+	readonly decaySeconds?: number;
 	/** Speaker data as stated; another text means another speaker. */
 	readonly speaker: string;
 };
@@ -32,6 +37,8 @@ export type HistoryPoint = {
 	readonly distanceMetres?: number;
 	readonly levelDb?: number;
 	readonly trimDb?: number;
+	readonly dip?: Extreme;
+	readonly decaySeconds?: number;
 	/** Own level against that of the first profile and against the other channels, distance taken into account, dB. */
 	readonly driftDb?: number;
 	readonly sigmaDb?: number;

@@ -4,6 +4,7 @@ import {channelNames, isLfe} from '../../../profile/channels.ts';
 import {usualMainsBand, usualMeterSigmaDb, usualSubBand} from '../../../profile/practice.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
 import {weightingMemory} from '../../calibration/levels/levels.ts';
+import {heardFigures} from './heardFigures.ts';
 import type {ChannelFigures, HistoryEntry} from './historyEntry.ts';
 
 type WeightingOf = ReturnType<typeof weightingMemory>;
@@ -175,11 +176,13 @@ export function readEntry(
 	const sets = new Map(settings.flatMap(set => (typeof set.id === 'string' ? [[set.id, set] as const] : [])));
 	const decided = standingSettings({settings});
 	const readings = observed(value, seat);
+	const responses = objects(value.responses);
 	const sigma = numberOf(at(value, 'kit', 'meterSigmaDb')) ?? usualMeterSigmaDb;
 	const channels = new Map(
 		entrySources(value).map(source => {
 			const own = readings.get(source.id) ?? {lengths: [], readings: []};
-			return [source.id, figuresOf(source, own, sigma, sets, decided, weightingOf)] as const;
+			const figures = figuresOf(source, own, sigma, sets, decided, weightingOf);
+			return [source.id, {...figures, ...heardFigures(responses, source.id, seat)}] as const;
 		}),
 	);
 	return {id, name, date, room, channels};

@@ -120,13 +120,15 @@ export function roomHistory(entries: readonly HistoryEntry[]): RoomHistory {
 		});
 		const byIndex = new Map(drifts.map(drift => [drift.index, drift]));
 		const points = sorted.map(({date, channels: figures}, index): HistoryPoint => {
-			const {distanceMetres, levelDb, trimDb} = figures.get(id) ?? {};
+			const {distanceMetres, levelDb, trimDb, dip, decaySeconds} = figures.get(id) ?? {};
 			const drift = byIndex.get(index);
 			return {
 				date,
 				...(distanceMetres !== undefined && {distanceMetres}),
 				...(levelDb !== undefined && {levelDb}),
 				...(trimDb !== undefined && {trimDb}),
+				...(dip && {dip}),
+				...(decaySeconds !== undefined && {decaySeconds}),
 				...(drift && {driftDb: drift.driftDb, sigmaDb: drift.sigmaDb}),
 			};
 		});

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import {expect, test} from 'vitest';
 import {readEntry} from '../../../../source/study/comparison/history/readEntry.ts';
+import {responseFrequencies} from '../../../../source/study/hearing/responses.ts';
 
 const reading = (decibels: number, extra: object = {}) => ({
 	source: 'FL',
@@ -84,4 +85,33 @@ test('`readEntry` never throws, whatever JSON it is given', () => {
 		}),
 		{numRuns: 300, seed: 3},
 	);
+});
+
+test('`readEntry` takes dip and decay of the newest response at the reference seat, and bears with what is none', () => {
+	const response = (depth: number, seconds: number, extra: object = {}) => ({
+		source: 'FL',
+		seat: 'sofa',
+		decays: [{hertz: 500, t20Seconds: seconds}],
+		points: {
+			levelsDb: [...responseFrequencies()].map(
+				hertz => -20 - depth * Math.exp(-((Math.log2(hertz / 63) / 0.25) ** 2)),
+			),
+		},
+		...extra,
+	});
+	const responses = [
+		response(20, 0.5),
+		response(12, 0.3),
+		response(20, 0.6, {seat: 'chair'}),
+		response(20, 0.7, {part: 'subs'}),
+		response(20, 0.8, {setAside: true}),
+		{source: 'FL', seat: 'sofa', points: {levelsDb: ['loud']}},
+		{source: 'FL', seat: 'sofa', points: null},
+	];
+	const figures = readEntry({...profile, responses}, 'spring')!.channels.get('FL')!;
+	expect(figures.decaySeconds).toBe(0.3);
+	expect(figures.dip!.hertz).toBeCloseTo(63, -0.5);
+	expect(figures.dip!.aboveDb).toBeGreaterThan(-12);
+	expect(figures.dip!.aboveDb).toBeLessThan(-8);
+	expect(readEntry({...profile, responses: 'none'}, 'spring')!.channels.get('FL')).not.toHaveProperty('dip');
 });
