@@ -2,7 +2,7 @@ import {type LevelCurve, meanOver, smoothedCurve, standingOut} from '../../heari
 import type {ResponseChange} from './profileDiff.ts';
 
 /** What changed in the bass of a response. */
-export type BassFigures = Pick<ResponseChange, 'dip' | 'peak' | 'mostChanged'>;
+export type BassChange = Pick<ResponseChange, 'dip' | 'peak' | 'mostChanged'>;
 
 /** Below this the room makes dips and peaks that move with what stands in it, hertz. */
 const bassHertz = [20, 300] as const;
@@ -23,7 +23,7 @@ Dips and peaks of the bass in two curves, and where they differ most, each curve
 
 @param isColourKnown - Whether no recorder's own colour is in them; where it may be, only what stands out is told.
 */
-export function bassChange(before: LevelCurve, after: LevelCurve, isColourKnown: boolean): BassFigures {
+export function bassChange(before: LevelCurve, after: LevelCurve, isColourKnown: boolean): BassChange {
 	const [then, now] = [worstOfBass(before), worstOfBass(after)];
 	if (!then || !now) return {};
 	const mostChanged = isColourKnown ? greatestChange(before, after) : undefined;
@@ -34,7 +34,7 @@ export function bassChange(before: LevelCurve, after: LevelCurve, isColourKnown:
 	};
 }
 
-function greatestChange(before: LevelCurve, after: LevelCurve): BassFigures['mostChanged'] {
+function greatestChange(before: LevelCurve, after: LevelCurve): BassChange['mostChanged'] {
 	const count = Math.min(before.frequenciesHz.length, after.frequenciesHz.length);
 	const frequenciesHz = after.frequenciesHz.slice(0, count);
 	const [then, now] = [smoothedCurve(before, perOctave), smoothedCurve(after, perOctave)];

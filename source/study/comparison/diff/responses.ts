@@ -2,9 +2,9 @@ import {isLfe} from '../../../profile/channels.ts';
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
-import {type BassFigures, bassChange} from './bassChange.ts';
+import {type BassChange, bassChange} from './bassChange.ts';
+import {linesRecorded, type RecordedLine} from './linesRecorded.ts';
 import type {Change, ResponseChange} from './profileDiff.ts';
-import {type RecordedLine, recordedLines} from './recordedLines.ts';
 import {changeScale} from './weights.ts';
 
 type Pair = {readonly then: RecordedLine; readonly now: RecordedLine};
@@ -17,8 +17,8 @@ const scatter = {levelDb: 1, extremeDb: 3, decayShare: 0.1} as const;
 
 /** What changed in the responses that both profiles hold, and how many only one does. */
 export function responseChanges(older: Profile, newer: Profile, rename: Rename): Change[] {
-	const before = recordedLines(older, rename);
-	const after = recordedLines(newer, id => id);
+	const before = linesRecorded(older, rename);
+	const after = linesRecorded(newer, id => id);
 	const pairs = [...after].flatMap(([key, now]) => {
 		const then = before.get(key);
 		return then && then.sha256 !== now.sha256 ? [{then, now}] : [];
@@ -29,8 +29,8 @@ export function responseChanges(older: Profile, newer: Profile, rename: Rename):
 
 /** Lines at one seat whose curves hold the recorder's own colour in one of the profiles. */
 export function colouredLines(older: Profile, newer: Profile, rename: Rename): string[] {
-	const before = recordedLines(older, rename);
-	const coloured = [...recordedLines(newer, id => id)].filter(([key, now]) => {
+	const before = linesRecorded(older, rename);
+	const coloured = [...linesRecorded(newer, id => id)].filter(([key, now]) => {
 		const then = before.get(key);
 		return then !== undefined && !(then.isMicrophoneKnown && now.isMicrophoneKnown);
 	});
@@ -84,7 +84,7 @@ const lessShared = (change: number | undefined, shared: number | undefined) =>
 function sizesOf(of: {
 	readonly levelDb: number | undefined;
 	readonly bassLevelDb: number | undefined;
-	readonly bass: BassFigures;
+	readonly bass: BassChange;
 	readonly decaySeconds: ResponseChange['decaySeconds'];
 }): number[] {
 	const {dip, peak, mostChanged} = of.bass;

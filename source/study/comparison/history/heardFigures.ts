@@ -30,7 +30,7 @@ export function heardFigures(
 	const frequenciesHz = responseFrequencies().slice(0, levels.length);
 	const levelsDb = Float64Array.from(levels.slice(0, frequenciesHz.length));
 	const dip = worstOfBass({frequenciesHz, levelsDb})?.dip;
-	const decaySeconds = decayOf(own.decays);
+	const decaySeconds = octaveSeconds(own.decays);
 	return {...(dip && {dip}), ...(decaySeconds !== undefined && {decaySeconds})};
 }
 
@@ -40,7 +40,7 @@ function levelsOf({points}: Json): readonly number[] | undefined {
 	return numbers(levelsDb) && levelsDb.length > 0 ? levelsDb : undefined;
 }
 
-function decayOf(decays: unknown): number | undefined {
+function octaveSeconds(decays: unknown): number | undefined {
 	const octave = Array.isArray(decays)
 		? decays.find((each): each is Json => (each as Json | null)?.hertz === 500)
 		: undefined;

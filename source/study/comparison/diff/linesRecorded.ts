@@ -19,7 +19,7 @@ Recorded lines of a profile by line and seat.
 
 @param rename - From the profile's ids to those that lines are compared by.
 */
-export function recordedLines(
+export function linesRecorded(
 	profile: Pick<Profile, 'date' | 'recordings' | 'responses'>,
 	rename: (id: string) => string,
 ): Map<string, RecordedLine> {
