@@ -15,9 +15,12 @@ import {
 	whatIf,
 	whichSpot,
 } from '../study/arrangement/answer.ts';
+import {planMeasures} from '../study/arrangement/measures.ts';
 import type {ThingMove} from '../study/arrangement/moves.ts';
+import {planBench} from '../study/arrangement/planBench.ts';
+import {type PlanSearchStep, searchPlan} from '../study/arrangement/planSearch.ts';
 import {planSpace} from '../study/arrangement/planSpace.ts';
-import {type FoundArrangement, type SearchStep, searchArrangements} from '../study/arrangement/search.ts';
+import type {ArrangementRow} from '../study/arrangement/row.ts';
 import {type ArrangementSpace, canBeJudged} from '../study/arrangement/spaceOf.ts';
 import {readSpots} from '../study/arrangement/spots.ts';
 import {readMoves} from '../study/placement/moves.ts';
@@ -83,7 +86,7 @@ export const command: Command = {
 			return exitCode.no;
 		}
 
-		const {space, shape} = found;
+		const {space, shape, speakers} = found;
 		if (!canBeJudged(space)) {
 			const outside = space.findings.filter(({kind}) => kind === 'problem');
 			if (context.flags.json) context.out(saidJson({findings: outside}, inMetres));
@@ -97,6 +100,7 @@ export const command: Command = {
 
 		const answer = answerOf(context, profile, space);
 		const {rows, moves, question, chosen} = answer;
+		const measures = rows.map(({places}) => planMeasures(profile, shape, speakers, places));
 		const findings = [...answer.findings, ...space.findings];
 		if (context.flags.json)
 			context.out(
@@ -105,7 +109,16 @@ export const command: Command = {
 						shape,
 						seats: space.seats,
 						question,
-						arrangements: rows.map(({name, arrangement, against}) => ({...name, ...arrangement, against})),
+						arrangements: rows.map(
+							({name, arrangement: {seatsDb: _, ...arrangement}, against, againstAbove}, i) => ({
+								...name,
+								...arrangement,
+								against,
+								againstAbove,
+								// Of another wall only its bass is compared.
+								...(name.kind !== 'wall' && {measures: measures[i]}),
+							}),
+						),
 						moves,
 						findings,
 					},
@@ -119,7 +132,8 @@ export const command: Command = {
 					question,
 					chosen,
 					width: context.columns,
-					seats: space.seats.length,
+					space,
+					measures,
 					shape,
 					moves,
 					findings,
@@ -138,7 +152,16 @@ function answerOf(context: CommandContext, profile: Profile, space: ArrangementS
 	const texts = [move ?? []].flat() as string[];
 	const asked = [texts.length > 0, spots !== undefined, search === true].filter(Boolean).length;
 	if (asked > 1) throw new Trouble('arrange: one question at a time: --move, --spots or --search.');
-	if (search) return ladderAnswer(space, driven(searchArrangements(space), context));
+	if (search) {
+		const bench = planBench(space);
+		const now = bench.judge({
+			subs: space.subs.map(({at}) => at),
+			seats: space.seats.map(({at}) => at),
+			lifted: 0,
+		});
+		return ladderAnswer(space, now, driven(searchPlan(profile, space, bench, now), context));
+	}
+
 	if (texts.length > 0) {
 		const read = readMoves(texts, unit);
 		if (!read.ok) throw new Trouble(`arrange: ${read.why}`);
@@ -166,13 +189,14 @@ function answerOf(context: CommandContext, profile: Profile, space: ArrangementS
 
 /** Runs a search to its end and says how far it is, where somebody sits at a terminal. */
 function driven(
-	work: Generator<SearchStep, readonly FoundArrangement[]>,
+	work: Generator<PlanSearchStep, readonly ArrangementRow[]>,
 	{isTerminal, say}: Pick<CommandContext, 'isTerminal' | 'say'>,
-): readonly FoundArrangement[] {
+): readonly ArrangementRow[] {
 	let told = 0;
 	for (;;) {
 		const next = work.next();
 		if (next.done) return next.value;
+		if (next.value.what !== 'places') continue;
 		const quarter = Math.floor((4 * next.value.done) / next.value.of);
 		if (isTerminal && quarter > told) {
 			told = quarter;
@@ -197,7 +221,7 @@ async function writePlan(
 	moves: readonly ThingMove[],
 ): Promise<void> {
 	if (moves.length === 0) {
-		context.say('Nothing better was found, so nothing is planned and no profile was written.');
+		context.say('Nothing has to be carried, so nothing is planned and no profile was written.');
 		return;
 	}
 
@@ -211,7 +235,6 @@ async function writePlan(
 		yMetres,
 		zMetres,
 	}));
-	const {planBench} = await import('../study/arrangement/planBench.ts');
 	const {planTolerance} = await import('../study/arrangement/tolerance.ts');
 	const at = (id: string, from: Vector) => moves.find(move => move.id === id)?.to ?? from;
 	const tolerance = planTolerance(planBench(space), {

@@ -1,7 +1,7 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import type {RowName} from '../../study/arrangement/answer.ts';
 import type {ThingMove} from '../../study/arrangement/moves.ts';
+import type {RowName} from '../../study/arrangement/row.ts';
 import type {Say} from '../said/say.ts';
 
 /** Named spots along the walls in words. */

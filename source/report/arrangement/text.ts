@@ -1,21 +1,28 @@
 import type {LengthUnit, Profile} from '../../profile/types.ts';
-import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
-import type {ArrangementAnswer, ArrangementRow, RowName} from '../../study/arrangement/answer.ts';
+import {formatSigned} from '../../profile/units/decimalText.ts';
+import type {ArrangementAnswer} from '../../study/arrangement/answer.ts';
 import type {ArrangementFinding} from '../../study/arrangement/facts.ts';
-import type {Comparison} from '../../study/arrangement/judged.ts';
+import type {PlanMeasures} from '../../study/arrangement/measures.ts';
 import type {ThingMove} from '../../study/arrangement/moves.ts';
+import {type ArrangementRow, rowMoves} from '../../study/arrangement/row.ts';
+import type {SearchSpace} from '../../study/arrangement/searchSpace.ts';
+import {nearestSpot} from '../../study/arrangement/spots.ts';
 import type {RoomShape} from '../../study/room/shape.ts';
 import {remarkLines} from '../remarks.ts';
 import {db} from '../said/figures.ts';
 import {sayIn} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
+import {addsSentence, ladderCells, ladderTitles} from './ladderCells.ts';
 import {placeInTapeTerms} from './placeText.ts';
+import {ladderRowName} from './rowName.ts';
 
 export type ArrangementTextOptions = {
 	readonly question: ArrangementAnswer['question'];
 	readonly width: number;
-	readonly seats: number;
+	readonly space: Pick<SearchSpace, 'seats' | 'subs'>;
+	/** By row. */
+	readonly measures: readonly PlanMeasures[];
 	/** The row that is chosen, where one is. */
 	readonly chosen: number | undefined;
 	readonly shape: RoomShape;
@@ -31,56 +38,35 @@ const titles: Readonly<Record<ArrangementAnswer['question'], string>> = {
 	search: 'the best by what has to be lifted',
 };
 
-const wallWords = {'wall:left': 'left wall', 'wall:right': 'right wall', 'wall:back': 'back wall'} as const;
-
-function nameText(name: RowName): string {
-	if (name.kind === 'now') return 'as it stands';
-	if (name.kind === 'asked') return name.words;
-	if (name.kind === 'oneMore') return 'one more subwoofer';
-	if (name.kind === 'wall') return `screen on the ${wallWords[name.wall]}`;
-	const {lifted, rowShiftMetres: shift} = name;
-	const seats = shift === 0 ? '' : `, seats ${shift > 0 ? 'back' : 'forward'}`;
-	return lifted === 0 ? 'nothing lifted' : `${lifted} lifted${seats}`;
-}
-
-const adds = (against: Comparison | undefined): string => {
-	if (!against) return '';
-	if (against.certainty === 'none') return 'no difference';
-	const gain = formatSigned(against.gainDb, 1);
-	return against.certainty === 'sure' ? `${gain} dB, sure` : `${gain} dB, not sure`;
-};
-
 /** Arrangements as a table with their figures, what to carry, and what is said of them. */
 export function arrangementText(
 	profile: Profile,
 	rows: readonly ArrangementRow[],
 	options: ArrangementTextOptions,
 ): string {
-	const {question, width, seats, findings} = options;
+	const {question, width, space, measures, findings} = options;
 	const unit = profile.lengthUnit ?? 'm';
+	const names = rows.map(row => nameOfRow(row, profile, options));
+	const [difference, hole, off, view, cable, adds] = ladderTitles(space.seats.length);
 	return [
 		...wrap(`${profile.name}, ${profile.date}: ${titles[question]}`, width),
 		'',
 		...tableLines(
 			[
-				{title: 'arrangement', importance: 6, leastCells: 16},
-				{title: seats > 1 ? 'seats differ' : 'uneven by', align: 'right', importance: 5},
+				{title: 'arrangement', importance: 8, leastCells: 16},
+				{title: difference, align: 'right', importance: 6},
 				{title: 'bad case', align: 'right', importance: 2},
-				{title: 'deepest hole', align: 'right', importance: 4},
+				{title: hole, align: 'right', importance: 5},
 				{title: 'output', align: 'right', importance: 1},
-				{title: 'adds', importance: 5},
+				{title: off, align: 'right', importance: 4},
+				{title: view, align: 'right', importance: 3},
+				{title: cable, align: 'right', importance: 2.5},
+				{title: adds, importance: 7},
 			],
-			rows.map(({name, arrangement, against}) => {
-				const {judged} = arrangement;
-				const {hole, outputDb} = judged.middle;
-				return [
-					nameText(name),
-					db(judged.meanDb),
-					db(judged.badDb),
-					`${formatNumber(-hole.depthDb, 0)} dB ${formatNumber(hole.frequencyHertz, 0)} Hz`,
-					db(outputDb),
-					adds(against),
-				];
+			rows.map((row, i) => {
+				const {badDb, middle} = row.arrangement.judged;
+				const [uneven, deepest, ...rest] = ladderCells(row, measures[i]!, unit);
+				return [names[i]!, uneven!, db(badDb), deepest!, db(middle.outputDb), ...rest];
 			}),
 			width,
 		),
@@ -88,10 +74,32 @@ export function arrangementText(
 			'20 to 120 Hz, mean of 20 rooms that this one might be (sizes 1.5 %, places 3 cm, waves 2 % off); bad case: the 18th of them.',
 			width,
 		),
+		...chosenLines(rows, names, options),
 		...moveLines(options, unit, profile),
-		...settingLines(rows, profile, options),
+		...settingLines(rows, names, profile, options),
 		...remarkLines(findings, width, sayIn(profile, unit)),
 	].join('\n');
+}
+
+/** The name of a row with the places that its moves end at. */
+function nameOfRow(row: ArrangementRow, profile: Profile, {space, shape}: ArrangementTextOptions): string {
+	const unit = profile.lengthUnit ?? 'm';
+	const moves = rowMoves(space, row);
+	const ends = row.name.kind === 'oneMore' ? [row.name.at] : moves.map(({to}) => to);
+	const spots = ends.map(at => nearestSpot(at, shape));
+	return ladderRowName({name: row.name, moves, spots}, sayIn(profile, unit), unit);
+}
+
+/** What the ladder says of the rows that the one above does as well. */
+function chosenLines(
+	rows: readonly ArrangementRow[],
+	names: readonly string[],
+	{question, width}: ArrangementTextOptions,
+): string[] {
+	if (question !== 'search') return [];
+	return rows.flatMap((row, i) =>
+		row.againstAbove ? wrap(`${names[i]!}: ${addsSentence(row)}`, width) : [],
+	);
 }
 
 function moveLines(
@@ -116,23 +124,25 @@ function moveLines(
 
 function settingLines(
 	rows: readonly ArrangementRow[],
+	names: readonly string[],
 	profile: Profile,
-	{width}: ArrangementTextOptions,
+	{width, question, chosen}: ArrangementTextOptions,
 ): string[] {
-	const last = rows.at(-1);
+	const index = question === 'search' ? (chosen ?? 0) : rows.length - 1;
+	const last = rows[index];
 	const set = last?.arrangement.settings.some(
 		({delayMs, gainDb, isInverted}) => delayMs !== 0 || gainDb !== 0 || isInverted,
 	);
 	if (!last || !set) return [];
-	const names = (profile.subs ?? []).map(({name}) => name);
+	const subs = (profile.subs ?? []).map(({name}) => name);
 	const texts = last.arrangement.settings.map(
 		({delayMs, gainDb, isInverted}, i) =>
-			`${names[i] ?? `sub ${i + 1}`} ${formatSigned(delayMs, 1)} ms, ${formatSigned(gainDb, 1)} dB${isInverted ? ', inverted' : ''}`,
+			`${subs[i] ?? `sub ${i + 1}`} ${formatSigned(delayMs, 1)} ms, ${formatSigned(gainDb, 1)} dB${isInverted ? ', inverted' : ''}`,
 	);
 	return [
 		'',
 		...wrap(
-			`Counted with, in “${nameText(last.name)}”, beyond delays by distance: ${texts.join('; ')}. What to dial in is decided at the seat, not here.`,
+			`Counted with, in “${names[index]!}”, beyond delays by distance: ${texts.join('; ')}. What to dial in is decided at the seat, not here.`,
 			width,
 		),
 	];

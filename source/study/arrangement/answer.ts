@@ -1,32 +1,16 @@
 import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
 import {isInside} from '../room/shape.ts';
-import {add, distance, type Vector} from '../survey/vectors.ts';
+import {add, type Vector} from '../survey/vectors.ts';
 import type {ArrangementFinding} from './facts.ts';
 import {type Comparison, compareBass} from './judged.ts';
-import {ladderOf} from './ladder.ts';
-import {movesOf, type ThingMove} from './moves.ts';
+import {advisedRow} from './ladder.ts';
+import {movesTo, type ThingMove} from './moves.ts';
+import {type ArrangementRow, rowMoves} from './row.ts';
 import type {FoundArrangement} from './search.ts';
 import type {ArrangementSpace} from './spaceOf.ts';
 import type {Spot} from './spots.ts';
 import {judgeVariants, type Variant} from './variants.ts';
-
-/** What a row of an answer is about. */
-export type RowName =
-	| {readonly kind: 'now'}
-	| {readonly kind: 'asked'; readonly words: string}
-	| {readonly kind: 'rung'; readonly lifted: number; readonly rowShiftMetres: number}
-	/** One more sub, at this place. */
-	| {readonly kind: 'oneMore'; readonly at: Vector}
-	/** The screen on another wall, everything turned with it. */
-	| {readonly kind: 'wall'; readonly wall: 'wall:left' | 'wall:right' | 'wall:back'};
-
-/** One arrangement of an answer, with what it adds to the room as it stands. */
-export type ArrangementRow = {
-	readonly name: RowName;
-	readonly arrangement: FoundArrangement;
-	readonly against?: Comparison;
-};
 
 /** What was asked, judged: the rows, what to carry for the one that is chosen, and what is said of it. */
 export type ArrangementAnswer = {
@@ -59,10 +43,16 @@ function comparisonFinding(
 		: [finding('note', 'arrange-unclear', [], {lifted, gainDb})];
 }
 
+const nowRow = (space: ArrangementSpace, arrangement: FoundArrangement): ArrangementRow => ({
+	name: {kind: 'now'},
+	arrangement,
+	places: standing(space),
+});
+
 /** The room as it stands. */
 export function asItStands(space: ArrangementSpace): ArrangementAnswer {
 	const [arrangement] = judgeVariants(space, [standing(space)]);
-	return {question: 'now', rows: [{name: {kind: 'now'}, arrangement: arrangement!}], moves: [], findings: []};
+	return {question: 'now', rows: [nowRow(space, arrangement!)], moves: [], findings: []};
 }
 
 /** Ids that a what-if may move. */
@@ -86,22 +76,14 @@ export function whatIf(
 	if (outside.length > 0) return {outside};
 	const [before, after] = judgeVariants(space, [standing(space), {subs, seats, lifted: shifts.length}]);
 	const against = compareBass(before!.judged, after!.judged, seats.length);
-	const moved = (
-		kind: ThingMove['kind'],
-		things: ArrangementSpace['seats'],
-		to: readonly Vector[],
-	): ThingMove[] =>
-		things
-			.map(({id, at}, i) => ({id, kind, from: at, to: to[i]!}))
-			.filter(move => distance(move.from, move.to) > 0);
 	return {
 		question: 'whatIf',
 		rows: [
-			{name: {kind: 'now'}, arrangement: before!},
-			{name: {kind: 'asked', words}, arrangement: after!, against},
+			nowRow(space, before!),
+			{name: {kind: 'asked', words}, arrangement: after!, places: {subs, seats}, against},
 		],
 		chosen: 1,
-		moves: [...moved('seat', space.seats, seats), ...moved('sub', space.subs, subs)],
+		moves: movesTo(space, {subs, seats}),
 		findings: comparisonFinding(against, shifts.length, seats.length),
 	};
 }
@@ -119,6 +101,7 @@ export function whichSpot(space: ArrangementSpace, id: string, spots: readonly S
 		.map((arrangement, i): ArrangementRow & {readonly against: Comparison; readonly at: Vector} => ({
 			name: {kind: 'asked', words: spots[i]!.words},
 			arrangement,
+			places: {subs: arrangement.subs, seats: now.seats},
 			against: compareBass(before!.judged, arrangement.judged, space.seats.length),
 			at: spots[i]!.at,
 		}))
@@ -128,36 +111,41 @@ export function whichSpot(space: ArrangementSpace, id: string, spots: readonly S
 	const isBetter = best.against.gainDb > 0 && best.against.certainty !== 'none';
 	return {
 		question: 'spots',
-		rows: [{name: {kind: 'now'}, arrangement: before!}, ...rows.map(({at: _, ...row}) => row)],
+		rows: [nowRow(space, before!), ...rows.map(({at: _, ...row}) => row)],
 		...(isBetter && {chosen: 1}),
 		moves: isBetter ? [{id, kind: 'sub', from, to: best.at}] : [],
 		findings: comparisonFinding(best.against, 1, space.seats.length),
 	};
 }
 
-/** The ladder of a search: the best by what has to be lifted, and what to carry for the advised rung. */
-export function ladderAnswer(space: ArrangementSpace, found: readonly FoundArrangement[]): ArrangementAnswer {
-	const {rungs, advised} = ladderOf(found, space.seats.length);
-	const chosen = rungs[advised]!;
+/**
+The ladder of a search: the room as it stands, the best by what has to be lifted, what else was looked at; what to carry
+for the advised rung.
+
+@param now - Judged as `rows` were.
+*/
+export function ladderAnswer(
+	space: ArrangementSpace,
+	now: FoundArrangement,
+	rows: readonly ArrangementRow[],
+): ArrangementAnswer {
+	const seats = space.seats.length;
+	const advised = advisedRow(now, rows, seats);
+	const chosen = advised === undefined ? undefined : rows[advised]!;
 	return {
 		question: 'search',
-		rows: rungs.map(({arrangement, againstNow}, i) => ({
-			name: {kind: 'rung', lifted: arrangement.lifted, rowShiftMetres: arrangement.rowShiftMetres},
-			arrangement,
-			...(i > 0 && {against: againstNow}),
-		})),
-		chosen: advised,
-		moves: advised === 0 ? [] : movesOf(space, chosen.arrangement),
-		findings:
-			advised === 0
-				? [finding('note', 'arrange-nothing-better', [])]
-				: [
-						finding('advice', 'arrange-better', [], {
-							lifted: chosen.arrangement.lifted,
-							gainDb: chosen.againstNow.gainDb,
-							seats: space.seats.length,
-						}),
-					],
+		rows: [nowRow(space, now), ...rows],
+		chosen: advised === undefined ? 0 : 1 + advised,
+		moves: chosen ? rowMoves(space, chosen) : [],
+		findings: chosen
+			? [
+					finding('advice', 'arrange-better', [], {
+						lifted: chosen.arrangement.lifted,
+						gainDb: chosen.against!.gainDb,
+						seats,
+					}),
+				]
+			: [finding('note', 'arrange-nothing-better', [])],
 	};
 }
 

@@ -1,10 +1,10 @@
 import {octaveFractionGrid} from '../room/frequencies.ts';
 import type {RoomModes} from '../room/modes.ts';
 import type {Placed} from '../room/roomStudy.ts';
-import type {Vector} from '../survey/vectors.ts';
 import {keepingShapes, modesUpTo, roomDraws} from './draws.ts';
 import {addSource, type BassField, emptySums, fieldOf, type Numbered, quickBass, shapesAt} from './field.ts';
 import type {SearchSpace} from './searchSpace.ts';
+import {seatsMoved} from './seatsMoved.ts';
 
 /** One arrangement as the first look sees it: which source each sub is, which row the seats, and how uneven it is. */
 export type Sketch = {
@@ -25,7 +25,7 @@ const chunk = 400;
 
 /** Ears of a row, moved towards the back. */
 export const earsAt = (seats: readonly Placed[], shiftMetres: number): Numbered[] =>
-	seats.map(({at: [x, y, z]}, i) => ({at: [x, y + shiftMetres, z] as Vector, number: 10_000 + i}));
+	seatsMoved(seats, shiftMetres).map((at, i) => ({at, number: 10_000 + i}));
 
 /**
 Every set of places for the subs: each either stays where it is or goes to a place, none to the same one. Above two subs

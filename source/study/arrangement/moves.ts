@@ -12,6 +12,8 @@ export type ThingMove = {
 
 /** Nearer than this nothing is lifted, metres. */
 const sameMetres = 0.02;
+/** What was moved by hand counts from here, metres: a step is never smaller. */
+const movedMetres = 0.005;
 
 /**
 What has to be lifted for an arrangement, in the order in which to do it: seats first, since everything is measured from
@@ -29,6 +31,22 @@ export function movesOf(
 	}));
 	const carried = carry(subs, targets);
 	return [...rows, ...carried].filter(({from, to}) => distance(from, to) > sameMetres);
+}
+
+/** What has to be lifted so that every thing stands at its place, in the order of the lists, seats first. */
+export function movesTo(
+	{seats, subs}: Pick<SearchSpace, 'seats' | 'subs'>,
+	to: {readonly seats: readonly Vector[]; readonly subs: readonly Vector[]},
+): ThingMove[] {
+	const moved = (
+		kind: ThingMove['kind'],
+		things: ReadonlyArray<{readonly id: string; readonly at: Vector}>,
+		places: readonly Vector[],
+	): ThingMove[] =>
+		things
+			.map(({id, at}, i) => ({id, kind, from: at, to: places[i]!}))
+			.filter(move => distance(move.from, move.to) > movedMetres);
+	return [...moved('seat', seats, to.seats), ...moved('sub', subs, to.subs)];
 }
 
 function carry(subs: SearchSpace['subs'], targets: readonly Vector[]): ThingMove[] {

@@ -1,10 +1,12 @@
 import type {Profile} from '../../profile/types.ts';
-import type {ArrangementRow} from './answer.ts';
 import {compareBass} from './judged.ts';
+import {ladderRows} from './ladder.ts';
 import type {PlanBench} from './planBench.ts';
+import type {ArrangementRow} from './row.ts';
 import {type FoundArrangement, searchArrangements} from './search.ts';
+import {seatsMoved} from './seatsMoved.ts';
 import type {ArrangementSpace} from './spaceOf.ts';
-import {oneMoreSub, otherWall} from './worthIt.ts';
+import {oneMoreSub, otherWall, seatsFacing} from './worthIt.ts';
 
 /** How far a search for the ladder is, and the rows that it has so far. */
 export type PlanSearchStep = {
@@ -32,28 +34,33 @@ export function* searchPlan(
 ): Generator<PlanSearchStep, readonly ArrangementRow[]> {
 	const seats = space.seats.length;
 	const against = (arrangement: FoundArrangement) => compareBass(now.judged, arrangement.judged, seats);
-	const rungs = (found: readonly FoundArrangement[]) =>
-		found
-			.filter(({lifted, settings}) => lifted > 0 || settings.some(isSet))
-			.map(
-				(arrangement): ArrangementRow => ({
-					name: {
-						kind: 'rung',
-						lifted: arrangement.lifted,
-						rowShiftMetres: arrangement.rowShiftMetres,
-					},
-					arrangement,
-					against: against(arrangement),
-				}),
-			);
+	// A search picks what did best in its draws, luck included: what it found is judged again, every sub with its own errors.
+	const again = new Map<FoundArrangement, FoundArrangement>();
+	function* rungs(found: readonly FoundArrangement[]): Generator<void, ArrangementRow[]> {
+		for (const one of found)
+			if (!again.has(one)) {
+				const places = {subs: one.subs, seats: seatsMoved(space.seats, one.rowShiftMetres)};
+				again.set(one, yield* bench.judging({...one, ...places}));
+			}
+
+		return ladderRows(
+			space,
+			now,
+			found.map(one => again.get(one)!),
+		);
+	}
+
 	const search = searchArrangements(space);
+	let rows: ArrangementRow[] = [];
 	let step = search.next();
 	for (; !step.done; step = search.next()) {
 		const {done, of, best} = step.value;
-		yield {what: 'places', done, of, rows: rungs(best)};
+		const told = (): PlanSearchStep => ({what: 'places', done, of, rows});
+		if (best.some(one => !again.has(one))) rows = yield* between(rungs(best), told);
+		yield told();
 	}
 
-	const rows: ArrangementRow[] = rungs(step.value);
+	rows = yield* between(rungs(step.value), (): PlanSearchStep => ({what: 'places', done: 1, of: 1, rows}));
 	if (space.subs.length < mostSubs) {
 		const more = oneMoreSub(space, bench);
 		let next = more.next();
@@ -61,11 +68,15 @@ export function* searchPlan(
 			yield {what: 'oneMore', done, of: Math.ceil(space.places.length / 3), rows};
 		const arrangement = next.value;
 		if (arrangement)
-			rows.push({
-				name: {kind: 'oneMore', at: arrangement.subs.at(-1)!},
-				arrangement,
-				against: against(arrangement),
-			});
+			rows = [
+				...rows,
+				{
+					name: {kind: 'oneMore', at: arrangement.subs.at(-1)!},
+					arrangement,
+					places: {subs: arrangement.subs, seats: space.seats.map(({at}) => at)},
+					against: against(arrangement),
+				},
+			];
 	}
 
 	let best: ArrangementRow | undefined;
@@ -75,11 +86,25 @@ export function* searchPlan(
 		for (; !next.done; next = look.next()) yield {what: 'walls', done: i, of: otherWalls.length, rows};
 		const arrangement = next.value;
 		if (arrangement && (!best || arrangement.judged.meanDb < best.arrangement.judged.meanDb))
-			best = {name: {kind: 'wall', wall}, arrangement, against: against(arrangement)};
+			best = {
+				name: {kind: 'wall', wall},
+				arrangement,
+				places: {subs: arrangement.subs, seats: seatsFacing(profile, space, wall)},
+				against: against(arrangement),
+			};
 	}
 
 	return best ? [...rows, best] : rows;
 }
 
-const isSet = ({delayMs, gainDb, isInverted}: FoundArrangement['settings'][number]) =>
-	delayMs !== 0 || gainDb !== 0 || isInverted;
+/** Runs work that tells nothing itself; between its steps `told` is yielded. */
+function* between<Result>(
+	work: Generator<unknown, Result>,
+	told: () => PlanSearchStep,
+): Generator<PlanSearchStep, Result> {
+	for (;;) {
+		const next = work.next();
+		if (next.done) return next.value;
+		yield told();
+	}
+}

@@ -18,6 +18,8 @@ export type FoundArrangement = {
 	readonly lifted: number;
 	readonly settings: readonly SubSetting[];
 	readonly judged: JudgedBass;
+	/** Level of all subs together by seat and frequency, dB, mean of the draws; where it was judged for its curve. */
+	readonly seatsDb?: ReadonlyArray<readonly number[]>;
 };
 
 export type SearchStep = {

@@ -1,4 +1,5 @@
 import type {Profile} from '../../profile/types.ts';
+import type {Vector} from '../survey/vectors.ts';
 import {assumedPlaces} from './assumed.ts';
 import type {LiveArrangement, PlanBench} from './planBench.ts';
 import {type FoundArrangement, type SearchStep, searchArrangements} from './search.ts';
@@ -28,6 +29,13 @@ export function* oneMoreSub(
 
 	return best;
 }
+
+/** Where the seats usually are from another wall, in the room as that wall sees it. */
+export const seatsFacing = (
+	profile: Pick<Profile, 'seats' | 'channels' | 'subs' | 'room'>,
+	{room}: Pick<ArrangementSpace, 'room'>,
+	wall: OtherWall,
+): Vector[] => assumedPlaces(profile, turnedShape(room.shape, wall), undefined).seats.map(({at}) => at);
 
 /**
 What the room could be with the screen on another wall: seats where they usually are from there, subs at their best

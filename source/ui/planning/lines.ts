@@ -1,13 +1,14 @@
-import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import {formatNumber} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import {ladderCells, ladderTitles} from '../../report/arrangement/ladderCells.ts';
 import {ladderRowName} from '../../report/arrangement/rowName.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 import {sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
-import type {Comparison} from '../../study/arrangement/judged.ts';
+import {rowMoves} from '../../study/arrangement/row.ts';
 import {nearestSpot} from '../../study/arrangement/spots.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
-import {type Planning, type PlanRow, rowMoves} from './planning.ts';
+import type {Planning, PlanRow} from './planning.ts';
 import {measuresOf, shownRows} from './rows.ts';
 import {subLetter} from './scene.ts';
 
@@ -16,17 +17,10 @@ const mostRows = 7;
 /** Names of rows are cut below this only where nothing else is left to leave out. */
 const leastNameCells = 30;
 
-export function addsText(against: Comparison | undefined): string {
-	if (!against) return '';
-	if (against.certainty === 'none') return 'no difference';
-	const gain = `${formatSigned(against.gainDb, 1)} dB`;
-	return against.certainty === 'sure' ? `${gain}, sure` : `${gain}, not sure`;
-}
-
 export function rowName(planning: Planning, row: PlanRow): string {
 	const {profile, space} = planning;
 	const unit = profile.lengthUnit ?? 'm';
-	const moves = rowMoves(planning, row);
+	const moves = rowMoves(space, row);
 	const spots =
 		row.name.kind === 'oneMore'
 			? [nearestSpot(row.name.at, space.room.shape)]
@@ -41,30 +35,15 @@ export function rowName(planning: Planning, row: PlanRow): string {
 /** The ladder as lines, the chosen row marked; a window that follows the cursor. */
 export function ladderLines(planning: Planning, columns: number): ScreenLine[] {
 	const rows = shownRows(planning);
-	const {moving, space} = planning;
+	const {moving, space, profile} = planning;
 	const cursor = Math.min(planning.cursor, rows.length - 1);
+	const unit = profile.lengthUnit ?? 'm';
 	const cells = rows.map(row => {
-		const measures = measuresOf(planning, row.places);
-		const {judged} = row.arrangement;
-		const isWall = row.name.kind === 'wall';
-		return [
-			rowName(planning, row),
-			`${formatNumber(judged.meanDb, 1)} dB`,
-			`−${formatNumber(judged.middle.hole.depthDb, 0)} dB ${formatNumber(judged.middle.hole.frequencyHertz, 0)} Hz`,
-			isWall ? '' : `${formatNumber(measures.outsideDegrees, 0)}°`,
-			isWall || measures.viewingDegrees === undefined ? '' : `${formatNumber(measures.viewingDegrees, 0)}°`,
-			isWall ? '' : formatLength(measures.cableMetres, planning.profile.lengthUnit ?? 'm', {stepMetres: 0.1}),
-			addsText(row.against),
-		];
+		// “Above” is above only in the order of the ladder.
+		const shown = planning.order === 'lift' ? row : {...row, againstAbove: undefined};
+		return [rowName(planning, row), ...ladderCells(shown, measuresOf(planning, row.places), unit)];
 	});
-	const titles = [
-		space.seats.length > 1 ? 'seats differ' : 'uneven by',
-		'deepest hole',
-		'off',
-		'view',
-		'cable',
-		'adds',
-	];
+	const titles = ladderTitles(space.seats.length);
 	const widths = titles.map((title, i) =>
 		Math.max(cellWidth(title), ...cells.map(row => cellWidth(row[i + 1]!))),
 	);

@@ -39,7 +39,9 @@ export function takeThing(planning: Planning, id: string): Planning {
 	const {places, live, name} = rowAtCursor(planning);
 	// Another wall and a sub that is not there yet are no places to move from.
 	const isOther = name.kind === 'wall' || name.kind === 'oneMore';
-	const from = planning.moving ?? (isOther ? planning.now : {places, live});
+	const from =
+		planning.moving ??
+		(isOther ? planning.now : {places, live: planning.bench.judge({...places, lifted: live.lifted})});
 	return {
 		...planning,
 		typing: undefined,

@@ -1,5 +1,6 @@
 import {formatNumber} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
+import {addsSentence} from '../../report/arrangement/ladderCells.ts';
 import {placeInTapeTerms} from '../../report/arrangement/placeText.ts';
 import {planPicture} from '../../report/arrangement/planPicture.ts';
 import {seatBars} from '../../report/arrangement/seatBars.ts';
@@ -11,12 +12,13 @@ import {remarkLines} from '../../report/remarks.ts';
 import {type Say, sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
 import type {LiveArrangement} from '../../study/arrangement/planBench.ts';
+import {rowMoves} from '../../study/arrangement/row.ts';
 import type {Vector} from '../../study/survey/vectors.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
 import {scrolled} from '../parts/scrolled.ts';
-import {addsText, besideEach, rowName} from './lines.ts';
+import {besideEach, rowName} from './lines.ts';
 import {inHand} from './moving.ts';
-import {type Planning, rowMoves} from './planning.ts';
+import type {Planning} from './planning.ts';
 import {roomWordsHelp} from './roomWords.ts';
 import {rowAtCursor} from './rows.ts';
 import {planScene, subLetter} from './scene.ts';
@@ -120,9 +122,10 @@ function placeWords(planning: Planning, columns: number): string[] {
 		const sub = space.subs.findIndex(one => one.id === id);
 		return kind === 'seat' ? `Seats, ${say.name(id)}` : `${subLetter(sub)} ${say.name(id)}`;
 	};
-	return rowMoves(planning, row)
+	const places = rowMoves(space, row)
 		.filter(({kind}, i, all) => kind === 'sub' || all.findIndex(one => one.kind === 'seat') === i)
 		.flatMap(({id, kind, to}) => wrap(`${named(id, kind)}: ${placeInTapeTerms(to, shape, unit)}`, columns));
+	return row.againstAbove ? [...places, ...wrap(addsSentence(row), columns)] : places;
 }
 
 function curvesOf(planning: Planning): ChartSeries[] {
@@ -155,11 +158,11 @@ export function moveTexts(planning: Planning, columns: number): string[] {
 	const unit = profile.lengthUnit ?? 'm';
 	const say = sayIn(profile, unit);
 	const row = rowAtCursor(planning);
-	const moves = rowMoves(planning, row);
+	const moves = rowMoves(space, row);
 	const {shape} = space.room;
 	if (moves.length === 0) return ['  Nothing is carried in this row.'];
 	return [
-		...wrap(`${rowName(planning, row)}. ${addsText(row.against)}`, columns, '  '),
+		...wrap(`${rowName(planning, row)}. ${addsSentence(row)}`, columns, '  '),
 		'',
 		...moves.flatMap(({id, from, to}, i) =>
 			wrap(
@@ -187,7 +190,7 @@ function whyTexts(planning: Planning, say: Say, columns: number): string[] {
 	);
 	return [
 		...wrap(
-			`${rowName(planning, row)}: judged in 20 rooms that this one might be (sizes 1.5 %, places 3 cm, waves 2 % off, decay from 0.25 to 0.65 s where it is not known). Mean ${formatNumber(judged.meanDb, 2)} dB, the 18th of 20 ${formatNumber(judged.badDb, 2)} dB. “Sure” is what at least 18 of the 20 agree on, and no less than 0.2 dB.`,
+			`${rowName(planning, row)}: judged in 20 rooms that this one might be (sizes 1.5 %, places 3 cm, waves 2 % off, decay from 0.25 to 0.65 s where it is not known). Mean ${formatNumber(judged.meanDb, 2)} dB, the 18th of 20 ${formatNumber(judged.badDb, 2)} dB. “Sure” is what at least 18 of the 20 agree on, and no less than 0.2 dB. ${addsSentence(row)}`,
 			columns,
 			'  ',
 		),

@@ -1,20 +1,19 @@
 import type {Profile} from '../../profile/types.ts';
-import {type ArrangementRow, plannedPlaces} from '../../study/arrangement/answer.ts';
+import {plannedPlaces} from '../../study/arrangement/answer.ts';
 import type {ArrangementFinding} from '../../study/arrangement/facts.ts';
-import {compareBass} from '../../study/arrangement/judged.ts';
-import {movesOf, type ThingMove} from '../../study/arrangement/moves.ts';
+import {advisedRow} from '../../study/arrangement/ladder.ts';
 import {type LiveArrangement, type PlanBench, planBench} from '../../study/arrangement/planBench.ts';
 import {type PlanSearchStep, searchPlan} from '../../study/arrangement/planSearch.ts';
 import {planSpace} from '../../study/arrangement/planSpace.ts';
+import {type ArrangementRow, rowMoves} from '../../study/arrangement/row.ts';
 import {type ArrangementSpace, canBeJudged} from '../../study/arrangement/spaceOf.ts';
 import type {Variant} from '../../study/arrangement/variants.ts';
 import type {RoomFinding} from '../../study/room/facts.ts';
 import type {Placed} from '../../study/room/roomStudy.ts';
-import type {Vector} from '../../study/survey/vectors.ts';
 import {tapedNetworkOf} from '../walk/sceneOf.ts';
 
 /** A row of the ladder: an arrangement, where its subs and ears stand, and its levels there. */
-export type PlanRow = ArrangementRow & {readonly places: Variant; readonly live: LiveArrangement};
+export type PlanRow = ArrangementRow & {readonly live: LiveArrangement};
 
 /** A thing that is being moved by arrows. */
 export type Moving = {
@@ -88,19 +87,6 @@ export function openPlan(
 	};
 }
 
-/** What has to be lifted for a row; nothing for one that is only looked at. */
-export function rowMoves(planning: Pick<Planning, 'space'>, row: PlanRow): ThingMove[] {
-	const {name, arrangement, places} = row;
-	if (name.kind === 'now' || name.kind === 'oneMore' || name.kind === 'wall') return [];
-	if (name.kind === 'rung') return movesOf(planning.space, arrangement);
-	const {subs, seats} = places;
-	const moved = (kind: ThingMove['kind'], things: readonly Placed[], to: readonly Vector[]): ThingMove[] =>
-		things
-			.map(({id, at}, i) => ({id, kind, from: at, to: to[i]!}))
-			.filter(({from, to: there}) => Math.hypot(...from.map((value, axis) => value - there[axis]!)) > 0.005);
-	return [...moved('seat', planning.space.seats, seats), ...moved('sub', planning.space.subs, subs)];
-}
-
 /** A search over everything, about to begin. */
 export function startSearch(planning: Planning): Planning {
 	const {profile, space, bench, now} = planning;
@@ -113,17 +99,12 @@ export function startSearch(planning: Planning): Planning {
 }
 
 /** A row with its places and its levels there. Another wall is another room: there it shows what stands. */
-export function withLive(
-	{bench, space, now}: Pick<Planning, 'bench' | 'space' | 'now'>,
-	row: ArrangementRow,
-): PlanRow {
-	const {arrangement, name} = row;
+export function withLive({bench, now}: Pick<Planning, 'bench' | 'now'>, row: ArrangementRow): PlanRow {
+	const {arrangement, name, places} = row;
 	if (name.kind === 'wall') return {...row, places: now.places, live: now.live};
-	const places: Variant = {
-		subs: arrangement.subs,
-		seats: space.seats.map(({at: [x, y, z]}) => [x, y + arrangement.rowShiftMetres, z]),
-	};
-	return {...row, places, live: bench.judge({...places, lifted: arrangement.lifted})};
+	const {seatsDb} = arrangement;
+	const live = seatsDb ? {...arrangement, seatsDb} : bench.judge({...arrangement, ...places});
+	return {...row, live};
 }
 
 /** A slice of the search; what it found so far shows, and its end is its result. */
@@ -137,8 +118,7 @@ export function workOn(planning: Planning, isOver: () => boolean): Planning {
 		const isSeen = search.step && shownOf(search.step) === shownOf(next.value);
 		if (isSeen) return planning;
 		const {rows} = next.value;
-		const found =
-			rows.length === planning.found.length ? planning.found : rows.map(row => withLive(planning, row));
+		const found = rows === search.step?.rows ? planning.found : rows.map(row => withLive(planning, row));
 		return {...planning, found, search: {...search, step: next.value}};
 	}
 
@@ -159,17 +139,10 @@ export function stopSearch(planning: Planning): Planning {
 	return {...planning, found, search: undefined, notes: [{kind: 'note', text}]};
 }
 
-/** The row that the ladder advises: the last that is sure to be better than what is advised below it. */
+/** The row that the ladder advises; the room as it stands where nothing better is sure. */
 function bestRow({now, kept, found, space}: Planning): number {
-	let advised = -1;
-	for (const [i, {name, arrangement}] of found.entries()) {
-		if (name.kind !== 'rung') continue;
-		const below = advised < 0 ? now.arrangement : found[advised]!.arrangement;
-		const {gainDb, certainty} = compareBass(below.judged, arrangement.judged, space.seats.length);
-		if (certainty === 'sure' && gainDb > 0) advised = i;
-	}
-
-	return advised < 0 ? 0 : 1 + kept.length + advised;
+	const advised = advisedRow(now.arrangement, found, space.seats.length);
+	return advised === undefined ? 0 : 1 + kept.length + advised;
 }
 
 /** The profile with a row as its plan. */
@@ -179,7 +152,7 @@ export function withPlan(
 	tolerance: {readonly withinMetres: number; readonly costDb: number},
 ): Profile {
 	const {profile, space} = planning;
-	const places = plannedPlaces(profile, space, rowMoves(planning, row)).map(
+	const places = plannedPlaces(profile, space, rowMoves(space, row)).map(
 		({id, at: [xMetres, yMetres, zMetres]}) => ({id, xMetres, yMetres, zMetres}),
 	);
 	const others = (profile.planned?.places ?? []).filter(({id}) => !places.some(place => place.id === id));

@@ -2,11 +2,12 @@ import type {Profile} from '../../profile/types.ts';
 import {remarkLines} from '../../report/remarks.ts';
 import {sayIn} from '../../report/said/say.ts';
 import {notHereAt} from '../../study/arrangement/notHere.ts';
+import {rowMoves} from '../../study/arrangement/row.ts';
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
 import {planKeymap} from './keymap.ts';
 import {keepVariant, movableThings, moveBy, stepSize, takeThing, thingMeant} from './moving.ts';
-import {openPlan, type Planning, type PlanningPanel, rowMoves, startSearch, stopSearch} from './planning.ts';
+import {openPlan, type Planning, type PlanningPanel, startSearch, stopSearch} from './planning.ts';
 import {readRoomWords} from './roomWords.ts';
 import {rowAtCursor, shownRows} from './rows.ts';
 
@@ -80,7 +81,7 @@ export function pressPlan(plan: Planning, press: Press): PlanPressed {
 		case 'room':
 			return {plan: {...calm, typing: {what: 'room', text: ''}}};
 		case 'notHere': {
-			const count = rowMoves(plan, rowAtCursor(plan)).filter(({kind}) => kind === 'sub').length;
+			const count = rowMoves(plan.space, rowAtCursor(plan)).filter(({kind}) => kind === 'sub').length;
 			return count === 0
 				? {plan: note(calm, 'Choose a row that moves a sub first: its place is then marked “not here”.')}
 				: {plan: {...calm, typing: {what: 'notHere', text: ''}}};
@@ -165,7 +166,7 @@ function typedRoom(plan: Planning, text: string): Planning {
 
 /** Marks where a sub of the chosen row would stand; a number before the reason says which of several. */
 function typedNotHere(plan: Planning, text: string): Planning {
-	const subs = rowMoves(plan, rowAtCursor(plan)).filter(({kind}) => kind === 'sub');
+	const subs = rowMoves(plan.space, rowAtCursor(plan)).filter(({kind}) => kind === 'sub');
 	const [, digits, rest = ''] = /^\s*(\d?)\s*(.*)$/u.exec(text) ?? [];
 	const move = subs[digits ? Number(digits) - 1 : 0];
 	if (!move) return note(plan, `Type a number from 1 to ${subs.length}, then the reason.`, 'no');

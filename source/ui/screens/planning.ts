@@ -1,10 +1,11 @@
 import type {Profile} from '../../profile/types.ts';
 import {remarkLines} from '../../report/remarks.ts';
 import {sayIn} from '../../report/said/say.ts';
+import {rowMoves} from '../../study/arrangement/row.ts';
 import {planTolerance} from '../../study/arrangement/tolerance.ts';
 import type {Press} from '../keys/press.ts';
 import {moveTexts} from '../planning/panel.ts';
-import {openPlan, type Planning, rowMoves, stopSearch, withPlan, workOn} from '../planning/planning.ts';
+import {openPlan, type Planning, stopSearch, withPlan, workOn} from '../planning/planning.ts';
 import {pressPlan} from '../planning/reduce.ts';
 import {rowAtCursor} from '../planning/rows.ts';
 import {startNextRound} from '../walk/carry.ts';
@@ -84,7 +85,7 @@ where they stand today, that stays the old profile's: the plan becomes a new rou
 function chosen(screen: PlanningScreen, world: World): AppScreen {
 	const plan = stopSearch(screen.plan);
 	const row = rowAtCursor(plan);
-	const moves = rowMoves(plan, row);
+	const moves = rowMoves(plan.space, row);
 	if (row.name.kind === 'oneMore' || row.name.kind === 'wall')
 		return noted(
 			screen,

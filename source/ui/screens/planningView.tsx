@@ -1,6 +1,7 @@
 import {Box, useIsScreenReaderEnabled} from 'ink';
 import {useMemo} from 'react';
 import {wrap} from '../../report/wrap.ts';
+import {rowMoves} from '../../study/arrangement/row.ts';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';
 import {Lines, type ScreenLine} from '../parts/lines.tsx';
@@ -8,7 +9,7 @@ import {movingKeys, planKeymap} from '../planning/keymap.ts';
 import {headLines, ladderLines} from '../planning/lines.ts';
 import {movableThings} from '../planning/moving.ts';
 import {panelLines} from '../planning/panel.ts';
-import {type Planning, rowMoves} from '../planning/planning.ts';
+import type {Planning} from '../planning/planning.ts';
 import {rowAtCursor} from '../planning/rows.ts';
 import type {WindowSize} from '../terminal/useWindowSize.ts';
 import type {PlanningScreen} from './screen.ts';
@@ -64,7 +65,7 @@ function asked(plan: Planning): string {
 				.map(({name}, i) => `${i + 1} ${name}`)
 				.join('  ')}`;
 		case 'notHere': {
-			const subs = rowMoves(plan, rowAtCursor(plan)).filter(({kind}) => kind === 'sub');
+			const subs = rowMoves(plan.space, rowAtCursor(plan)).filter(({kind}) => kind === 'sub');
 			return subs.length > 1
 				? 'Why not there? The number of the sub in the list, then the reason: 1 the door opens there.'
 				: 'Why not there? Such as: the door opens there. Enter marks it for good, Esc leaves it.';

@@ -10,7 +10,7 @@ import {
 } from '../../../source/study/arrangement/field.ts';
 import {judgeBass} from '../../../source/study/arrangement/judged.ts';
 import {keepOuts} from '../../../source/study/arrangement/keepOut.ts';
-import {ladderOf} from '../../../source/study/arrangement/ladder.ts';
+import {advisedRow, ladderRows} from '../../../source/study/arrangement/ladder.ts';
 import {searchArrangements} from '../../../source/study/arrangement/search.ts';
 import type {SearchSpace} from '../../../source/study/arrangement/searchSpace.ts';
 import {subPlaces} from '../../../source/study/arrangement/subPlaces.ts';
@@ -136,10 +136,11 @@ test('a search climbs from nothing lifted to more, never gets worse, and tells h
 		[0.9, 0.3, 0.2],
 	]);
 	expect(steps.at(-1)!.done).toBe(steps.at(-1)!.of);
-	const ladder = ladderOf(result, seats.length);
+	const rows = ladderRows(space, result[0]!, result);
+	const advised = advisedRow(result[0]!, rows, seats.length)!;
 	// Two subs side by side in a corner leave seats far apart: moving one is sure to help.
-	expect(ladder.advised).toBeGreaterThan(0);
-	expect(ladder.rungs[ladder.advised]!.againstNow.certainty).toBe('sure');
+	expect(rows[advised]!.arrangement.lifted).toBeGreaterThan(0);
+	expect(rows[advised]!.against!.certainty).toBe('sure');
 	expect(finish(searchArrangements(space)).result).toEqual(result);
 });
 
