@@ -20,7 +20,7 @@ import type {ThingMove} from '../study/arrangement/moves.ts';
 import {planBench} from '../study/arrangement/planBench.ts';
 import {type PlanSearchStep, searchPlan} from '../study/arrangement/planSearch.ts';
 import {planSpace} from '../study/arrangement/planSpace.ts';
-import type {ArrangementRow} from '../study/arrangement/row.ts';
+import {type ArrangementRow, rowContents} from '../study/arrangement/row.ts';
 import {type ArrangementSpace, canBeJudged} from '../study/arrangement/spaceOf.ts';
 import {readSpots} from '../study/arrangement/spots.ts';
 import {readMoves} from '../study/placement/moves.ts';
@@ -132,7 +132,8 @@ export const command: Command = {
 					question,
 					chosen,
 					width: context.columns,
-					space,
+					seats: space.seats.length,
+					contents: rows.map(row => rowContents(space, row)),
 					measures,
 					shape,
 					moves,

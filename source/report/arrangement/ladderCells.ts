@@ -1,7 +1,6 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import {isSurelyBetter} from '../../study/arrangement/ladder.ts';
 import type {PlanMeasures} from '../../study/arrangement/measures.ts';
 import type {ArrangementRow} from '../../study/arrangement/row.ts';
 
@@ -15,7 +14,7 @@ export function addsText({against, againstAbove}: Pick<ArrangementRow, 'against'
 	if (against.certainty === 'none') return 'no difference';
 	const gain = `${formatSigned(against.gainDb, 1)} dB`;
 	if (against.certainty !== 'sure') return `${gain}, not sure`;
-	return againstAbove && !isSurelyBetter(againstAbove) ? 'cannot tell from ↑' : `${gain}, sure`;
+	return againstAbove && againstAbove.certainty !== 'sure' ? 'cannot tell from ↑' : `${gain}, sure`;
 }
 
 /** The same as a sentence, for the row that is asked about. */
@@ -29,7 +28,7 @@ export function addsSentence(row: Pick<ArrangementRow, 'against' | 'againstAbove
 			: `Adds ${gain} to the room as it stands, ${against.certainty === 'sure' ? 'sure' : 'not sure'}.`;
 	if (!againstAbove) return now;
 	const more = `${formatSigned(againstAbove.gainDb, 1)} dB`;
-	return isSurelyBetter(againstAbove)
+	return againstAbove.certainty === 'sure'
 		? `${now} ${more} of it over the row above, sure.`
 		: `${now} Cannot tell from the row above (${more}).`;
 }

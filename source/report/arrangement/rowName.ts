@@ -1,7 +1,6 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import type {ThingMove} from '../../study/arrangement/moves.ts';
-import type {RowName} from '../../study/arrangement/row.ts';
+import type {RowContents} from '../../study/arrangement/row.ts';
 import type {Say} from '../said/say.ts';
 
 /** Named spots along the walls in words. */
@@ -18,16 +17,8 @@ const spotWords: Readonly<Record<string, string>> = {
 const wallWords = {'wall:left': 'left wall', 'wall:right': 'right wall', 'wall:back': 'back wall'} as const;
 const counts = ['nothing', 'one', 'two', 'three', 'four', 'five'];
 
-/** What moves in a row: each sub with the spot it goes to, the seats with how far. */
-export type RowWords = {
-	readonly name: RowName;
-	readonly moves: readonly ThingMove[];
-	/** The named spot nearest to where each move ends, or to where one more sub would stand. */
-	readonly spots: readonly string[];
-};
-
 /** The name of a row of the ladder, such as "one: Subwoofer → back left". */
-export function ladderRowName({name, moves, spots}: RowWords, say: Say, unit: LengthUnit): string {
+export function ladderRowName({name, moves, spots}: RowContents, say: Say, unit: LengthUnit): string {
 	if (name.kind === 'now') return 'as it stands';
 	if (name.kind === 'asked') return name.words;
 	if (name.kind === 'oneMore') return `one more sub, ${spotWords[spots[0] ?? ''] ?? 'anywhere'}`;

@@ -4,9 +4,7 @@ import type {ArrangementAnswer} from '../../study/arrangement/answer.ts';
 import type {ArrangementFinding} from '../../study/arrangement/facts.ts';
 import type {PlanMeasures} from '../../study/arrangement/measures.ts';
 import type {ThingMove} from '../../study/arrangement/moves.ts';
-import {type ArrangementRow, rowMoves} from '../../study/arrangement/row.ts';
-import type {SearchSpace} from '../../study/arrangement/searchSpace.ts';
-import {nearestSpot} from '../../study/arrangement/spots.ts';
+import type {ArrangementRow, RowContents} from '../../study/arrangement/row.ts';
 import type {RoomShape} from '../../study/room/shape.ts';
 import {remarkLines} from '../remarks.ts';
 import {db} from '../said/figures.ts';
@@ -20,8 +18,9 @@ import {ladderRowName} from './rowName.ts';
 export type ArrangementTextOptions = {
 	readonly question: ArrangementAnswer['question'];
 	readonly width: number;
-	readonly space: Pick<SearchSpace, 'seats' | 'subs'>;
-	/** By row. */
+	readonly seats: number;
+	/** What each row is about, and what it measures beside its bass. */
+	readonly contents: readonly RowContents[];
 	readonly measures: readonly PlanMeasures[];
 	/** The row that is chosen, where one is. */
 	readonly chosen: number | undefined;
@@ -44,10 +43,10 @@ export function arrangementText(
 	rows: readonly ArrangementRow[],
 	options: ArrangementTextOptions,
 ): string {
-	const {question, width, space, measures, findings} = options;
+	const {question, width, seats, contents, measures, findings} = options;
 	const unit = profile.lengthUnit ?? 'm';
-	const names = rows.map(row => nameOfRow(row, profile, options));
-	const [difference, hole, off, view, cable, adds] = ladderTitles(space.seats.length);
+	const names = contents.map(one => ladderRowName(one, sayIn(profile, unit), unit));
+	const [difference, hole, off, view, cable, adds] = ladderTitles(seats);
 	return [
 		...wrap(`${profile.name}, ${profile.date}: ${titles[question]}`, width),
 		'',
@@ -79,15 +78,6 @@ export function arrangementText(
 		...settingLines(rows, names, profile, options),
 		...remarkLines(findings, width, sayIn(profile, unit)),
 	].join('\n');
-}
-
-/** The name of a row with the places that its moves end at. */
-function nameOfRow(row: ArrangementRow, profile: Profile, {space, shape}: ArrangementTextOptions): string {
-	const unit = profile.lengthUnit ?? 'm';
-	const moves = rowMoves(space, row);
-	const ends = row.name.kind === 'oneMore' ? [row.name.at] : moves.map(({to}) => to);
-	const spots = ends.map(at => nearestSpot(at, shape));
-	return ladderRowName({name: row.name, moves, spots}, sayIn(profile, unit), unit);
 }
 
 /** What the ladder says of the rows that the one above does as well. */

@@ -3,6 +3,7 @@ import type {Comparison} from './judged.ts';
 import {movesOf, movesTo, type ThingMove} from './moves.ts';
 import type {FoundArrangement} from './search.ts';
 import type {SearchSpace} from './searchSpace.ts';
+import {nearestSpot} from './spots.ts';
 import type {Variant} from './variants.ts';
 
 /** What a row of an answer is about. */
@@ -34,4 +35,21 @@ export function rowMoves(
 ): ThingMove[] {
 	if (name.kind === 'now' || name.kind === 'oneMore' || name.kind === 'wall') return [];
 	return name.kind === 'rung' ? movesOf(space, arrangement) : movesTo(space, places);
+}
+
+/** What a row is about: what moves, and the named spot nearest to where each move ends, or where one more sub would stand. */
+export type RowContents = {
+	readonly name: RowName;
+	readonly moves: readonly ThingMove[];
+	readonly spots: readonly string[];
+};
+
+export function rowContents(
+	space: Pick<SearchSpace, 'seats' | 'subs' | 'room'>,
+	row: Pick<ArrangementRow, 'name' | 'arrangement' | 'places'>,
+): RowContents {
+	const {name} = row;
+	const moves = rowMoves(space, row);
+	const ends = name.kind === 'oneMore' ? [name.at] : moves.map(({to}) => to);
+	return {name, moves, spots: ends.map(at => nearestSpot(at, space.room.shape))};
 }

@@ -5,8 +5,7 @@ import {ladderRowName} from '../../report/arrangement/rowName.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 import {sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
-import {rowMoves} from '../../study/arrangement/row.ts';
-import {nearestSpot} from '../../study/arrangement/spots.ts';
+import {rowContents} from '../../study/arrangement/row.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
 import type {Planning, PlanRow} from './planning.ts';
 import {measuresOf, shownRows} from './rows.ts';
@@ -20,16 +19,11 @@ const leastNameCells = 30;
 export function rowName(planning: Planning, row: PlanRow): string {
 	const {profile, space} = planning;
 	const unit = profile.lengthUnit ?? 'm';
-	const moves = rowMoves(space, row);
-	const spots =
-		row.name.kind === 'oneMore'
-			? [nearestSpot(row.name.at, space.room.shape)]
-			: moves.map(({to}) => nearestSpot(to, space.room.shape));
 	// Subs have the letters of the drawing.
 	const letters = new Map(space.subs.map(({id}, i) => [id, subLetter(i)]));
 	const say = sayIn(profile, unit);
 	const short = {...say, name: (id: string) => letters.get(id) ?? say.name(id)};
-	return ladderRowName({name: row.name, moves, spots}, short, unit);
+	return ladderRowName(rowContents(space, row), short, unit);
 }
 
 /** The ladder as lines, the chosen row marked; a window that follows the cursor. */
