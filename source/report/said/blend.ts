@@ -127,7 +127,7 @@ export function readingSentences(
 ): string[] {
 	const place = (index: number) => `meter reading ${index + 1}`;
 	const count = (indexes: readonly number[]) =>
-		indexes.length === 1 ? '1 tone reading' : `${indexes.length} tone readings`;
+		indexes.length === 1 ? '1 reading' : `${indexes.length} readings`;
 	return [
 		...tones.flatMap(({front, hertz, impossibleIndex}) =>
 			impossibleIndex === undefined
@@ -147,7 +147,7 @@ export function readingSentences(
 				]
 			: []),
 		...(otherSettings.length > 0
-			? [`${count(otherSettings)} taken with another crossover or other levels do not count.`]
+			? [`${count(otherSettings)} of tones, taken with another crossover or other levels, do not count.`]
 			: []),
 		...drowned.map(
 			index =>

@@ -67,7 +67,7 @@ export type BlendResult = {
 	readonly ways: readonly OfferedWay[];
 	/** The set that stands sets the subs otherwise to each other than they should: nothing is worth reading before it is dialled in. */
 	readonly standsApart: boolean;
-	/** Places of tones that do not count: the subs stood otherwise to each other; other crossover or levels; in the background. */
+	/** Places of readings that do not count: the subs stood otherwise to each other; tones with another crossover or levels; in the background. */
 	readonly otherRelation: readonly number[];
 	readonly otherSettings: readonly number[];
 	readonly drowned: readonly number[];
@@ -78,7 +78,7 @@ export type BlendWish = {
 	/** Arrival of all subs after the fronts, their mean, ms: 0 is what distances give. */
 	readonly offsetMs: number;
 	readonly inverted: boolean;
-	/** The same by sub, where one was verified with another delay or polarity than the rest. */
+	/** The same by sub: a recording may set one otherwise than the rest. */
 	readonly subs: ReadonlyMap<string, {readonly laterMs: number; readonly isInverted: boolean}>;
 	readonly frontsGainDb?: number;
 	readonly centreGainDb?: number;

@@ -5,7 +5,8 @@ import type {Profile} from '../../../profile/types.ts';
 import {type BlendReading, blendReadings} from './blendReadings.ts';
 import {type BlendInputs, centreOf, commonHertz, frontsOf, isBlended} from './inputs.ts';
 import type {OffsetTolerances, SubsOffset} from './offset.ts';
-import {isPlaced, isSameRelation, type Relation, type SubsState, statesOf, subLines} from './subsState.ts';
+import {plainOffset} from './plainOffset.ts';
+import {isPlaced, isSameRelation, type Relation, type SubsState, statesOf} from './subsState.ts';
 import type {SumReading} from './toneSum.ts';
 import {tonesToRead} from './tonesOf.ts';
 
@@ -37,18 +38,17 @@ export type Collected = {
 	readonly isPlaced: boolean;
 	/** How the subs should stand to each other. */
 	readonly relation: Relation;
+	/** What distances and the room's wiring give without any blend. */
+	readonly plain: SubsOffset;
 	readonly tolerances: OffsetTolerances;
 	/** By front, then by tone in hertz. */
 	readonly sums: ReadonlyMap<string, ReadonlyMap<number, readonly SumReading[]>>;
 	readonly noise: readonly NoiseReading[];
-	/** Places of tones that do not count: subs stood otherwise to each other; other crossover or balance; in the background. */
+	/** Places of readings that do not count: subs stood otherwise to each other; tones with another crossover or balance; in the background. */
 	readonly otherRelation: readonly number[];
 	readonly otherSettings: readonly number[];
 	readonly drowned: readonly number[];
 };
-
-/** Change of one sub's line on top of what distances give. */
-export type PairChange = {readonly sub: string; readonly addedMs: number; readonly isTurned: boolean};
 
 /** What a sub's level may differ from the one that stands: it moves the sum by half, and its phase not at all, dB. */
 const mostBalanceDb = 1.5;
@@ -62,18 +62,6 @@ function stepsOf(profile: Profile): {readonly receiverMs: number; readonly proce
 	};
 }
 
-/** Relation that makes all subs arrive at once, but for a change of one. */
-export function wantedRelation(inputs: BlendInputs, change: PairChange | undefined): Relation {
-	const lines = subLines(inputs.profile, inputs.arrivalsMs);
-	const isChanged = (index: number) => change !== undefined && lines[index]!.subs.includes(change.sub);
-	const added = lines.map((_, index) => (isChanged(index) ? change!.addedMs : 0));
-	const turned = lines.map((_, index) => isChanged(index) && change!.isTurned);
-	return lines.map((_, index) => ({
-		apartMs: added[index]! - added[0]!,
-		isTurned: turned[index] !== turned[0],
-	}));
-}
-
 /** The set that stands: the one told at the stop, else that of the latest reading, else the one decided. */
 function standingSet(profile: Profile, readings: readonly BlendReading[]): SetInForce | undefined {
 	const told = profile.settings?.find(({id}) => id === profile.walk?.toneSet);
@@ -81,7 +69,7 @@ function standingSet(profile: Profile, readings: readonly BlendReading[]): SetIn
 }
 
 /** Gathers everything that the blend is computed from. */
-export function collect(inputs: BlendInputs, change?: PairChange): Collected {
+export function collect(inputs: BlendInputs): Collected {
 	const {profile, suggestedHertz} = inputs;
 	const {readings, drowned} = blendReadings(profile);
 	const set = standingSet(profile, readings);
@@ -89,7 +77,8 @@ export function collect(inputs: BlendInputs, change?: PairChange): Collected {
 	const stateOf = statesOf(inputs, ids);
 	const state = stateOf(set);
 	const placed = isPlaced(inputs, ids);
-	const relation = placed ? wantedRelation(inputs, change) : state.relation;
+	const plain = plainOffset(inputs, ids);
+	const relation = placed ? plain.relation : state.relation;
 	const {receiverMs, processorMs} = stepsOf(profile);
 	const tolerances = {
 		togetherMs: usualToleranceMs + Math.max(receiverMs, processorMs) / 2,
@@ -123,10 +112,11 @@ export function collect(inputs: BlendInputs, change?: PairChange): Collected {
 		const at = reading.set ? stateOf(reading.set) : state;
 		const levelDb = reading.levelDb - louderDb(at);
 		const inverted = at.inverted !== isTurned;
+		const isRelated = isSameRelation(at.relation, relation, tolerances.apartMs);
 		if (signal.kind === 'tone') {
 			const front = fronts.find(({id}) => isOnly(reading, id));
 			if (!front) continue;
-			if (!isSameRelation(at.relation, relation, tolerances.apartMs)) otherRelation.push(index);
+			if (!isRelated) otherRelation.push(index);
 			else if (!isAlike(at, state, front.id, crossoverOf(front.id))) otherSettings.push(index);
 			else {
 				const tones = sums.get(front.id) ?? new Map<number, SumReading[]>();
@@ -138,6 +128,12 @@ export function collect(inputs: BlendInputs, change?: PairChange): Collected {
 		} else {
 			const what = whatSounds(sounding.mains, fronts);
 			if (!what) continue;
+			// What was louder with one sub mistyped would else be verified together with the mistake.
+			if (!isRelated) {
+				otherRelation.push(index);
+				continue;
+			}
+
 			const offset = {laterMs: at.meanLaterMs + addedMs, inverted, relation: at.relation};
 			noise.push({what, offset, levelDb, sigmaDb, isSearch, index});
 		}
@@ -154,6 +150,7 @@ export function collect(inputs: BlendInputs, change?: PairChange): Collected {
 		stands: {laterMs: state.meanLaterMs, inverted: state.inverted, relation: state.relation},
 		isPlaced: placed,
 		relation,
+		plain,
 		tolerances,
 		sums,
 		noise,

@@ -4,6 +4,7 @@ import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {blendVerdict} from '../../hearing/blendVerdict.ts';
 import type {BlendWish} from './blendResult.ts';
+import {plainlyTurned} from './plainOffset.ts';
 
 const fronts = new Set(['FL', 'FR', 'FC']);
 /** Less than this is what steps leave, ms. */
@@ -45,8 +46,12 @@ export function recordedWish(
 	}
 
 	const all = [...subs.values()];
-	if (all.length === 0 || all.every(({laterMs, isInverted}) => Math.abs(laterMs) < leastMs && !isInverted))
-		return undefined;
+	const isPlainlyTurned = plainlyTurned(profile);
+	const isPlain = [...subs].every(
+		([id, {laterMs, isInverted}]) =>
+			Math.abs(laterMs) < leastMs && isInverted === isPlainlyTurned(lineOf(profile, id)),
+	);
+	if (isPlain) return undefined;
 	return {
 		offsetMs: all.reduce((sum, {laterMs}) => sum + laterMs, 0) / all.length,
 		inverted: all[0]!.isInverted,

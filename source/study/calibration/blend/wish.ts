@@ -3,7 +3,7 @@ import {trialsIn} from './blend.ts';
 import type {BlendWish} from './blendResult.ts';
 import {collect} from './collect.ts';
 import type {BlendInputs} from './inputs.ts';
-import {isSameOffset, type SubsOffset} from './offset.ts';
+import {isSameOffset} from './offset.ts';
 import {subLines} from './subsState.ts';
 
 /**
@@ -20,23 +20,10 @@ export function blendWish(inputs: BlendInputs): BlendWish | undefined {
 	if (!trials.some(({verdict}) => verdict !== 'open')) return undefined;
 	const kept = trials.findLast(({verdict}) => verdict === 'kept');
 	const {laterMs, inverted, relation} = kept?.to.offset ?? start;
-	const plain: SubsOffset = {
-		laterMs: 0,
-		inverted: false,
-		relation: relation.map(() => ({apartMs: 0, isTurned: false})),
-	};
-	if (isSameOffset({laterMs, inverted, relation}, plain, collected.tolerances)) return undefined;
-	const lines = subLines(inputs.profile, inputs.arrivalsMs);
-	const middleMs = relation.reduce((sum, {apartMs}) => sum + apartMs, 0) / relation.length;
-	// What steps leave between the subs is no wish of anybody's.
-	const isTogether = relation.every(({apartMs}) => Math.abs(apartMs) <= collected.tolerances.apartMs);
+	if (isSameOffset({laterMs, inverted, relation}, collected.plain, collected.tolerances)) return undefined;
 	const subs = new Map(
-		lines.flatMap((line, index) =>
-			line.subs.map(id => {
-				const {apartMs, isTurned} = relation[index]!;
-				const ownMs = laterMs + (isTogether ? 0 : apartMs - middleMs);
-				return [id, {laterMs: ownMs, isInverted: inverted !== isTurned}] as const;
-			}),
+		subLines(inputs.profile, inputs.arrivalsMs).flatMap((line, index) =>
+			line.subs.map(id => [id, {laterMs, isInverted: inverted !== relation[index]!.isTurned}] as const),
 		),
 	);
 	return {

@@ -61,6 +61,44 @@ test('what was added to a sub comes on top of how it stood, and a turned one cha
 	expect(wish.recorded).toEqual({gainDb: 2.1, isVerified: false});
 });
 
+test('recorded upright where the settings found turn the subs: upright is a wish, not what stands anyway', () => {
+	const asDistances = recordedWith(asIs, {inForce: 'distances'});
+	const [set] = asDistances.settings!.filter(({id}) => id === 'distances');
+	// Receiver and outputs as distances have them to the hundredth, so that steps leave nothing.
+	const exact = {
+		...set!,
+		channels: Object.fromEntries(
+			Object.entries(set!.channels).map(([id, {distanceMetres, ...rest}]) => [
+				id,
+				{...rest, distanceMetres: {...distanceMetres!, stepped: distanceMetres!.exact!}},
+			]),
+		),
+		outputs: Object.fromEntries(
+			Object.entries(set!.outputs!).map(([id, {delayMs, ...rest}]) => [
+				id,
+				{...rest, delayMs: {...delayMs!, stepped: delayMs!.exact!}},
+			]),
+		),
+	};
+	const withFound = (polarityInverted: boolean): Profile => ({
+		...asDistances,
+		settings: asDistances.settings!.map(one =>
+			one.id === 'distances'
+				? exact
+				: one.id === 'found'
+					? {
+							...one,
+							outputs: Object.fromEntries(
+								Object.entries(one.outputs!).map(([id, rest]) => [id, {...rest, polarityInverted}]),
+							),
+						}
+					: one,
+		),
+	});
+	expect(recordedWish(withFound(false), arrivalsMs)).toBeUndefined();
+	expect(recordedWish(withFound(true), arrivalsMs)?.inverted).toBe(false);
+});
+
 test('solve enters what the recordings ask for: the outputs stand apart by it within their steps', () => {
 	const apart = (profile: Profile) => {
 		const [first, second] = solve(profile).outputs;

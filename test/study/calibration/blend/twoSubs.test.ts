@@ -1,0 +1,147 @@
+import {expect, test} from 'vitest';
+import type {MeterReading, Profile, SettingsSet} from '../../../../source/profile/types.ts';
+import {blend} from '../../../../source/study/calibration/blend/blend.ts';
+import {toSettingsSet} from '../../../../source/study/calibration/toSettingsSet.ts';
+import {blendInputs, solve} from '../../../afresh.ts';
+import {roomProfile, type Truth, walked} from './room.ts';
+
+/** ISO 9613-1 at 20 °C, m/s. */
+const speed = 343.2;
+const taped: Truth = {
+	crossoverHertz: 80,
+	mainsLimitHertz: 60,
+	subLimitHertz: 25,
+	arrivalMs: {FL: 9, FC: 8, FR: 9.2, sub1: 13, sub2: 16},
+	levelDb: () => 75,
+};
+/** What no tape tells: both subs are 4 ms later. */
+const truth: Truth = {...taped, arrivalMs: {...taped.arrivalMs, sub1: 17, sub2: 20}};
+
+function profileWith(outputs: SettingsSet['outputs'], isOutputTurned = true): Profile {
+	const found: SettingsSet = {
+		id: 'found',
+		origin: 'found',
+		channels: {
+			...Object.fromEntries(['FL', 'FC', 'FR'].map(id => [id, {delayMs: {stepped: 0}, crossoverHertz: 80}])),
+			LFE1: {delayMs: {stepped: 0}},
+		},
+		outputs,
+	};
+	const profile = roomProfile(taped, {
+		settings: [found],
+		tape: Object.entries(taped.arrivalMs).map(([from, ms]) => ({
+			from,
+			to: 'sofa',
+			metres: (ms * speed) / 1000,
+		})),
+		air: {temperatureCelsius: 20, humidityPercent: 0},
+		bassProcessor: {
+			latencyMs: 0,
+			outputs: ['A', 'B'],
+			delay: {stepMs: 0.1, minimumMs: 0, maximumMs: 30},
+			gain: {stepDb: 0.5, minimumDb: -20, maximumDb: 6},
+			invertsOutputs: isOutputTurned,
+		},
+	});
+	return {
+		...profile,
+		subs: profile.subs!.map((sub, index) => ({...sub, processorOutput: 'AB'[index]!})),
+	};
+}
+
+const plain = {A: {delayMs: {stepped: 0}}, B: {delayMs: {stepped: 0}}};
+/** Everything typed in as the solution has it. */
+const dialledIn = (profile: Profile, id: string, mistyped: Record<string, number> = {}): Profile => {
+	const set = toSettingsSet(solve(profile), {id});
+	const outputs = Object.fromEntries(
+		Object.entries(set.outputs ?? {}).map(([output, setting]) => [
+			output,
+			{...setting, delayMs: {stepped: (setting.delayMs?.stepped ?? 0) + (mistyped[output] ?? 0)}},
+		]),
+	);
+	return {...profile, settings: [...profile.settings!, {...set, outputs}]};
+};
+const resultOf = (profile: Profile) => blend(blendInputs(profile));
+/** Delays and polarity that a set gives each sub and front, for the room. */
+const boxesOf = ({channels, outputs}: SettingsSet) => {
+	const ofChannel = (id: string) => channels[id as 'FC']?.delayMs?.stepped ?? 0;
+	const ofSub = (output: string) => ofChannel('LFE1') + (outputs?.[output]?.delayMs?.stepped ?? 0);
+	return {
+		delayMs: {
+			FL: ofChannel('FL'),
+			FC: ofChannel('FC'),
+			FR: ofChannel('FR'),
+			sub1: ofSub('A'),
+			sub2: ofSub('B'),
+		},
+		inverted: [
+			...(outputs?.A?.polarityInverted ? ['sub1'] : []),
+			...(outputs?.B?.polarityInverted ? ['sub2'] : []),
+		],
+	};
+};
+const walkedWith = (profile: Profile, room = truth) => {
+	const set = profile.settings!.at(-1)!;
+	return walked(room, boxesOf(set), profile, {inForce: set.id});
+};
+const between = (profile: Profile) => {
+	const {outputs} = toSettingsSet(solve(profile), {id: 'after'});
+	return outputs!.A!.delayMs!.stepped - outputs!.B!.delayMs!.stepped;
+};
+
+test('one output found turned, because its sub is wired so, stays so and is blended with the rest', () => {
+	const profile = dialledIn(profileWith({A: plain.A, B: {...plain.B, polarityInverted: true}}), 'distances');
+	expect(resultOf(profile)).toMatchObject({status: 'reading', standsApart: false});
+	const done = walkedWith(profile, {...truth, invertedAtBox: ['sub2']});
+	expect(resultOf(done).status).toBe('kept');
+	const after = toSettingsSet(solve(done), {id: 'after'}).outputs!;
+	expect(after.A!.polarityInverted === true).toBe(after.B!.polarityInverted !== true);
+});
+
+test('noise read while one sub was mistyped verifies nothing: its delay goes back to what distances give', () => {
+	const right = dialledIn(profileWith(plain), 'distances');
+	const verified = walkedWith(right);
+	expect(resultOf(verified).status).toBe('kept');
+	// The same readings, but B stood 5 ms later.
+	const [found, distances] = verified.settings!;
+	const {A, B} = distances!.outputs!;
+	const off = {...B!, delayMs: {stepped: B!.delayMs!.stepped + 5}};
+	const mistyped = {...verified, settings: [found!, {...distances!, outputs: {A: A!, B: off}}]};
+	const result = resultOf(mistyped);
+	expect(result).toMatchObject({standsApart: true, blocks: []});
+	expect(result.status).not.toBe('kept');
+	expect(result.otherRelation).toHaveLength(35);
+	// 16 ms against 13 by the tape; the processor's steps are 0.1 ms.
+	expect(Math.abs(between(mistyped) - 3)).toBeLessThanOrEqual(0.1 + 1e-9);
+});
+
+test('found turned, verified upright at the same delay: upright is what is to be dialled in', () => {
+	const turned = {polarityInverted: true};
+	const profile = dialledIn(
+		profileWith({A: {...plain.A, ...turned}, B: {...plain.B, ...turned}}),
+		'distances',
+	);
+	const {stands, subs, fronts} = resultOf(profile);
+	expect(stands.inverted).toBe(true);
+	const noise = (mains: readonly string[], decibels: number, isUpright: boolean): MeterReading => ({
+		source: [...mains, ...subs],
+		seat: 'sofa',
+		decibels,
+		weighting: 'Z',
+		signal: {kind: 'pink', fromHertz: 40, toHertz: 160},
+		round: 'first',
+		inForce: 'distances',
+		blendPart: 'verification',
+		...(isUpright && {invertedSources: [...subs]}),
+	});
+	const meter = [false, true].flatMap(isUpright =>
+		[['FC'], fronts].flatMap(mains => [0, 1].map(() => noise(mains, isUpright ? 78 : 74, isUpright))),
+	);
+	const verified = {...profile, meter};
+	expect(resultOf(verified).status).toBe('kept');
+	const {outputs} = toSettingsSet(solve(verified), {id: 'after'});
+	expect(outputs!.A!.polarityInverted ?? false).toBe(false);
+	expect(outputs!.B!.polarityInverted ?? false).toBe(false);
+	// And before anything was verified, what was found stays.
+	expect(toSettingsSet(solve(profile), {id: 'before'}).outputs!.A!.polarityInverted).toBe(true);
+});
