@@ -1,16 +1,7 @@
-import type {Line} from '../../../profile/ask/lines.ts';
-import type {ChannelId, Profile} from '../../../profile/types.ts';
 import type {BlendInputs} from './inputs.ts';
 import type {SubsOffset} from './offset.ts';
-import {polarities} from './polarities.ts';
+import {plainlyTurned} from './plainPolarities.ts';
 import {subLines} from './subsState.ts';
-
-/** Whether a line is turned as the settings leave it without a blend. */
-export function plainlyTurned(profile: Profile): (line: Line) => boolean {
-	const {ofChannel, ofOutput} = polarities(profile, undefined);
-	return ({channel, output}) =>
-		(ofChannel(channel as ChannelId) ?? false) !== (output !== undefined && (ofOutput(output) ?? false));
-}
 
 /**
 How all subs stand by distances alone: they arrive at once and with the front speakers, each line turned as the settings

@@ -4,7 +4,7 @@ import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {blendVerdict} from '../../hearing/blendVerdict.ts';
 import type {BlendWish} from './blendResult.ts';
-import {plainlyTurned} from './plainOffset.ts';
+import {plainlyTurned} from './plainPolarities.ts';
 
 const fronts = new Set(['FL', 'FR', 'FC']);
 /** Less than this is what steps leave, ms. */
