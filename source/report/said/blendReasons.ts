@@ -18,7 +18,7 @@ export function blendReasons(result: BlendResult): string[] {
 	const found =
 		way === 'search'
 			? `${read} settings of all subs together were read with noise; the loudest is the one to try.${expected}`
-			: `${tones.filter(({readings}) => readings.length > 0).length} tones of ${fronts.length} fronts were read at three delays of all subs: that tells each at every other delay and polarity. The loudest mean is the one to try.${expected}`;
+			: `${tones.filter(({readings}) => readings.length > 0).length} tones of ${fronts.length === 1 ? 'one front' : `${fronts.length} fronts`} were read at three delays of all subs: that tells each at every other delay and polarity. The loudest mean is the one to try.${expected}`;
 	return [found, trial ? kept : 'Noise before and after decides.'];
 }
 

@@ -100,10 +100,23 @@ function blendNoise(
 	if (!groups.every(({crossoverHertz}) => isBlended(crossoverHertz))) return [];
 	const spectrum = noiseOf({crossoverHertz: commonHertz(groups.map(({crossoverHertz}) => crossoverHertz))});
 	const use = 'Blend: the same before and after, to verify a setting of the subs';
-	const one = noise(`layout-blend-noise-${centre}.wav`, spectrum, `${use}, ${centre} alone.`, centre);
+	const one = noise(blendFile([centre], 'pink'), spectrum, `${use}, ${centre} alone.`, centre);
 	if (fronts.length === 1) return [one];
-	const all = noise('layout-blend-noise-fronts.wav', spectrum, `${use}, ${fronts.join(', ')} at once.`);
+	const all = noise(blendFile(fronts, 'pink'), spectrum, `${use}, ${fronts.join(', ')} at once.`);
 	return [one, {...all, together: fronts}];
+}
+
+/** Front speakers that a file of two channels holds, and what its name calls them. */
+const sides = [
+	['FL', 'left'],
+	['FR', 'right'],
+] as const;
+
+/** Name of the file that is played for a reading of the blend: a row of tones into one front speaker, or noise into one or all. */
+export function blendFile(playInto: readonly string[], kind: 'tone' | 'pink'): string {
+	if (kind === 'pink') return `layout-blend-noise-${playInto.length === 1 ? playInto[0] : 'fronts'}.wav`;
+	const side = sides.find(([id]) => id === playInto[0])?.[1];
+	return side ? `${side}-tones.wav` : `layout-tones-${playInto[0]}.wav`;
 }
 
 const toneHertz = (hertz: number) => wholePeriodsHertz({hertz, sampleRateHz, length: toneLength});
@@ -142,10 +155,6 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 		...tones.map(hertz => toneFile(`tone-${hertz}-hz.wav`, hertz, 'Blend: the front speaker with all subs.')),
 	];
 	const has = (id: string) => !profile || profile.channels.some(channel => channel.id === id);
-	const sides = [
-		['FL', 'left'],
-		['FR', 'right'],
-	] as const;
 	const sideNoise = sides
 		.filter(([id]) => has(id))
 		.map(([id, side]) => ({
@@ -177,10 +186,8 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 	const rows = groups
 		.filter(({playInto, hertz}) => has(playInto) && hertz.length > 0)
 		.map(({playInto, hertz}) => {
-			const side = sides.find(([id]) => id === playInto)?.[1];
-			return side
-				? rowOf(`${side}-tones.wav`, hertz, playInto, twoChannels)
-				: rowOf(`layout-tones-${playInto}.wav`, hertz, playInto);
+			const isSide = sides.some(([id]) => id === playInto);
+			return rowOf(blendFile([playInto], 'tone'), hertz, playInto, isSide ? twoChannels : undefined);
 		});
 	return {
 		files: [

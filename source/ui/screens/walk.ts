@@ -34,17 +34,19 @@ function pressCalm(screen: WalkScreen, press: Press, world: World): AppScreen {
 
 /** Does what an answer asked of the screen: the test signals go beside the profile, and it is said where. */
 function granted(screen: WalkScreen, world: World): WalkScreen {
-	if (!screen.state.wish) return screen;
 	const {file, state} = screen;
+	if (!state.wish) return screen;
 	const written = world.files.writeSignals(file, state.subject);
 	const note = written.ok
-		? ({kind: 'note', text: `Written to ${written.path}. ${howToPlay}`} as const)
+		? ({kind: 'note', text: `Written to ${written.path}. ${howToPlay[state.wish]}`} as const)
 		: ({kind: 'no', text: written.text} as const);
 	return {...screen, state: {...state, wish: undefined, notes: [...state.notes, note]}};
 }
 
-const howToPlay =
-	'From a stick or streamer: left-noise.wav first, no upmixing; the others are told in README.txt.';
+const howToPlay = {
+	signals: 'From a stick or streamer: left-noise.wav first, no upmixing; the others are told in README.txt.',
+	tones: 'From a stick or streamer, no upmixing. Each question names its file; README.txt tells them all.',
+} as const;
 
 /** Home again, with everything on disk; where that is refused the walk stays and says so. */
 function leave(screen: WalkScreen, world: World): AppScreen {

@@ -49,7 +49,7 @@ export type RoundState<Subject> = {
 	/** Prompt that an open drawer leads back to. */
 	readonly cameFrom?: string;
 	/** What the screen is to do for the latest answer. */
-	readonly wish?: 'signals';
+	readonly wish?: 'signals' | 'tones';
 	readonly past: ReadonlyArray<{readonly subject: Subject; readonly promptId: string}>;
 };
 

@@ -22,7 +22,16 @@ export function take<Subject>(
 	const asked = taken.doubt === undefined ? undefined : replaceOrKeep(state, prompt, typed, taken, takenAt);
 	if (asked) return {...state, typed: '', asked, notes: []};
 	const after = weigh(round, state, prompt, typed, {...taken, label: taken.readAs});
-	return taken.wish && after.subject !== state.subject ? {...after, wish: taken.wish} : after;
+	return wished(state, after, taken);
+}
+
+/** What the answer asks of the screen, once it is taken. */
+function wished<Subject>(
+	before: RoundState<Subject>,
+	after: RoundState<Subject>,
+	{wish}: Extract<TakenAnswer<Subject>, {kind: 'taken'}>,
+): RoundState<Subject> {
+	return wish && after.subject !== before.subject ? {...after, wish} : after;
 }
 
 /** Where a value stands already, a doubtful one is asked about: does it replace that one, or count beside it? */
@@ -81,7 +90,8 @@ function takeNothing<Subject>(
 	const usual = prompt.usual === undefined ? prompt.usualText : String(prompt.usual + 1);
 	if (usual !== undefined && !prompt.isAnswered) {
 		const taken = prompt.take(state.subject, usual, {takenAt});
-		if (taken.kind === 'taken') return accept(round, state, prompt, taken.next, taken.readAs);
+		if (taken.kind === 'taken')
+			return wished(state, accept(round, state, prompt, taken.next, taken.readAs), taken);
 	}
 
 	if (prompt.isAnswered || prompt.kind === 'page') return goOn(round, calm(state), prompt);

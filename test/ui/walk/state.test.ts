@@ -180,6 +180,28 @@ describe('taking', () => {
 		expect(run(start('kind'), enter).subject.kind).toBe(1);
 	});
 
+	test('what an answer asks of the screen is asked by Enter alone, too', () => {
+		const writing: Round<Notes> = {
+			...round,
+			prompts: notes =>
+				round.prompts(notes).map(prompt =>
+					prompt.id === 'kind'
+						? {
+								...prompt,
+								take: (...given) => {
+									const taken = prompt.take(...given);
+									return taken.kind === 'taken' ? {...taken, wish: 'signals'} : taken;
+								},
+							}
+						: prompt,
+				),
+		};
+		const by = (...actions: RoundAction[]) =>
+			actions.reduce((now, action) => reduceRound(writing, now, action), start('kind'));
+		expect(by(enter).wish).toBe('signals');
+		expect(by(type('1'), enter).wish).toBe('signals');
+	});
+
 	test('a choice out of the list is refused', () => {
 		const state = run(start('kind'), type('3'), enter);
 		expect(state.subject.kind).toBeUndefined();

@@ -14,6 +14,7 @@ import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
+import {bassSoundPrompt, fileText} from './sound.ts';
 import {togetherPrompts} from './together.ts';
 import {toneSetOf, toneSetPrompt} from './toneSet.ts';
 import {wayPrompt} from './wayPrompt.ts';
@@ -38,20 +39,29 @@ export function bassPrompts(profile: Profile): Prompt<Profile>[] {
 	);
 	const result = blendOf(profile);
 	if (result.status === 'nothing') return [page, ...togetherPrompts(profile)];
+	const all = result.blocks.flatMap(block => block.steps);
 	const steps = result.blocks.flatMap(block =>
 		block.steps
 			.filter(({isTaken}) => isTaken || !isClosed(result))
-			.map(step => readingPrompt(profile, block, step)),
+			.map(step => readingPrompt(profile, block, step, fileText(profile, step, all))),
 	);
 	// What was verified needs no way any more; the questions stay for who looks at them.
 	const isDone = isClosed(result) && steps.some(({isAnswered}) => isAnswered);
-	const before = [toneSetPrompt(profile), wayPrompt(profile, result.ways)].map(prompt =>
-		isDone ? {...prompt, isAnswered: true} : prompt,
-	);
+	const next = all.find(({isTaken}) => !isTaken) ?? all[0];
+	const before = [
+		toneSetPrompt(profile),
+		wayPrompt(profile, result.ways),
+		...(next ? [bassSoundPrompt(profile, next)] : []),
+	].map(prompt => (isDone ? {...prompt, isAnswered: true} : prompt));
 	return [page, ...togetherPrompts(profile), ...before, ...steps];
 }
 
-function readingPrompt(profile: Profile, block: BlendBlock, step: BlendStep): Prompt<Profile> {
+function readingPrompt(
+	profile: Profile,
+	block: BlendBlock,
+	step: BlendStep,
+	played: string,
+): Prompt<Profile> {
 	const {source, seat, signal, added, part} = step;
 	const isOwn = (reading: MeterReading) =>
 		reading.round === 'first' &&
@@ -65,7 +75,9 @@ function readingPrompt(profile: Profile, block: BlendBlock, step: BlendStep): Pr
 		id: `bass:${step.id}`,
 		stop: 'bass',
 		question: `${capital(stepSentence(profile, step))}`,
-		about: [`${addedText(block)}.`, actionsText(profile, block), repeatText(step)].filter(Boolean).join(' '),
+		about: [`${capital(addedText(block))}${actionsText(profile, block)}.`, repeatText(step), played]
+			.filter(Boolean)
+			.join(' '),
 		explain: `${blockSentence(block)} ${howToRead}`,
 		drawing: stand,
 		caution: toneCaution,
@@ -96,7 +108,7 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Which box does it, with the value that it shows then; what stands is said where it is gone back to. */
 function actionsText(profile: Profile, {actions}: BlendBlock): string {
-	return actions.length === 0 ? '' : `${actions.map(action => actionText(profile, action)).join('; ')}.`;
+	return actions.length === 0 ? '' : `: ${actions.map(action => actionText(profile, action)).join('; ')}`;
 }
 
 function repeatText({nth, signal}: BlendStep): string {

@@ -17,7 +17,8 @@ export function wayPrompt(profile: Profile, ways: readonly OfferedWay[]): Prompt
 		usual: 0,
 		offers: ways.map(way => ({
 			label: wayName(way),
-			hint: wayCost(way),
+			// Short, so that it stays whole on the narrow line of a choice.
+			hint: wayCost(way).replace(' at a box', ''),
 			put: subject => ({...subject, walk: {...subject.walk, blendWay: way.way}}),
 		})),
 	});

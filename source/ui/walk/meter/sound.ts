@@ -2,6 +2,7 @@ import type {Profile} from '../../../profile/types.ts';
 import {walkAnswer, withAnswer} from '../answered.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt} from '../prompt/single.ts';
+import type {RoundState} from '../roundState.ts';
 
 const soundId = 'meter:sound';
 
@@ -30,13 +31,21 @@ export function soundPrompt(profile: Profile): Prompt<Profile> {
 			},
 		],
 	});
+	return writesFiles(prompt, 'signals');
+}
+
+/** The prompt as an offer whose answer `files` has the screen write the test signals. */
+export function writesFiles(
+	prompt: Prompt<Profile>,
+	wish: NonNullable<RoundState<Profile>['wish']>,
+): Prompt<Profile> {
 	return {
 		...prompt,
 		isOffered: true,
 		take(subject, text, taking) {
 			const taken = prompt.take(subject, text, taking);
-			const isFiles = taken.kind === 'taken' && walkAnswer(taken.next, soundId) === 'files';
-			return isFiles ? {...taken, wish: 'signals'} : taken;
+			const isFiles = taken.kind === 'taken' && walkAnswer(taken.next, prompt.id) === 'files';
+			return isFiles ? {...taken, wish} : taken;
 		},
 	};
 }

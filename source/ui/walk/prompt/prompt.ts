@@ -19,8 +19,8 @@ export type TakenAnswer<Subject> =
 			readonly doubt?: string;
 			/** Words to show with it, such as a caution. */
 			readonly hint?: string;
-			/** What the screen does for it: write the test signals beside the profile. */
-			readonly wish?: 'signals';
+			/** What the screen does for it: write the test signals beside the profile, and say how to play noise, or tones. */
+			readonly wish?: 'signals' | 'tones';
 	  }
 	| {readonly kind: 'ask'; readonly question: string; readonly choices: readonly AskedChoice<Subject>[]}
 	| {readonly kind: 'no'; readonly why: string};

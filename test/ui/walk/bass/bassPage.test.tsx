@@ -24,7 +24,7 @@ const press = (profile: Profile, key: NamedKey) =>
 		{decidedAt: '2026-04-18T10:00:00Z', walk: factsOf(profile)},
 	);
 /** The set and the way come before the first reading. */
-const read = (count: number, softerDb = 0) => answered(bassProfile(), 2 + count, softerDb);
+const read = (count: number, softerDb = 0) => answered(bassProfile(), 3 + count, softerDb);
 
 test('the page says so when there is nothing to blend, and Enter goes on', () => {
 	const bare = bassProfile({channels: [{id: 'FC'}], subs: []});
@@ -100,7 +100,7 @@ test('one key tells in a few lines how the advice came about, and takes it away 
 		{columns: 80},
 	).replaceAll(/\s+/g, ' ');
 	expect(text).toMatch(
-		/receiver, .*: delay 8\.0 ms to \d\.\d ms .*tones of \d fronts were read at three delays/,
+		/receiver, .*: delay 8\.0 ms to \d\.\d ms .*tones of one front were read at three delays/,
 	);
 	expect(text).toMatch(/The loudest mean is the one to try\. \+\d\.\d dB expected/);
 	expect(bassPage.press(some, told.state, {key: 'character', text: 'w'}, world)).toMatchObject({
