@@ -1,6 +1,7 @@
 import {cellWidth, fitCells} from '../fitCells.ts';
 
 const blocks = ' ▁▂▃▄▅▆▇█';
+const unit = ' Hz';
 /** Level of the lowest block against the mean of the first seat, and what one block more is worth, dB. */
 const barScale = {fromDb: -15, stepDb: 3} as const;
 
@@ -33,9 +34,11 @@ export function seatBars(
 		const hertz = frequenciesHertz[at(cell)]!;
 		const mark = [20, 30, 40, 60, 80, 100, 120].find(one => Math.abs(hertz / one - 1) < 0.03);
 		const start = names + 1 + cell;
-		if (mark !== undefined && axis.trimEnd().length < start)
+		// A mark that would be cut is left out; the unit needs its place after the last.
+		const isWhole = start + String(mark).length + unit.length <= columns;
+		if (mark !== undefined && isWhole && axis.trimEnd().length < start)
 			axis = `${axis.slice(0, start)}${mark}`.padEnd(start + 4);
 	}
 
-	return [...rows, `${axis.trimEnd()} Hz`.slice(0, Math.max(columns, 12))];
+	return [...rows, `${axis.trimEnd()}${unit}`];
 }

@@ -12,7 +12,7 @@ import {sayIn} from '../said/say.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {addsSentence, ladderCells, ladderTitles} from './ladderCells.ts';
-import {placeInTapeTerms} from './placeText.ts';
+import {moveLines} from './moveLines.ts';
 import {ladderRowName} from './rowName.ts';
 
 export type ArrangementTextOptions = {
@@ -74,7 +74,7 @@ export function arrangementText(
 			width,
 		),
 		...chosenLines(rows, names, options),
-		...moveLines(options, unit, profile),
+		...carryLines(options, unit, profile),
 		...settingLines(rows, names, profile, options),
 		...remarkLines(findings, width, sayIn(profile, unit)),
 	].join('\n');
@@ -92,7 +92,7 @@ function chosenLines(
 	);
 }
 
-function moveLines(
+function carryLines(
 	{moves, shape, width}: ArrangementTextOptions,
 	unit: LengthUnit,
 	profile: Profile,
@@ -102,12 +102,7 @@ function moveLines(
 	return [
 		'',
 		'To carry, in this order',
-		...moves.flatMap(({id, from, to}, i) =>
-			wrap(
-				`${i + 1}. ${say.name(id)}: to ${placeInTapeTerms(to, shape, unit)} (now ${placeInTapeTerms(from, shape, unit)}).`,
-				width,
-			),
-		),
+		...moveLines(moves, shape, {name: say.name, unit}, width),
 		...wrap('Heavy things in two; unplug a subwoofer before it is moved.', width),
 	];
 }

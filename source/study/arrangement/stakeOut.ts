@@ -1,6 +1,7 @@
 import {isOverhead} from '../../profile/channels.ts';
 import type {Plane} from '../../profile/planes.ts';
 import type {Profile} from '../../profile/types.ts';
+import {type FloorMiss, floorMiss} from '../placement/goodEnough.ts';
 import type {RoomShape} from '../room/shape.ts';
 
 /** A wall and how far from it a thing is to stand, metres. */
@@ -56,23 +57,25 @@ export type StakedReading = StakeWall & {
 	readonly readMetres: number;
 	/** Read minus planned: positive is too far from that wall. */
 	readonly offMetres: number;
-	/** Within what costs next to nothing: it is not worth lifting again. */
-	readonly isGoodEnough: boolean;
 };
 
-/** What the tape reads of a staked thing, against its plan; of each wall the last reading that counts. */
-export function stakedReadings(
+/** What the tape reads of a staked thing against its plan: of each wall the last reading that counts, and both together. */
+export function stakedThing(
 	{tape = [], planned}: Pick<Profile, 'tape' | 'planned'>,
 	{id, walls}: StakePoint,
-): StakedReading[] {
-	const within = planned?.withinMetres ?? 0;
-	return walls.flatMap((wall): StakedReading[] => {
+): FloorMiss & {readonly readings: readonly StakedReading[]} {
+	const readings = walls.flatMap((wall): StakedReading[] => {
 		const reading = tape.findLast(
 			({from, to, setAside}) =>
 				!setAside && ((from === id && to === wall.plane) || (to === id && from === wall.plane)),
 		);
-		if (!reading) return [];
-		const offMetres = reading.metres - wall.metres;
-		return [{...wall, readMetres: reading.metres, offMetres, isGoodEnough: Math.abs(offMetres) <= within}];
+		return reading ? [{...wall, readMetres: reading.metres, offMetres: reading.metres - wall.metres}] : [];
 	});
+	return {
+		readings,
+		...floorMiss(
+			{planned},
+			readings.map(({offMetres}) => offMetres),
+		),
+	};
 }

@@ -1,6 +1,7 @@
 import {formatNumber} from '../../profile/units/decimalText.ts';
 import {formatLength} from '../../profile/units/length.ts';
 import {addsSentence} from '../../report/arrangement/ladderCells.ts';
+import {moveLines} from '../../report/arrangement/moveLines.ts';
 import {placeInTapeTerms} from '../../report/arrangement/placeText.ts';
 import {planPicture} from '../../report/arrangement/planPicture.ts';
 import {seatBars} from '../../report/arrangement/seatBars.ts';
@@ -164,13 +165,7 @@ export function moveTexts(planning: Planning, columns: number): string[] {
 	return [
 		...wrap(`${rowName(planning, row)}. ${addsSentence(row)}`, columns, '  '),
 		'',
-		...moves.flatMap(({id, from, to}, i) =>
-			wrap(
-				`${i + 1}. ${say.name(id)}: to ${placeInTapeTerms(to, shape, unit)} (now ${placeInTapeTerms(from, shape, unit)}).`,
-				columns,
-				'  ',
-			),
-		),
+		...moveLines(moves, shape, {name: say.name, unit}, columns, '  '),
 		'',
 		...wrap(
 			'Mark the places on the floor first, the seat before all. Heavy things in two; unplug a subwoofer before it is moved.',

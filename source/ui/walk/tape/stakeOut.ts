@@ -2,7 +2,7 @@ import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber} from '../../../profile/units/decimalText.ts';
 import {formatLength} from '../../../profile/units/length.ts';
-import {type StakePoint, stakedReadings, stakePoints} from '../../../study/arrangement/stakeOut.ts';
+import {type StakePoint, stakedThing, stakePoints} from '../../../study/arrangement/stakeOut.ts';
 import {shapeOf} from '../../../study/room/shapeOf.ts';
 import {walkAnswer, withAnswer} from '../answered.ts';
 import {lengthUnitOf} from '../lengthUnits.ts';
@@ -134,20 +134,23 @@ function readingPrompts(profile: Profile, point: StakePoint, letter: string): Pr
 	});
 }
 
-/** Whether a thing stands where it was planned, in tape terms. */
+/** Whether a thing stands where it was planned, by all that was read of it, in tape terms. */
 function againstPlanText(
 	profile: Profile,
 	point: StakePoint,
 	plane: StakePoint['walls'][number]['plane'],
 ): string | undefined {
-	const staked = stakedReadings(profile, point).find(one => one.plane === plane);
-	if (!staked) return undefined;
-	const {offMetres, isGoodEnough} = staked;
-	const off = short(profile, Math.abs(offMetres));
-	if (isGoodEnough)
-		return Math.abs(offMetres) < 0.005 ? 'Just as planned.' : `${off} off the plan: good enough, leave it.`;
-	const way = offMetres > 0 ? 'nearer to' : 'farther from';
-	return `${off} off the plan: move it ${off} ${way} ${theWall(profile, plane)} and read it again, or let it be.`;
+	const {readings, offMetres, isGoodEnough} = stakedThing(profile, point);
+	if (!readings.some(one => one.plane === plane)) return undefined;
+	const off = `${short(profile, offMetres)} off the plan${readings.length > 1 ? ' in all' : ''}`;
+	if (isGoodEnough) return offMetres < 0.005 ? 'Just as planned.' : `${off}: good enough, leave it.`;
+	const ways = readings
+		.filter(one => Math.abs(one.offMetres) >= 0.005)
+		.map(
+			one =>
+				`${short(profile, Math.abs(one.offMetres))} ${one.offMetres > 0 ? 'nearer to' : 'farther from'} ${theWall(profile, one.plane)}`,
+		);
+	return `${off}: move it ${ways.join(' and ')} and read it again, or let it be.`;
 }
 
 const theWall = (profile: Profile, plane: string) => `the ${nameOf(profile, plane).toLowerCase()}`;

@@ -68,6 +68,23 @@ test('two people carry each thing at once and read it: one reading in place and 
 	expect(asked(state).question).toContain('Cross B');
 });
 
+test('good enough is judged by both walls together, in the stake-out as by place', () => {
+	let state = answer(answer(begin(planned), '1'), '1');
+	// 6 cm is within 8 cm, 6 cm along both walls is 8.5 cm.
+	state = answer(state, '2.06');
+	expect(state.notes.map(({text}) => text).join(' ')).toContain('good enough');
+	state = answer(state, '2.04');
+	const said = state.notes.map(({text}) => text).join(' ');
+	expect(said).toContain('0.06 m nearer to the left wall and 0.06 m farther from the back wall');
+	const profile = {
+		...state.subject,
+		tape: [...(state.subject.tape ?? []), {from: 'seat1', to: 'floor', metres: 1.1}],
+	};
+	const [seat] = againstPlan(profile, adjustNetwork(profile)).filter(({id}) => id === 'seat1');
+	expect(seat!.offMetres).toBeCloseTo(0.06 * Math.SQRT2, 3);
+	expect(seat!.isGoodEnough).toBe(false);
+});
+
 test('overheads get a cross on the floor, the laser straight up and the caution of the ladder', () => {
 	let state = answer(begin(planned), '1');
 	for (const text of ['1', '2', '2.1', '1', '0.5', '0.3']) state = answer(state, text);
