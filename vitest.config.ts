@@ -16,6 +16,8 @@ const slow = [
 	'test/study/calibration/solve.test.ts',
 	'test/study/calibration/proof/blendProof.test.ts',
 	'test/study/calibration/proof/prove.test.ts',
+	'test/ui/screens/hearing.test.tsx',
+	'test/ui/walk/bass/bassPage.test.tsx',
 	'test/ui/walk/stops.test.ts',
 	'test/commands/everyUnit.test.ts',
 	'test/rooms/arranging.test.ts',
