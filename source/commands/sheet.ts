@@ -1,6 +1,7 @@
 import {Trouble} from '../platform/trouble.ts';
 import type {Profile, SettingsSet} from '../profile/types.ts';
 import {assembleSheet} from '../report/sheet/assemble.ts';
+import {sheetCurves} from '../report/sheet/curveOf.ts';
 import {svgPlanOf} from '../report/sheet/planOf.ts';
 import {partsWith} from '../study/calibration/parts.ts';
 import {solve} from '../study/calibration/solve.ts';
@@ -38,7 +39,9 @@ export const command: Command = {
 		const form = context.flags.as as string;
 		if (context.flags.json) context.out(JSON.stringify({...content, plan: svgPlanOf(data)}, null, 2));
 		else if (form === 'html')
-			context.out((await import('../report/sheet/html.ts')).sheetHtml(content, svgPlanOf(data)));
+			context.out(
+				(await import('../report/sheet/html.ts')).sheetHtml(content, svgPlanOf(data), sheetCurves(profile)),
+			);
 		else if (form === 'markdown')
 			context.out((await import('../report/sheet/markdown.ts')).sheetMarkdown(content));
 		else context.out((await import('../report/sheet/text.ts')).sheetText(content, context.columns));

@@ -11,6 +11,7 @@ import {sentenceOf} from '../said/said.ts';
 import {sayIn} from '../said/say.ts';
 import {sheetCautions} from './cautions.ts';
 import type {CableRow, SheetContent} from './content.ts';
+import {sheetCurves} from './curveOf.ts';
 import {rowsOfSet, rowsOfSolution} from './dialRows.ts';
 import {placeRows} from './placeRows.ts';
 
@@ -38,6 +39,7 @@ export function assembleSheet(input: SheetData): SheetContent {
 			// A cable that is only proposed and has no length says nothing that the channel does not.
 			.filter(({origin, cutMetres}) => origin === 'entered' || cutMetres !== undefined)
 			.map(cable => cableRow(cable, profile)),
+		response: sheetCurves(profile)?.text ?? '',
 		conditions: conditionsOf(profile, solution),
 		cautions: sheetCautions,
 	};

@@ -38,6 +38,8 @@ export type SheetContent = {
 	readonly afterDialling: readonly string[];
 	readonly places: readonly PlaceRow[];
 	readonly cables: readonly CableRow[];
+	/** The recorded response in words; empty where none was recorded. */
+	readonly response: string;
 	/** Temperature, reference seat, target, meter: what one needs to repeat the measurement. */
 	readonly conditions: readonly string[];
 	readonly cautions: readonly string[];

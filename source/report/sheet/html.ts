@@ -1,6 +1,8 @@
 import type {SheetContent} from './content.ts';
+import type {SheetCurves} from './curveOf.ts';
+import {curveMm, curveSvg} from './curveSvg.ts';
 import {escapeMarkup} from './escape.ts';
-import {type PageAmount, pageFit} from './pageFit.ts';
+import {hasRoomForCurve, type PageAmount, pageFit} from './pageFit.ts';
 import {planShape, planSvg, type SvgPlan} from './planSvg.ts';
 import {sheetStyle} from './style.ts';
 import {type SheetTable, sheetTables} from './tables.ts';
@@ -54,6 +56,15 @@ function amountOf(
 	};
 }
 
+function responseWords({response}: SheetContent): string {
+	return response === '' ? '' : `<p>${escapeMarkup(`${response} There is no room here to draw it.`)}</p>\n`;
+}
+
+function curveFigure(curves: SheetCurves): string {
+	const lines = curves.curves.length > 1 ? 'Dashes: before. Solid: after. ' : '';
+	return `<figure class="curve">${curveSvg(curves)}<figcaption>${escapeMarkup(`${lines}${curves.text}`)}</figcaption></figure>`;
+}
+
 const figures = (value: number) => String(Number(value.toFixed(2)));
 
 /**
@@ -61,10 +72,16 @@ The page for the cabinet door as one HTML file: no script, nothing fetched, the 
 made to print in black and white on one A4 or Letter page and to fill it, what is typed into boxes the largest.
 
 @param plan - The floor plan; absent where the tape has not told where things stand.
+@param curves - The recorded response; drawn only where the page has room for it, else told in words.
 */
-export function sheetHtml(content: SheetContent, plan?: SvgPlan): string {
+export function sheetHtml(content: SheetContent, plan?: SvgPlan, curves?: SheetCurves): string {
 	const tables = sheetTables(content);
-	const {dialPt, smallPt, planMm} = pageFit(amountOf(content, tables, plan));
+	const amount = amountOf(content, tables, plan);
+	const withCurve = {...amount, curveMm};
+	const isCurveDrawn = curves !== undefined && hasRoomForCurve(withCurve);
+	// Words take two lines, as a warning does.
+	const withWords = {...amount, warnings: amount.warnings + (content.response === '' ? 0 : 1)};
+	const {dialPt, smallPt, planMm} = pageFit(isCurveDrawn ? withCurve : withWords);
 	const drawn = (...ids: Array<SheetTable['id']>) =>
 		tables
 			.filter(({id}) => ids.includes(id))
@@ -90,8 +107,9 @@ ${dial}${list(content.afterDialling, 'after')}
 </main>
 ${places || figure ? `<section class="${places && figure ? 'beside' : 'alone'}">${places ? `<div>${places}</div>` : ''}${figure}</section>` : ''}
 ${cableList(content.cables)}
+${isCurveDrawn ? curveFigure(curves) : ''}
 <footer>
-<p>${content.conditions.map(escapeMarkup).join('. ')}.</p>
+${isCurveDrawn ? '' : responseWords(content)}<p>${content.conditions.map(escapeMarkup).join('. ')}.</p>
 <p class="cautions">${content.cautions.map(escapeMarkup).join(' ')}</p>
 </footer>
 </body>

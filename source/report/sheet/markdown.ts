@@ -21,6 +21,7 @@ export function sheetMarkdown(content: SheetContent): string {
 		...(dial.length > 0 ? dial.map(section) : ['Nothing to dial in yet.']),
 		bullets(content.afterDialling),
 		...tables.filter(table => !dial.includes(table)).map(section),
+		content.response === '' ? '' : `## Recorded\n\n${markdownText(content.response)}`,
 		`## Conditions\n\n${bullets(content.conditions)}`,
 		`## Cautions\n\n${bullets(content.cautions)}`,
 	];

@@ -13,6 +13,8 @@ export type PageAmount = {
 	readonly warnings: number;
 	/** Height over width of the drawing; absent where there is none. */
 	readonly planShape?: number;
+	/** Height that a recorded curve takes over the whole width, millimetres; absent where there is none. */
+	readonly curveMm?: number;
 };
 
 /** Sizes that let a page's content fill one sheet: letters in points, the drawing's width in millimetres. */
@@ -48,14 +50,24 @@ drawing, then the rest. What a sheet has more than a Letter one goes between the
 A row takes 1.42 times its letters' size; counted on A4 and Letter in print.
 */
 export function pageFit(amount: PageAmount): PageFit {
-	const {dialRows, dialCells, dialLines, places, placesCells, cables, warnings, planShape} = amount;
+	const {
+		dialRows,
+		dialCells,
+		dialLines,
+		places,
+		placesCells,
+		cables,
+		warnings,
+		planShape,
+		curveMm = 0,
+	} = amount;
 	const widestPt = Math.min(largestDialPt, pageWidthMm / (Math.max(1, dialCells) * cellShare * mmPerPoint));
 	const dialMmAt = (dialPt: number) => Math.max(1, dialRows) * dialPt * mmPerPoint * rowHeight;
 	const fitOf = (smallPt: number): PageFit | undefined => {
 		const lineMm = smallPt * mmPerPoint * rowHeight;
 		const placesMm = places === 0 ? 0 : (places + 2.5) * lineMm;
 		const cablesMm = cables === 0 ? 0 : (Math.ceil(cables / 2) + 1.5) * lineMm;
-		const freeMm = pageMm - aroundMm - cablesMm - warnings * 2 * lineMm - dialLines * lineMm * 1.4;
+		const freeMm = pageMm - aroundMm - curveMm - cablesMm - warnings * 2 * lineMm - dialLines * lineMm * 1.4;
 		const leastPt = Math.min(widestPt, smallPt * 1.4);
 		if (dialMmAt(leastPt) + placesMm > freeMm) return undefined;
 		const besideMm = pageWidthMm - gapMm - placesCells * cellShare * smallPt * mmPerPoint;
@@ -87,4 +99,18 @@ export function pageFit(amount: PageAmount): PageFit {
 			planMm: planShape === undefined ? 0 : smallestPlanMm,
 		}
 	);
+}
+
+/** What is typed in stays legible at arm's length from here on, points. */
+const leastDialPt = 12;
+
+/**
+Whether a page still has room for a curve: everything else legible, and the floor plan no smaller than is wished for.
+
+@param amount - Of the page with its curve.
+*/
+export function hasRoomForCurve(amount: PageAmount): boolean {
+	const {dialPt, smallPt, planMm} = pageFit(amount);
+	const {planMm: planMmAlone} = pageFit({...amount, curveMm: 0});
+	return dialPt >= leastDialPt && smallPt >= leastLegiblePt && planMm >= Math.min(wishedPlanMm, planMmAlone);
 }

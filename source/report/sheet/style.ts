@@ -23,6 +23,7 @@ tbody th { font-weight: bold }
 td { white-space: nowrap }
 figure { margin: 0; text-align: center }
 figure svg { width: 100%; max-width: var(--plan); height: auto }
+figure.curve { text-align: left } figure.curve svg { max-width: 100% }
 figcaption { font-size: 0.85em }
 ul { margin: 0.5mm 0; padding-left: 1.2em }
 ul.warnings { border: 1.2pt solid #000; padding: 1mm 2mm 1mm 6mm; font-weight: bold }

@@ -24,6 +24,7 @@ export function sheetText(content: SheetContent, width: number): string {
 			? ['', ...content.afterDialling.flatMap(text => wrap(text, width))]
 			: []),
 		...tables.filter(table => !dial.includes(table)).flatMap(table => tableText(table, width)),
+		...(content.response === '' ? [] : ['', 'RECORDED', ...wrap(content.response, width)]),
 		'',
 		'CONDITIONS',
 		...content.conditions.flatMap(text => wrap(text, width)),

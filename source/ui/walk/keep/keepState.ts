@@ -1,5 +1,6 @@
 import type {Profile} from '../../../profile/types.ts';
 import {assembleSheet} from '../../../report/sheet/assemble.ts';
+import {sheetCurves} from '../../../report/sheet/curveOf.ts';
 import {sheetHtml} from '../../../report/sheet/html.ts';
 import {sheetMarkdown} from '../../../report/sheet/markdown.ts';
 import {svgPlanOf} from '../../../report/sheet/planOf.ts';
@@ -88,7 +89,7 @@ export function pressKeep(
 			return {
 				kind: 'write',
 				documents: [
-					{ending: '-door.html', text: sheetHtml(content, svgPlanOf(data))},
+					{ending: '-door.html', text: sheetHtml(content, svgPlanOf(data), sheetCurves(profile))},
 					{ending: '-door.txt', text: sheetText(content, printedColumns)},
 				],
 				after: written => ({...state, said: outcome(written)}),
