@@ -40,7 +40,7 @@ export const command: Command = {
 		if (context.flags.json) context.out(JSON.stringify({...content, plan: svgPlanOf(data)}, null, 2));
 		else if (form === 'html')
 			context.out(
-				(await import('../report/sheet/html.ts')).sheetHtml(content, svgPlanOf(data), sheetCurves(profile)),
+				(await import('../report/sheet/html.ts')).sheetHtml(content, svgPlanOf(data), sheetCurves(data)),
 			);
 		else if (form === 'markdown')
 			context.out((await import('../report/sheet/markdown.ts')).sheetMarkdown(content));

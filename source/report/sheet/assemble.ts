@@ -39,7 +39,7 @@ export function assembleSheet(input: SheetData): SheetContent {
 			// A cable that is only proposed and has no length says nothing that the channel does not.
 			.filter(({origin, cutMetres}) => origin === 'entered' || cutMetres !== undefined)
 			.map(cable => cableRow(cable, profile)),
-		response: sheetCurves(profile)?.text ?? '',
+		response: sheetCurves(input)?.text ?? '',
 		conditions: conditionsOf(profile, solution),
 		cautions: sheetCautions,
 	};

@@ -1,9 +1,8 @@
 import {nameOf} from '../../profile/names.ts';
-import type {Profile} from '../../profile/types.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
-import {curveFigures, type LevelCurve} from '../../study/hearing/curveFigures.ts';
-import type {ProfileCurve} from '../../study/hearing/profileCurves.ts';
-import {levelled, referencePair} from '../../study/hearing/roundPairs.ts';
+import type {SheetData} from '../../study/comparison/sheetData.ts';
+import type {LevelCurve} from '../../study/hearing/curveFigures.ts';
+import type {LevelledRecording} from '../../study/hearing/roundPairs.ts';
 import {extremeText} from '../diff/responseText.ts';
 
 /** The recorded response as the page shows it: in words, and to draw. */
@@ -12,33 +11,34 @@ export type SheetCurves = {
 	readonly curves: ReadonlyArray<{readonly name: string; readonly curve: LevelCurve}>;
 };
 
-/** Sixths of an octave show what the room does. */
-const perOctave = 6;
-
 /** The response at the reference seat, before and after where both were recorded; undefined where none was. */
-export function sheetCurves(profile: Profile): SheetCurves | undefined {
-	const pair = referencePair(profile);
-	if (!pair) return undefined;
-	const {before, after} = pair;
-	const recorded = [...(before ? [before] : []), ...(after ? [after] : [])];
-	const names =
-		before && after ? ['before', 'after'] : [before ? 'as first recorded' : 'with these settings'];
-	const drawn = levelled(
-		recorded.map(({curve}) => curve),
-		perOctave,
+export function sheetCurves({
+	profile,
+	response,
+}: Pick<SheetData, 'profile' | 'response'>): SheetCurves | undefined {
+	if (!response) return undefined;
+	const {source, seat, recorded} = response;
+	const names = recorded.map(({round}) =>
+		recorded.length > 1
+			? round === 'proof'
+				? 'after'
+				: 'before'
+			: round === 'proof'
+				? 'with these settings'
+				: 'as first recorded',
 	);
 	const said = recorded.map((each, index) => `${names[index]}, ${each.date}: ${wordsOf(each)}`);
 	const colour = recorded.every(({isMicrophoneKnown}) => isMicrophoneKnown)
 		? ''
 		: '. With the recorder’s own colour';
 	return {
-		text: `Response of ${nameOf(profile, pair.source)} at ${nameOf(profile, pair.seat)}, ${said.join('; ')}${colour}.`,
-		curves: drawn.map((curve, index) => ({name: names[index]!, curve})),
+		text: `Response of ${nameOf(profile, source)} at ${nameOf(profile, seat)}, ${said.join('; ')}${colour}.`,
+		curves: recorded.map(({curve}, index) => ({name: names[index]!, curve})),
 	};
 }
 
-function wordsOf({curve, isMicrophoneKnown, decaySeconds}: ProfileCurve): string {
-	const {dips, peaks} = curveFigures(curve, isMicrophoneKnown);
+function wordsOf({figures, decaySeconds}: LevelledRecording): string {
+	const {dips, peaks} = figures;
 	const parts = [
 		...(dips[0] ? [`dip ${extremeText(dips[0])}`] : []),
 		...(peaks[0] ? [`peak ${extremeText(peaks[0])}`] : []),

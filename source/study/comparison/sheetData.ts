@@ -2,6 +2,7 @@ import {isComputedFrom} from '../../profile/ask/digest.ts';
 import {decidedSettings} from '../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
 import type {Solution} from '../calibration/result.ts';
+import {type LevelledPair, levelledPair, referencePair} from '../hearing/roundPairs.ts';
 import {type PlanPoints, planPoints} from '../placement/planPoints.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import type {WiringResult} from '../wiring/result.ts';
@@ -27,7 +28,12 @@ export type SheetData = {
 	readonly standing: Standing;
 	/** Absent where the tape does not tie things to the walls. */
 	readonly plan?: PlanPoints;
+	/** What was recorded at the reference seat, before and after; absent where nothing was. */
+	readonly response?: LevelledPair;
 };
+
+/** Sixths of an octave show what the room does. */
+const smoothingPerOctave = 6;
 
 /**
 Where things stand in the room, as far as the tape ties them to the walls; nothing that only a convention holds.
@@ -64,6 +70,7 @@ export function sheetData(
 	set: SettingsSet | undefined = decidedSettings(profile),
 ): SheetData {
 	const standing = standingOf(network, solution);
+	const recorded = referencePair(profile);
 	const plan = standing.positions.size > 0 ? planPoints(network) : undefined;
 	return {
 		profile,
@@ -72,6 +79,7 @@ export function sheetData(
 		isStale: !isComputedFrom(profile, set?.inputsHash),
 		wiring: wiring(profile, standing.positions),
 		standing,
+		...(recorded && {response: levelledPair(recorded, smoothingPerOctave)}),
 		plan: plan && {...plan, points: plan.points.filter(({id}) => standing.positions.has(id))},
 	};
 }

@@ -1,6 +1,6 @@
 import {referenceSeat} from '../../profile/ask/seats.ts';
 import type {Profile} from '../../profile/types.ts';
-import {type LevelCurve, meanOver, smoothedCurve} from './curveFigures.ts';
+import {type CurveFigures, curveFigures, type LevelCurve, meanOver, smoothedCurve} from './curveFigures.ts';
 import {type ProfileCurve, profileCurves} from './profileCurves.ts';
 
 /** One line at one seat: its newest recording for the settings, and its newest with the settings in force. */
@@ -42,11 +42,53 @@ and master volume may stand otherwise.
 
 @param perOctave - Smoothing by 1/n octave.
 */
-export function levelled(curves: readonly LevelCurve[], perOctave: number): LevelCurve[] {
+function levelled(curves: readonly LevelCurve[], perOctave: number): LevelCurve[] {
 	const top = Math.min(...curves.map(({frequenciesHz}) => frequenciesHz.at(-1) ?? 0));
 	return curves.map(curve => {
 		const smooth = smoothedCurve(curve, perOctave);
 		const mean = meanOver(smooth, [20, top]) ?? 0;
 		return {...smooth, levelsDb: smooth.levelsDb.map(level => level - mean)};
 	});
+}
+
+/** One recording of a pair, ready to show. */
+export type LevelledRecording = Pick<
+	ProfileCurve,
+	'round' | 'date' | 'isMicrophoneKnown' | 'decaySeconds'
+> & {
+	/** Smoothed, levels less their mean. */
+	readonly curve: LevelCurve;
+	readonly figures: CurveFigures;
+};
+
+/** A line at a seat with what was recorded of it, before first. */
+export type LevelledPair = {
+	readonly source: string;
+	readonly seat: string;
+	readonly recorded: readonly LevelledRecording[];
+};
+
+/**
+A pair with its figures, its curves laid over each other.
+
+@param perOctave - Smoothing by 1/n octave.
+*/
+export function levelledPair({source, seat, before, after}: RoundPair, perOctave: number): LevelledPair {
+	const both = [...(before ? [before] : []), ...(after ? [after] : [])];
+	const curves = levelled(
+		both.map(({curve}) => curve),
+		perOctave,
+	);
+	return {
+		source,
+		seat,
+		recorded: both.map(({curve, round, date, isMicrophoneKnown, decaySeconds}, index) => ({
+			round,
+			date,
+			isMicrophoneKnown,
+			...(decaySeconds !== undefined && {decaySeconds}),
+			curve: curves[index]!,
+			figures: curveFigures(curve, isMicrophoneKnown),
+		})),
+	};
 }

@@ -5,6 +5,7 @@ import {sheetCurves} from '../../../source/report/sheet/curveOf.ts';
 import {sheetHtml} from '../../../source/report/sheet/html.ts';
 import {sheetMarkdown} from '../../../source/report/sheet/markdown.ts';
 import {sheetText} from '../../../source/report/sheet/text.ts';
+import {levelledPair, referencePair} from '../../../source/study/hearing/roundPairs.ts';
 import {type MadeLine, madeRecordings} from '../../study/hearing/recordedCurves.ts';
 import {input, profile} from './scenario.ts';
 
@@ -12,12 +13,16 @@ const before: MadeLine = {source: 'FL', seat: 'sofa', round: 'first', dipDb: 12,
 // The recorder stood 8 dB louder the second time.
 const after: MadeLine = {...before, round: 'proof', levelDb: -12, dipDb: 5, decaySeconds: 0.3};
 const recorded = (...lines: MadeLine[]) => ({...profile, ...madeRecordings(lines)});
-const contentOf = (own: typeof profile) => assembleSheet({...input(), profile: own});
+const dataOf = (own: typeof profile) => {
+	const pair = referencePair(own);
+	return {...input(), profile: own, ...(pair && {response: levelledPair(pair, 6)})};
+};
+const contentOf = (own: typeof profile) => assembleSheet(dataOf(own));
 
 test('before and after are said with dip and decay on every form of the page', () => {
 	const own = recorded(before, after);
 	const forms = [sheetText(contentOf(own), 200), sheetMarkdown(contentOf(own))];
-	for (const page of [...forms, sheetHtml(contentOf(own), undefined, sheetCurves(own))]) {
+	for (const page of [...forms, sheetHtml(contentOf(own), undefined, sheetCurves(dataOf(own)))]) {
 		expect(page).toMatch(
 			/Front left at Sofa.*before, 2026-04-18: dip −1[01] dB at 6[234] Hz, dies away in 0\.40 s/,
 		);
@@ -28,7 +33,7 @@ test('before and after are said with dip and decay on every form of the page', (
 
 test('the page draws both lines with their words as alternative, valid, and what stands now is solid', async () => {
 	const own = recorded(before, after);
-	const html = sheetHtml(contentOf(own), undefined, sheetCurves(own));
+	const html = sheetHtml(contentOf(own), undefined, sheetCurves(dataOf(own)));
 	const [, label, inside] = /<figure class="curve"><svg[^>]*aria-label="([^"]*)"[^>]*>(.*?)<\/svg>/s.exec(
 		html,
 	)!;
@@ -41,7 +46,7 @@ test('the page draws both lines with their words as alternative, valid, and what
 
 test('curves of two rounds lie on each other where only the recorder’s gain differs', () => {
 	const own = recorded(before, {...before, round: 'proof', levelDb: -6});
-	const [then, now] = sheetCurves(own)!.curves;
+	const [then, now] = sheetCurves(dataOf(own))!.curves;
 	for (const [index, level] of then!.curve.levelsDb.entries())
 		expect(now!.curve.levelsDb[index]).toBeCloseTo(level, 9);
 });
@@ -50,7 +55,7 @@ test('a crowded page leaves the drawing out and says so, with the words still th
 	const own = recorded(before);
 	const content = contentOf(own);
 	const cables = Array.from({length: 60}, (_, index) => ({...content.cables[0]!, label: `cable ${index}`}));
-	const html = sheetHtml({...content, cables}, undefined, sheetCurves(own));
+	const html = sheetHtml({...content, cables}, undefined, sheetCurves(dataOf(own)));
 	expect(html).not.toContain('<figure class="curve">');
 	expect(html).toContain('There is no room here to draw it.');
 	expect(html).toMatch(/as first recorded, 2026-04-18: dip −1[01] dB/);
@@ -58,8 +63,10 @@ test('a crowded page leaves the drawing out and says so, with the words still th
 
 test('without a recording at the reference seat the page has neither drawing nor words', () => {
 	for (const own of [profile, recorded({...before, seat: 'chair'})]) {
-		expect(sheetCurves(own)).toBeUndefined();
+		expect(sheetCurves(dataOf(own))).toBeUndefined();
 		expect(sheetText(contentOf(own), 80)).not.toContain('RECORDED');
-		expect(sheetHtml(contentOf(own), undefined, sheetCurves(own))).not.toMatch(/class="curve"|room here/);
+		expect(sheetHtml(contentOf(own), undefined, sheetCurves(dataOf(own)))).not.toMatch(
+			/class="curve"|room here/,
+		);
 	}
 });

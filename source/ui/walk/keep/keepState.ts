@@ -89,7 +89,7 @@ export function pressKeep(
 			return {
 				kind: 'write',
 				documents: [
-					{ending: '-door.html', text: sheetHtml(content, svgPlanOf(data), sheetCurves(profile))},
+					{ending: '-door.html', text: sheetHtml(content, svgPlanOf(data), sheetCurves(data))},
 					{ending: '-door.txt', text: sheetText(content, printedColumns)},
 				],
 				after: written => ({...state, said: outcome(written)}),
