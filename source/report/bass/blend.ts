@@ -5,6 +5,7 @@ import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
 import type {BlendBlock} from '../../study/calibration/blend/steps.ts';
 import {
 	addedText,
+	amongSubsSentence,
 	blendCautions,
 	blendSignalText,
 	blockSentence,
@@ -35,7 +36,9 @@ export function blendText(profile: Profile, result: BlendResult, width: number):
 	].join('\n');
 }
 
-function wayLines({ways, way}: BlendResult, width: number): string[] {
+function wayLines(result: BlendResult, width: number): string[] {
+	const {ways, way} = result;
+	const among = amongSubsSentence(result);
 	return ways.length === 0
 		? []
 		: [
@@ -47,11 +50,13 @@ function wayLines({ways, way}: BlendResult, width: number): string[] {
 						offered.way === way ? '> ' : '  ',
 					),
 				]),
+				...(among === undefined ? [] : wrap(among, width, '  ')),
 			];
 }
 
-function toneTable(profile: Profile, {tones}: BlendResult, width: number): string[] {
+function toneTable(profile: Profile, {tones, status}: BlendResult, width: number): string[] {
 	if (tones.length === 0) return [];
+	const isTried = status === 'kept' || status === 'put back';
 	const level = (estimate: {readonly value: number} | undefined) =>
 		estimate ? formatNumber(estimate.value, 1) : '';
 	const rows = tones.map(({front, hertz, readings, standsDb, wantedDb}) => [
@@ -73,7 +78,8 @@ function toneTable(profile: Profile, {tones}: BlendResult, width: number): strin
 				{title: 'into', importance: 9},
 				{title: 'tone', importance: 8, align: 'right'},
 				{title: 'read, dB at ms', importance: 5, leastCells: 12},
-				{title: 'stands', importance: 6, align: 'right'},
+				// Where it was tried, what stood then need not stand now.
+				{title: isTried ? 'before' : 'stands', importance: 6, align: 'right'},
 				{title: 'then', importance: 7, align: 'right'},
 			],
 			rows,

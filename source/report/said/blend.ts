@@ -36,6 +36,15 @@ export function wayOdds({known, hidden, rooms}: OfferedWay): string {
 	return `In ${rooms} simulated rooms the mean of the fronts came out ${odds(known.fronts)}; where a latency or a turned lead was hidden ${odds(hidden.fronts)} (0.3 dB and more).`;
 }
 
+/** What the meter's ways leave alone where there are several subs. */
+export function amongSubsSentence({subs, isToldApartByRecording}: BlendResult): string | undefined {
+	if (subs.length < 2) return undefined;
+	const recorded = isToldApartByRecording
+		? ' A recording sets them one by one, for what plays through the front speakers.'
+		: '';
+	return `With the meter all subs move together: how they add up with each other, in the deep bass too, stays as distances give it.${recorded}`;
+}
+
 /** Where the blend is, in one sentence. */
 export function statusSentence(profile: Profile, result: BlendResult): string {
 	const {status, subs, wanted, blocks} = result;
@@ -123,7 +132,7 @@ export function addedText({added: {delayMs, isTurned}, part}: Pick<BlendBlock, '
 /** What is odd about the readings, and what does not count and why. */
 export function readingSentences(
 	profile: Profile,
-	{tones, standsApart, otherRelation, otherSettings, drowned}: BlendResult,
+	{tones, standsApart, isSetByRecording, otherRelation, otherSettings, drowned, partly}: BlendResult,
 ): string[] {
 	const place = (index: number) => `meter reading ${index + 1}`;
 	const count = (indexes: readonly number[]) =>
@@ -138,7 +147,9 @@ export function readingSentences(
 		),
 		...(standsApart
 			? [
-					'The set that stands sets the subs otherwise to each other than their distances do. Dial in what distances give first; then read.',
+					isSetByRecording
+						? 'The subs stand to each other as the recording has it, which the meter cannot better: its ways move all of them together, from what distances give. Nothing is asked for.'
+						: 'The set that stands sets the subs otherwise to each other than their distances do. Dial in what distances give first; then read.',
 				]
 			: []),
 		...(otherRelation.length > 0
@@ -148,6 +159,11 @@ export function readingSentences(
 			: []),
 		...(otherSettings.length > 0
 			? [`${count(otherSettings)} of tones, taken with another crossover or other levels, do not count.`]
+			: []),
+		...(partly.length > 0
+			? [
+					`${count(partly)} of tones with only some of the subs, or with only some of them turned, ${partly.length === 1 ? 'does' : 'do'} not count: all play, turned together.`,
+				]
 			: []),
 		...drowned.map(
 			index =>

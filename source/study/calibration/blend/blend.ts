@@ -1,6 +1,7 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {decidedSettings} from '../../../profile/ask/settings.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {subGroups} from '../../hearing/visit.ts';
 import {planSetting} from './actions.ts';
 import type {FrontSums, Offset} from './bestState.ts';
 import {meterSigmaDb} from './blendReadings.ts';
@@ -19,10 +20,11 @@ import {
 	searchLevels,
 	sumsOf,
 } from './proposal.ts';
+import {recordedWish} from './recordedWish.ts';
 import {type Added, type BlendStep, blocksOf} from './steps.ts';
 import {isSameRelation, statesOf} from './subsState.ts';
 import {sumLevel} from './toneSum.ts';
-import {noiseStates, type Trial, trialsOf} from './verification.ts';
+import {type Trial, trialsIn} from './verification.ts';
 import {offeredWays} from './ways.ts';
 
 /** Less is not worth eight readings, dB. */
@@ -108,9 +110,12 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 		blocks: blocksOf([...asked, ...verification]),
 		ways: subs.length === 0 ? [] : offeredWays(fronts.length),
 		standsApart: standsApart && subs.length > 0,
+		isSetByRecording: recordedWish(profile, inputs.arrivalsMs) !== undefined,
+		isToldApartByRecording: subGroups(profile).length > 1,
 		otherRelation: collected.otherRelation,
 		otherSettings: collected.otherSettings,
 		drowned: collected.drowned,
+		partly: collected.partly,
 	};
 }
 
@@ -120,18 +125,6 @@ function gainsOf({frontsGainDb, centreGainDb, verdict}: Trial) {
 		...(centreGainDb !== undefined && {centreGainDb}),
 		verdict,
 	};
-}
-
-/** The settings that noise was read under, against each other, and the one that was there first. */
-export function trialsIn({noise, tolerances, stands, fronts}: Collected): {
-	readonly trials: readonly Trial[];
-	readonly start: SubsOffset;
-} {
-	const states = noiseStates(
-		noise.filter(({isSearch}) => !isSearch),
-		tolerances,
-	);
-	return {trials: trialsOf(states, fronts.length === 1), start: states[0]?.offset ?? stands};
 }
 
 function wantedOf(inputs: BlendInputs, collected: Collected, proposal: Proposal): WantedSetting {

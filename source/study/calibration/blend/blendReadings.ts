@@ -34,16 +34,19 @@ export function meterSigmaDb({kit}: Profile): number {
 /**
 The first round's tones, and its noise with something moved or several sounding, at the reference seat.
 
-@returns Those that can be used, in their order, and the places of those that drown in the background.
+@returns Those that can be used, in their order, and the places of those that drown in the background, and of tones with
+some subs turned and others not.
 */
 export function blendReadings(profile: Profile): {
 	readonly readings: readonly BlendReading[];
 	readonly drowned: readonly number[];
+	readonly partly: readonly number[];
 } {
 	const seat = referenceSeat(profile).id;
 	const sounding = soundings(profile);
 	const sigmaDb = meterSigmaDb(profile);
 	const drowned: number[] = [];
+	const partly: number[] = [];
 	// Looked up once for each weighting and band: there may be a hundred thousand readings.
 	const backgrounds = new Map(
 		(['A', 'C', 'Z'] as const).map(weighting => [weighting, backgroundAt(profile, seat, weighting)]),
@@ -64,7 +67,11 @@ export function blendReadings(profile: Profile): {
 		if (signal.kind === 'pink' && heard.mains.length === 0 && heard.subs.length < 2) return [];
 		// Turned one by one the subs stand otherwise to each other: that is not all of them together.
 		const turned = sounding(reading.invertedSources ?? [])?.subs ?? [];
-		if (turned.length > 0 && !heard.subs.every(id => turned.includes(id))) return [];
+		if (turned.length > 0 && !heard.subs.every(id => turned.includes(id))) {
+			if (signal.kind === 'tone' && heard.mains.length > 0) partly.push(index);
+			return [];
+		}
+
 		const background = backgrounds.get(weighting);
 		const cleaned = background === undefined ? undefined : withoutBackground(reading.decibels, background);
 		if (cleaned?.verdict === 'refused') {
@@ -86,5 +93,5 @@ export function blendReadings(profile: Profile): {
 			},
 		];
 	});
-	return {readings, drowned};
+	return {readings, drowned, partly};
 }

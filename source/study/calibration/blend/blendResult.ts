@@ -67,10 +67,16 @@ export type BlendResult = {
 	readonly ways: readonly OfferedWay[];
 	/** The set that stands sets the subs otherwise to each other than they should: nothing is worth reading before it is dialled in. */
 	readonly standsApart: boolean;
+	/** Whether a recording wants them so: reading with the meter would then begin by undoing it. */
+	readonly isSetByRecording: boolean;
+	/** Whether a recording tells the subs apart, so that each can be set by itself. */
+	readonly isToldApartByRecording: boolean;
 	/** Places of readings that do not count: the subs stood otherwise to each other; tones with another crossover or levels; in the background. */
 	readonly otherRelation: readonly number[];
 	readonly otherSettings: readonly number[];
 	readonly drowned: readonly number[];
+	/** Places of tones of a front with some subs only, or with some of them turned. */
+	readonly partly: readonly number[];
 };
 
 /** The verified setting of the subs, on top of what distances give. */

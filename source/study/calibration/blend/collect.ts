@@ -48,6 +48,8 @@ export type Collected = {
 	readonly otherRelation: readonly number[];
 	readonly otherSettings: readonly number[];
 	readonly drowned: readonly number[];
+	/** Places of tones of a front with some subs only, or with some of them turned. */
+	readonly partly: readonly number[];
 };
 
 /** What a sub's level may differ from the one that stands: it moves the sum by half, and its phase not at all, dB. */
@@ -71,7 +73,7 @@ function standingSet(profile: Profile, readings: readonly BlendReading[]): SetIn
 /** Gathers everything that the blend is computed from. */
 export function collect(inputs: BlendInputs): Collected {
 	const {profile, suggestedHertz} = inputs;
-	const {readings, drowned} = blendReadings(profile);
+	const {readings, drowned, partly: partlyTurned} = blendReadings(profile);
 	const set = standingSet(profile, readings);
 	const ids = frontsOf(profile);
 	const stateOf = statesOf(inputs, ids);
@@ -105,9 +107,14 @@ export function collect(inputs: BlendInputs): Collected {
 	const sums = new Map<string, Map<number, SumReading[]>>();
 	const otherRelation: number[] = [];
 	const otherSettings: number[] = [];
+	const partly = [...partlyTurned];
 	const noise: NoiseReading[] = [];
 	for (const reading of readings) {
-		if (!isBoth(reading)) continue;
+		if (!isBoth(reading)) {
+			if (reading.signal.kind === 'tone' && reading.sounding.mains.length > 0) partly.push(reading.index);
+			continue;
+		}
+
 		const {signal, sounding, index, sigmaDb, isTurned, addedMs, isSearch} = reading;
 		const at = reading.set ? stateOf(reading.set) : state;
 		const levelDb = reading.levelDb - louderDb(at);
@@ -157,6 +164,7 @@ export function collect(inputs: BlendInputs): Collected {
 		otherRelation,
 		otherSettings,
 		drowned,
+		partly,
 	};
 }
 

@@ -1,6 +1,6 @@
 import {leastGainsDb} from '../../../profile/practice.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
-import type {NoiseReading} from './collect.ts';
+import type {Collected, NoiseReading} from './collect.ts';
 import {isSameOffset, type OffsetTolerances, type SubsOffset} from './offset.ts';
 
 /** Readings of each before and after. */
@@ -90,4 +90,16 @@ export function trialsOf(states: readonly NoiseState[], isOneFront: boolean): re
 		if (trial.verdict === 'kept') kept = state;
 		return trial;
 	});
+}
+
+/** The settings that noise was read under, against each other, and the one that was there first. */
+export function trialsIn({noise, tolerances, stands, fronts}: Collected): {
+	readonly trials: readonly Trial[];
+	readonly start: SubsOffset;
+} {
+	const states = noiseStates(
+		noise.filter(({isSearch}) => !isSearch),
+		tolerances,
+	);
+	return {trials: trialsOf(states, fronts.length === 1), start: states[0]?.offset ?? stands};
 }

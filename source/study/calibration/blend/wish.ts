@@ -1,10 +1,10 @@
 import type {MeterReading} from '../../../profile/types.ts';
-import {trialsIn} from './blend.ts';
 import type {BlendWish} from './blendResult.ts';
 import {collect} from './collect.ts';
 import type {BlendInputs} from './inputs.ts';
 import {isSameOffset} from './offset.ts';
 import {subLines} from './subsState.ts';
+import {trialsIn} from './verification.ts';
 
 /**
 What noise before and after has verified, as delay and polarity of the subs on top of what distances give.

@@ -127,5 +127,6 @@ function troubleOf(profile: Profile, {signal, playInto}: BlendStep): string | un
 		otherRelation: [],
 		otherSettings: [],
 		drowned: [],
+		partly: [],
 	})[0];
 }

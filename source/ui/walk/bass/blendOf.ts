@@ -26,6 +26,8 @@ export const blendOf: (profile: Profile) => BlendResult = derived(
 		kit: ({kit}: Profile) => kit,
 		tape: ({tape}: Profile) => tape,
 		settings: ({settings}: Profile) => settings,
+		recordings: ({recordings}: Profile) => recordings,
+		responses: ({responses}: Profile) => responses,
 		meter: ({meter}: Profile) => (meter ?? []).filter(isForBlend),
 		toneSet: ({walk}: Profile) => walk?.toneSet,
 		blendWay: ({walk}: Profile) => walk?.blendWay,

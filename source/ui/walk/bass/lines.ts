@@ -4,6 +4,7 @@ import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts'
 import {largeLines} from '../../../report/largeLines.ts';
 import {
 	addedText,
+	amongSubsSentence,
 	blendCautions,
 	readingSentences,
 	statusSentence,
@@ -32,6 +33,7 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 			...put(`${statusSentence(profile, result)} Enter goes on.`),
 		];
 	const head = put('Do subs and speakers add up?', 'strong');
+	const among = amongSubsSentence(result);
 	const steps = result.blocks.flatMap(block => block.steps);
 	if (!steps.some(({isTaken}) => isTaken)) {
 		const recorded = recordedLines(profile, columns, isPlain);
@@ -42,6 +44,7 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 			...recordingWayLines(profile, put),
 			...put('m  With the meter:', 'value'),
 			...wayLines(result, put),
+			...(among === undefined ? [] : put(among, 'quiet', '   ')),
 			...put('] leaves it for another day.'),
 			{text: ''},
 			...blendCautions.flatMap(text => put(text, 'doubt', '▲ ')),

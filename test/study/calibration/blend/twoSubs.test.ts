@@ -1,5 +1,6 @@
 import {expect, test} from 'vitest';
-import type {MeterReading, Profile, SettingsSet} from '../../../../source/profile/types.ts';
+import type {MeterReading, Profile, Recording, SettingsSet} from '../../../../source/profile/types.ts';
+import {amongSubsSentence, readingSentences} from '../../../../source/report/said/blend.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
 import {toSettingsSet} from '../../../../source/study/calibration/toSettingsSet.ts';
 import {blendInputs, solve} from '../../../afresh.ts';
@@ -144,4 +145,68 @@ test('found turned, verified upright at the same delay: upright is what is to be
 	expect(outputs!.B!.polarityInverted ?? false).toBe(false);
 	// And before anything was verified, what was found stays.
 	expect(toSettingsSet(solve(profile), {id: 'before'}).outputs!.A!.polarityInverted).toBe(true);
+});
+
+test('tones with one sub only, or one of two turned, are told as not counting', () => {
+	const profile = dialledIn(profileWith(plain), 'distances');
+	const [first, second, third] = resultOf(profile).blocks[0]!.steps;
+	const reading = ({source, seat, signal}: typeof first & object): MeterReading => ({
+		source,
+		seat,
+		decibels: 75,
+		weighting: 'Z',
+		signal,
+		round: 'first',
+		inForce: 'distances',
+	});
+	const meter = [
+		{...reading(first!), source: ['FL', 'sub1']},
+		{...reading(second!), invertedSources: ['sub2']},
+		reading(third!),
+	];
+	const result = resultOf({...profile, meter});
+	expect(result.partly.toSorted()).toEqual([0, 1]);
+	expect(result.tones).toHaveLength(1);
+	expect(readingSentences({...profile, meter}, result).join(' ')).toMatch(
+		/2 readings of tones.*do not count/,
+	);
+});
+
+test('what the meter leaves alone between subs is said where there are two, and only there', () => {
+	const profile = profileWith(plain);
+	expect(amongSubsSentence(resultOf(profile))).toMatch(/stays as distances give it.*recording/);
+	const one = {...profile, subs: profile.subs!.slice(0, 1)};
+	expect(amongSubsSentence(resultOf(one))).toBeUndefined();
+	// On one output no recording tells them apart either.
+	const joined = {...profile, subs: profile.subs!.map(sub => ({...sub, processorOutput: 'A'}))};
+	expect(amongSubsSentence(resultOf(joined))).toMatch(/stays as distances give it\.$/);
+});
+
+test('subs that a recording set apart are not sent back to distances', () => {
+	const profile = dialledIn(profileWith(plain), 'distances', {B: 2});
+	expect(resultOf(profile)).toMatchObject({standsApart: true, isSetByRecording: false});
+	const recordings: Recording[] = [
+		{
+			id: 'r1',
+			file: 'evening.wav',
+			sha256: 'a'.repeat(64),
+			atSeconds: 1,
+			seat: 'sofa',
+			round: 'first',
+			inForce: 'distances',
+			clockPpm: 0,
+			blend: {
+				groups: [
+					{subs: ['sub1'], addedMs: 0, isTurned: false},
+					{subs: ['sub2'], addedMs: 0, isTurned: false},
+				],
+				gainDb: 1,
+			},
+		},
+	];
+	const recorded = {...profile, recordings};
+	const result = resultOf(recorded);
+	expect(result).toMatchObject({standsApart: true, isSetByRecording: true, blocks: []});
+	expect(readingSentences(recorded, result).join(' ')).not.toMatch(/Dial in what distances give/);
+	expect(between(recorded)).toBeCloseTo(between(profile) - 2, 1);
 });
