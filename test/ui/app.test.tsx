@@ -194,7 +194,7 @@ test('two profiles are compared on one screen that scrolls', async () => {
 	const session = startSession({files, now: () => new Date()});
 	const app = drawIn(80, 24, <App session={session} />);
 	app.press('c');
-	app.press(down);
+	await vi.waitFor(() => expect(app.frame()).toContain('c again compares it with Old'));
 	app.press('c');
 	await vi.waitFor(() => expect(app.frame()).toContain('Old (2025-04-18) → New (2026-04-18)'));
 	expect(app.lines().length).toBeLessThanOrEqual(23);

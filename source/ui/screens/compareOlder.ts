@@ -1,3 +1,4 @@
+import {isSameRoom} from '../../profile/ask/room.ts';
 import {keepPlace} from './save.ts';
 import type {CompareScreen, WalkScreen, World} from './screen.ts';
 
@@ -6,10 +7,10 @@ Files to compare a profile with: those of the same room first, then older ones, 
 first; then the others of the same day.
 */
 function olderFiles({file, state}: WalkScreen, {files}: World): string[] {
-	const {date, name, room} = state.subject;
-	const roomOf = (other: string) => {
+	const {date, name} = state.subject;
+	const isOfRoom = (other: string) => {
 		const loaded = files.load(other);
-		return loaded.ok ? loaded.profile.room.name : undefined;
+		return loaded.ok && isSameRoom(loaded.profile, state.subject);
 	};
 	const isCandidate = (other: {readonly date: string; readonly name: string}) =>
 		other.date < date || (other.date === date && other.name !== name);
@@ -18,7 +19,7 @@ function olderFiles({file, state}: WalkScreen, {files}: World): string[] {
 		.filter(other => other.file !== file && other.problem === undefined && isCandidate(other))
 		.toSorted(
 			(a, b) =>
-				Number(roomOf(b.file) === room.name) - Number(roomOf(a.file) === room.name) ||
+				Number(isOfRoom(b.file)) - Number(isOfRoom(a.file)) ||
 				Number(a.date === date) - Number(b.date === date) ||
 				Number(a.isShipped) - Number(b.isShipped) ||
 				b.date.localeCompare(a.date),

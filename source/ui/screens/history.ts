@@ -1,3 +1,4 @@
+import {isSameRoom} from '../../profile/ask/room.ts';
 import {readEntry} from '../../study/comparison/history/readEntry.ts';
 import {roomHistory} from '../../study/comparison/history/roomHistory.ts';
 import type {Binding} from '../keys/binding.ts';
@@ -19,10 +20,9 @@ export const historyKeymap: ReadonlyArray<Binding<HistoryCommand, 'history'>> = 
 export function openHistory(file: string, world: World): AppScreen {
 	const chosen = world.files.load(file);
 	if (!chosen.ok) return openHome(world, [{kind: 'no', text: chosen.text}], file);
-	const room = chosen.profile.room.name.trim().toLowerCase();
 	const entries = world.files.list().flatMap(listed => {
 		const loaded = listed.problem === undefined ? world.files.load(listed.file) : undefined;
-		const isOfRoom = loaded?.ok && loaded.profile.room.name.trim().toLowerCase() === room;
+		const isOfRoom = loaded?.ok && isSameRoom(loaded.profile, chosen.profile);
 		const entry = isOfRoom ? readEntry(loaded.profile, listed.name) : undefined;
 		return entry ? [entry] : [];
 	});

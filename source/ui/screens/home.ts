@@ -1,3 +1,4 @@
+import {isSameRoom} from '../../profile/ask/room.ts';
 import type {Binding} from '../keys/binding.ts';
 import {commandOf} from '../keys/binding.ts';
 import type {Press} from '../keys/press.ts';
@@ -149,12 +150,28 @@ function whyUnreadable({files}: World, file: string): string {
 	return loaded.ok ? '' : loaded.text;
 }
 
-function compare(screen: HomeScreen, file: string, {files}: World): AppScreen {
+/** The next profile of the same room in the list, from the top again after the last; undefined where there is none. */
+function nextOfRoom({entries, cursor}: HomeScreen, file: string, {files}: World): number | undefined {
+	const chosen = files.load(file);
+	if (!chosen.ok) return undefined;
+	const isOfRoom = (index: number) => {
+		const {file: other, problem} = entries[index]!;
+		const loaded = problem === undefined ? files.load(other) : undefined;
+		return loaded?.ok === true && isSameRoom(loaded.profile, chosen.profile);
+	};
+	const turned = entries.map((_, step) => (cursor + step) % entries.length).slice(1);
+	return turned.find(isOfRoom);
+}
+
+function compare(screen: HomeScreen, file: string, world: World): AppScreen {
+	const {files} = world;
 	if (!screen.marked) {
-		return {
-			...noted(screen, 'Now choose the other one and press c again. Esc drops the mark.'),
-			marked: file,
-		};
+		const next = nextOfRoom(screen, file, world);
+		const text =
+			next === undefined
+				? 'Now choose the other one and press c again. Esc drops the mark.'
+				: `c again compares it with ${screen.entries[next]!.name}, of the same room; ↑↓ choose another. Esc drops the mark.`;
+		return {...noted(screen, text), marked: file, cursor: next ?? screen.cursor};
 	}
 
 	if (screen.marked === file) return noted({...screen, marked: undefined}, 'The mark is gone.');

@@ -104,9 +104,24 @@ test('starting from an older profile asks what has moved, and brings all the res
 
 test('two profiles are compared oldest first, whichever was marked first', () => {
 	const world = worldOf(memoryFiles({new: den({name: 'New'}), old: den({name: 'Old', date: '2025-01-01'})}));
-	const screen = press(world, openHome(world), 'c', down, 'c');
+	const screen = press(world, openHome(world), 'c', 'c');
 	expect(screen).toMatchObject({kind: 'compare', older: {name: 'Old'}, newer: {name: 'New'}});
+	expect(press(world, openHome(world), down, 'c', 'c')).toMatchObject({older: {name: 'Old'}});
 	expect(press(world, screen, 'q').kind).toBe('home');
+});
+
+test('the first c goes on to the next profile of the same room, and stays where there is none', () => {
+	const world = worldOf(
+		memoryFiles({
+			new: den({name: 'New', date: '2026-03-01', room: {name: 'Den'}}),
+			other: den({name: 'Other', date: '2026-02-01', room: {name: 'Attic'}}),
+			old: den({name: 'Old', date: '2026-01-01', room: {name: 'den '}}),
+		}),
+	);
+	const marked = press(world, openHome(world), 'c') as HomeScreen;
+	expect(marked.entries[marked.cursor]).toMatchObject({name: 'Old'});
+	expect(marked.notes[0]!.text).toContain('Old, of the same room');
+	expect(press(world, openHome(world), down, 'c')).toMatchObject({cursor: 1, marked: 'other'});
 });
 
 test('a profile that cannot be read is said to be so and nothing opens', () => {

@@ -1,4 +1,5 @@
 import {isStale} from '../../../profile/ask/digest.ts';
+import {isSameRoom} from '../../../profile/ask/room.ts';
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
@@ -60,8 +61,7 @@ export function diffProfiles(older: Solved, newer: Solved): ProfileDiff {
 		...responseChanges(older.profile, newer.profile, rename),
 	].sort((a, b) => b.weight - a.weight);
 	const coloured = colouredLines(older.profile, newer.profile, rename);
-	const sameRoom =
-		older.profile.room.name.trim().toLowerCase() === newer.profile.room.name.trim().toLowerCase();
+	const sameRoom = isSameRoom(older.profile, newer.profile);
 	return {
 		older: labelOf(older.profile),
 		newer: labelOf(newer.profile),
