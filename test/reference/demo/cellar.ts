@@ -82,7 +82,7 @@ const receiver: Story['receiver'] = {
 	invertsSubs: true,
 };
 
-const common: Pick<Story, 'room' | 'screen' | 'seatNames' | 'subNames' | 'receiver'> = {
+const common: Pick<Story, 'room' | 'screen' | 'seatNames' | 'subNames' | 'receiver' | 'answered'> = {
 	room: {name: 'Cellar cinema', ceiling: {kind: 'flat', heightMetres: 2.47}, decaySeconds: 0.4},
 	screen: {widthMetres: 2.66, heightMetres: 1.5},
 	seatNames: {
@@ -93,6 +93,7 @@ const common: Pick<Story, 'room' | 'screen' | 'seatNames' | 'subNames' | 'receiv
 	},
 	subNames: {sub1: 'Sub at the screen', sub2: 'Sub beside the riser'},
 	receiver,
+	answered: ['room:slope:flat', 'tape:links:none', 'meter:points:1', 'kit:processor:none'],
 };
 
 /** The demo: two rows of seats under a flat ceiling, two subs on two outputs of the receiver. */

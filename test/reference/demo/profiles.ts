@@ -155,7 +155,7 @@ function wholeRound(
 }
 
 function profileOf(story: Story, found: SettingsSet): Profile {
-	const {truth, name, date, note, bassProcessor, wiring, seed, decidedAt} = story;
+	const {truth, name, date, note, bassProcessor, wiring, answered, seed, decidedAt} = story;
 	const base: Profile = {
 		format: 1,
 		name,
@@ -165,6 +165,7 @@ function profileOf(story: Story, found: SettingsSet): Profile {
 		...parts(story),
 		...(bassProcessor && {bassProcessor: structuredClone(bassProcessor)}),
 		...(wiring && {wiring}),
+		...(answered && {walk: {answered: [...answered]}}),
 	};
 	return wholeRound(base, truth, found, seed, decidedAt);
 }

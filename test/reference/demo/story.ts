@@ -15,6 +15,8 @@ export type Story = {
 	readonly receiver: NonNullable<Profile['receiver']>;
 	readonly bassProcessor?: NonNullable<Profile['bassProcessor']>;
 	readonly wiring?: NonNullable<Profile['wiring']>;
+	/** Questions of the walk whose answer leaves no other trace, so that the finished round shows none open. */
+	readonly answered?: readonly string[];
 	/** For the random numbers. */
 	readonly seed: number;
 };
