@@ -1,10 +1,12 @@
 import type {LengthUnit} from '../../profile/types.ts';
 import {formatLength} from '../../profile/units/length.ts';
-import type {RoomShape} from '../../study/room/shape.ts';
 import type {Vector} from '../../study/survey/vectors.ts';
 
+/** Along the floor; of an unknown size every place is told from the first wall. */
+export type FloorSize = {readonly widthMetres: number; readonly lengthMetres: number};
+
 /** A place in tape terms: its distances to the nearer side wall and to the nearer of screen and back wall. */
-export function placeInTapeTerms(place: Vector, shape: RoomShape, unit: LengthUnit): string {
+export function placeInTapeTerms(place: Vector, shape: FloorSize, unit: LengthUnit): string {
 	const [side, end] = distancesFrom(place, wallsNear(place, shape), shape, unit);
 	return `${side.length} from ${side.wall}, ${end.length} from ${end.wall}`;
 }
@@ -12,7 +14,7 @@ export function placeInTapeTerms(place: Vector, shape: RoomShape, unit: LengthUn
 /** Where a thing goes and where it stands, both against the walls that are near where it goes. */
 export function moveInTapeTerms(
 	{from, to}: {readonly from: Vector; readonly to: Vector},
-	shape: RoomShape,
+	shape: FloorSize,
 	unit: LengthUnit,
 ): string {
 	const walls = wallsNear(to, shape);
@@ -23,7 +25,7 @@ export function moveInTapeTerms(
 
 type NearWalls = {readonly isLeft: boolean; readonly isFront: boolean};
 
-const wallsNear = ([x, y]: Vector, {widthMetres, lengthMetres}: RoomShape): NearWalls => ({
+const wallsNear = ([x, y]: Vector, {widthMetres, lengthMetres}: FloorSize): NearWalls => ({
 	isLeft: x <= widthMetres / 2,
 	isFront: y <= lengthMetres / 2,
 });
@@ -33,7 +35,7 @@ type WallDistance = {readonly length: string; readonly wall: string};
 function distancesFrom(
 	[x, y]: Vector,
 	{isLeft, isFront}: NearWalls,
-	{widthMetres, lengthMetres}: RoomShape,
+	{widthMetres, lengthMetres}: FloorSize,
 	unit: LengthUnit,
 ): readonly [WallDistance, WallDistance] {
 	const length = (metres: number) =>

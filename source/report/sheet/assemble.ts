@@ -14,6 +14,7 @@ import type {CableRow, SheetContent} from './content.ts';
 import {sheetCurves} from './curveOf.ts';
 import {rowsOfSet, rowsOfSolution} from './dialRows.ts';
 import {placeRows} from './placeRows.ts';
+import {planLines} from './planLines.ts';
 
 /** Puts the page together as words. */
 export function assembleSheet(input: SheetData): SheetContent {
@@ -40,6 +41,7 @@ export function assembleSheet(input: SheetData): SheetContent {
 			.filter(({origin, cutMetres}) => origin === 'entered' || cutMetres !== undefined)
 			.map(cable => cableRow(cable, profile)),
 		response: sheetCurves(input)?.text ?? '',
+		planned: planLines(input),
 		conditions: conditionsOf(profile, solution),
 		cautions: sheetCautions,
 	};

@@ -40,6 +40,8 @@ export type SheetContent = {
 	readonly cables: readonly CableRow[];
 	/** The recorded response in words; empty where none was recorded. */
 	readonly response: string;
+	/** What was planned against what stands; empty where nothing was chosen. */
+	readonly planned: readonly string[];
 	/** Temperature, reference seat, target, meter: what one needs to repeat the measurement. */
 	readonly conditions: readonly string[];
 	readonly cautions: readonly string[];

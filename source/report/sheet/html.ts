@@ -47,7 +47,7 @@ function amountOf(
 	return {
 		dialRows: dial.reduce((sum, {rows}) => sum + rows.length + 1.8, 0),
 		dialCells: Math.max(0, ...dial.map(cellsOf)),
-		dialLines: content.afterDialling.length,
+		dialLines: content.afterDialling.length + content.planned.length,
 		places: content.places.length,
 		placesCells: Math.max(0, ...tables.filter(({id}) => id === 'places').map(cellsOf)),
 		cables: content.cables.length,
@@ -106,6 +106,7 @@ ${list(content.warnings, 'warnings')}
 ${dial}${list(content.afterDialling, 'after')}
 </main>
 ${places || figure ? `<section class="${places && figure ? 'beside' : 'alone'}">${places ? `<div>${places}</div>` : ''}${figure}</section>` : ''}
+${list(content.planned, 'after')}
 ${cableList(content.cables)}
 ${isCurveDrawn ? curveFigure(curves) : ''}
 <footer>

@@ -22,6 +22,7 @@ export function sheetMarkdown(content: SheetContent): string {
 		bullets(content.afterDialling),
 		...tables.filter(table => !dial.includes(table)).map(section),
 		content.response === '' ? '' : `## Recorded\n\n${markdownText(content.response)}`,
+		content.planned.length > 0 ? `## Planned\n\n${bullets(content.planned)}` : '',
 		`## Conditions\n\n${bullets(content.conditions)}`,
 		`## Cautions\n\n${bullets(content.cautions)}`,
 	];

@@ -25,6 +25,9 @@ export function sheetText(content: SheetContent, width: number): string {
 			: []),
 		...tables.filter(table => !dial.includes(table)).flatMap(table => tableText(table, width)),
 		...(content.response === '' ? [] : ['', 'RECORDED', ...wrap(content.response, width)]),
+		...(content.planned.length > 0
+			? ['', 'PLANNED', ...content.planned.flatMap(text => wrap(text, width, '- '))]
+			: []),
 		'',
 		'CONDITIONS',
 		...content.conditions.flatMap(text => wrap(text, width)),

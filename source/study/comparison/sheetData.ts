@@ -3,6 +3,7 @@ import {decidedSettings} from '../../profile/ask/settings.ts';
 import type {Profile, SettingsSet} from '../../profile/types.ts';
 import type {Solution} from '../calibration/result.ts';
 import {type LevelledPair, levelledPair, referencePair} from '../hearing/roundPairs.ts';
+import {type PlanCarried, planCarried} from '../placement/againstPlan.ts';
 import {type PlanPoints, planPoints} from '../placement/planPoints.ts';
 import type {NetworkResult} from '../survey/result.ts';
 import type {WiringResult} from '../wiring/result.ts';
@@ -26,6 +27,8 @@ export type SheetData = {
 	readonly isStale: boolean;
 	readonly wiring: WiringResult;
 	readonly standing: Standing;
+	/** What was planned and how far it is carried out; absent where nothing was chosen. */
+	readonly carried?: PlanCarried;
 	/** Absent where the tape does not tie things to the walls. */
 	readonly plan?: PlanPoints;
 	/** What was recorded at the reference seat, before and after; absent where nothing was. */
@@ -80,6 +83,7 @@ export function sheetData(
 		wiring: wiring(profile, standing.positions),
 		standing,
 		...(recorded && {response: levelledPair(recorded, smoothingPerOctave)}),
+		carried: planCarried(profile, network),
 		plan: plan && {...plan, points: plan.points.filter(({id}) => standing.positions.has(id))},
 	};
 }

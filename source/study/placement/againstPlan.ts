@@ -37,3 +37,26 @@ export function againstPlan(
 		];
 	});
 }
+
+/** What was chosen to be carried, and how far it is: what stands, against its plan, and what the tape does not tell yet. */
+export type PlanCarried = {
+	readonly standing: readonly AgainstPlan[];
+	readonly open: ReadonlyArray<{readonly id: string; readonly at: Vector}>;
+};
+
+/** How far a chosen plan is carried out; undefined where none was chosen. */
+export function planCarried(
+	profile: Pick<Profile, 'planned'>,
+	network: Pick<NetworkResult, 'points'>,
+): PlanCarried | undefined {
+	const {planned} = profile;
+	// Places without what they cost are where a plan began, not what was chosen.
+	if (planned?.withinMetres === undefined) return undefined;
+	const standing = againstPlan(profile, network);
+	return {
+		standing,
+		open: planned.places.flatMap(({id, xMetres, yMetres, zMetres}) =>
+			standing.some(one => one.id === id) ? [] : [{id, at: [xMetres, yMetres, zMetres] as const}],
+		),
+	};
+}

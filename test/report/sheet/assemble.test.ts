@@ -67,3 +67,30 @@ test('cables are printed where they are entered; mere proposals without a length
 		{label: 'left | front', from: 'receiver/FL', to: 'FL/speaker', length: '6.60 m', conductor: '14 AWG'},
 	]);
 });
+
+test('the page knows the plan: what stands against it, and what is not read there yet', () => {
+	const {planned} = assembleSheet(
+		input({
+			carried: {
+				standing: [
+					{
+						id: 'FL',
+						plannedAt: [0.8, 0.4, 1],
+						at: [0.83, 0.44, 1],
+						rightMetres: 0.03,
+						backMetres: 0.04,
+						offMetres: 0.05,
+						isGoodEnough: true,
+					},
+				],
+				open: [{id: 'FR', at: [1, 0.4, 1]}],
+			},
+		}),
+	);
+	expect(planned).toHaveLength(2);
+	expect(planned[0]).toMatch(
+		/^Front left: planned 0\.80 m from the left wall.*stands 0\.05 m off, good enough$/,
+	);
+	expect(planned[1]).toMatch(/^Front right: planned .* 0\.40 m from the screen wall; not read there yet$/);
+	expect(assembleSheet(input()).planned).toEqual([]);
+});
