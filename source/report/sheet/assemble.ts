@@ -9,12 +9,12 @@ import {masterSentence} from '../masterSentence.ts';
 import {referenceSeatText} from '../referenceSeatText.ts';
 import {sentenceOf} from '../said/said.ts';
 import {sayIn} from '../said/say.ts';
+import {carriedSentences} from './carriedSentences.ts';
 import {sheetCautions} from './cautions.ts';
 import type {CableRow, SheetContent} from './content.ts';
 import {sheetCurves} from './curveOf.ts';
 import {rowsOfSet, rowsOfSolution} from './dialRows.ts';
 import {placeRows} from './placeRows.ts';
-import {planLines} from './planLines.ts';
 
 /** Puts the page together as words. */
 export function assembleSheet(input: SheetData): SheetContent {
@@ -41,7 +41,7 @@ export function assembleSheet(input: SheetData): SheetContent {
 			.filter(({origin, cutMetres}) => origin === 'entered' || cutMetres !== undefined)
 			.map(cable => cableRow(cable, profile)),
 		response: sheetCurves(input)?.text ?? '',
-		planned: planLines(input),
+		planned: carriedSentences(input),
 		conditions: conditionsOf(profile, solution),
 		cautions: sheetCautions,
 	};

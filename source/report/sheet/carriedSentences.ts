@@ -4,7 +4,7 @@ import type {SheetData} from '../../study/comparison/sheetData.ts';
 import {placeInTapeTerms} from '../arrangement/placeText.ts';
 
 /** What was planned against what stands, a sentence a thing; for what does not stand yet, where it goes. */
-export function planLines({profile, carried, standing}: SheetData): string[] {
+export function carriedSentences({profile, carried, standing}: SheetData): string[] {
 	if (!carried) return [];
 	const unit = profile.lengthUnit ?? 'm';
 	const {room} = profile;
