@@ -7,7 +7,7 @@ export type Odds = {readonly wonPercent: number; readonly lostPercent: number};
 /**
 What each way did in the project's own simulated rooms (`npm run truth`), on the mean of the fronts and on the centre.
 
-Made on 2026-11-26: the tones in rooms not used while building, the search in rooms of the building seeds.
+Made on 2026-11-26 in rooms not used while building (`--range fresh`).
 */
 export const oddsOfWays: Readonly<
 	Record<
@@ -27,8 +27,8 @@ export const oddsOfWays: Readonly<
 		rooms: 250,
 	},
 	search: {
-		known: {fronts: {wonPercent: 29, lostPercent: 1}, centre: {wonPercent: 26, lostPercent: 1}},
-		hidden: {fronts: {wonPercent: 38, lostPercent: 4}, centre: {wonPercent: 37, lostPercent: 1}},
-		rooms: 100,
+		known: {fronts: {wonPercent: 26, lostPercent: 1}, centre: {wonPercent: 22, lostPercent: 1}},
+		hidden: {fronts: {wonPercent: 38, lostPercent: 2}, centre: {wonPercent: 39, lostPercent: 3}},
+		rooms: 250,
 	},
 };

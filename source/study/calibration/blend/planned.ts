@@ -54,7 +54,8 @@ export function noiseOf({
 }
 
 /**
-Tones of every front with all subs, at three delays a third of a period apart. A tone that is told already asks nothing.
+Tones of every front with all subs, at three delays a third of a period apart, the third of them as the boxes make it with
+fewer entries. A tone that is told already asks nothing.
 
 @param isTold - Whether the readings of a front's tone give its level at every delay.
 */
@@ -63,11 +64,14 @@ export function toneSteps(
 	collected: Collected,
 	isTold: (front: string, hertz: number) => boolean,
 ): BlendStep[] {
-	const {fronts, periodMs, sums, state, tolerances} = collected;
+	const {fronts, periodMs, set, state, subs, sums, tolerances} = collected;
 	const make = stepMaker(profile, collected);
-	const delays = [
-		...new Set([0, periodMs / 3, (2 * periodMs) / 3].map(wanted => reachableMs(profile, collected, wanted))),
-	];
+	const [later, late, earlier] = [periodMs / 3, (2 * periodMs) / 3, -periodMs / 3].map(wanted =>
+		reachableMs(profile, collected, wanted),
+	) as [number, number, number];
+	// Two thirds later or one third earlier tell the same beside one third later: whichever is less to type.
+	const entries = (delayMs: number) => planSetting(profile, set, subs, delayMs, false)?.actions.length ?? 0;
+	const delays = [...new Set([0, later, entries(earlier) < entries(late) ? earlier : late])];
 	const offsets: Added[] = delays.map(delayMs => ({delayMs, isTurned: false}));
 	// Boxes of coarse steps make two delays only; what stands, turned, is the third reading.
 	if (delays.length < 3) offsets.push({delayMs: 0, isTurned: true});

@@ -67,6 +67,22 @@ test('a delay that the receiver does not reach is made a period earlier', () => 
 	expect(blocks.map(({added}) => added.delayMs)).toEqual([0, 4.2, -4.2]);
 });
 
+test('where two thirds of a period later move every front, a third earlier is asked for: it is less to type', () => {
+	const middle = {
+		...standing,
+		channels: {
+			FL: {delayMs: {stepped: 12}, crossoverHertz: 80},
+			FC: {delayMs: {stepped: 13}, crossoverHertz: 80},
+			FR: {delayMs: {stepped: 11.8}, crossoverHertz: 80},
+			LFE1: {delayMs: {stepped: 22}},
+		},
+	};
+	// 30 ms are the end: 8.3 later only by the fronts, which have 11.8 to give.
+	const reached = resultOf({...start(), settings: [middle]}).blocks;
+	expect(reached.map(({added}) => added.delayMs)).toEqual([0, 4.2, -4.2]);
+	expect(reached[2]!.actions).toHaveLength(1);
+});
+
 test('no setting is given while the readings allow several, and the next reading comes first', () => {
 	const some = walkedIn(truth, {most: 26});
 	const result = resultOf(some);
