@@ -123,7 +123,10 @@ function searchedSettings(
 				isBetter =
 					attempt(index, {
 						...settings[index]!,
-						delayMs: onStep(settings[index]!.delayMs + by, steps.delayStepMs),
+						delayMs: onStep(
+							Math.max(-most, Math.min(most, settings[index]!.delayMs + by)),
+							steps.delayStepMs,
+						),
 					}) || isBetter;
 		}
 
