@@ -7,7 +7,7 @@ import {escapeMarkup} from './escape.ts';
 /** Tenths of a millimetre: as wide as the page. */
 const width = 1880;
 const height = 240;
-const left = 95;
+const left = 130;
 const right = 20;
 const top = 10;
 const bottom = 50;
@@ -33,7 +33,7 @@ export function curveSvg({text, curves}: SheetCurves): string {
 	const y = scaleLinear([low, high], [height - bottom, top]);
 	const rules = ticks(low, high, 4).map(
 		level =>
-			`<path d="M${left} ${rounded(y(level))}H${width - right}" stroke="#999" stroke-width="1.5"/><text x="${left - 10}" y="${rounded(y(level) + 10)}" text-anchor="end">${formatNumber(level, 0)}</text>`,
+			`<path d="M${left} ${rounded(y(level))}H${width - right}" stroke="#999" stroke-width="1.5"/><text x="${left - 10}" y="${rounded(y(level) + 10)}" text-anchor="end">${formatNumber(level, 0)} dB</text>`,
 	);
 	// The usual frequencies of a logarithmic axis: 1, 2 and 5 in every decade.
 	const frequencies = [1, 2, 3, 4]
@@ -55,6 +55,6 @@ export function curveSvg({text, curves}: SheetCurves): string {
 ${rules.join('\n')}
 ${marks.join('\n')}
 ${paths.join('\n')}
-<text x="${left - 10}" y="${height - bottom + 34}" text-anchor="end">dB, Hz</text>
+<text x="${width - right}" y="${height - bottom + 34}" text-anchor="end">Hz</text>
 </svg>`;
 }

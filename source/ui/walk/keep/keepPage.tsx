@@ -8,12 +8,19 @@ import type {Stop} from '../stop.ts';
 import {type KeepState, keepKeymap, keepMode, keepStart, pressKeep, sheetScreenLines} from './keepState.ts';
 import {keepLines} from './lines.ts';
 
+import {Response, responseCount} from './response.tsx';
+
 /** What the file holds, what comes next and what was left out; and the page for the cabinet door. */
 export const keepPage: Page<KeepState> = {
 	start: () => keepStart,
 	press: pressKeep,
-	keys: (_, state) => footerOf(keepKeymap, keepMode(state)),
+	keys: (profile, state) =>
+		footerOf(keepKeymap, keepMode(state)).filter(
+			([, does]) => does !== 'response' || responseCount(profile) > 0,
+		),
 	view: ({profile, state, columns, height, walk}) => {
+		if (state.responseAt !== undefined)
+			return <Response profile={profile} at={state.responseAt} columns={columns} height={height} />;
 		const said = state.said.flatMap(({isGood, text}) =>
 			wrap(`${isGood ? '✓' : '!'} ${text}`, columns, '  ').map(
 				(line): ScreenLine => ({text: line, style: isGood ? 'good' : 'trouble'}),

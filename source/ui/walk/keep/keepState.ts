@@ -15,35 +15,53 @@ import {tapedNetworkOf} from '../sceneOf.ts';
 import {solutionOf} from '../solution.ts';
 import {keepLines} from './lines.ts';
 import {nextOf} from './next.ts';
+import {responseCount} from './response.tsx';
 
 /** What the stop shows: its summary, or the page for the cabinet door from a line on. */
 export type KeepState = {
 	readonly isSheetShown: boolean;
 	readonly from: number;
+	/** Which recorded response is shown; none where not given. */
+	readonly responseAt?: number;
 	/** What was written, or why not. */
 	readonly said: ReadonlyArray<{readonly isGood: boolean; readonly text: string}>;
 };
 
 export const keepStart: KeepState = {isSheetShown: false, from: 0, said: []};
 
-type KeepCommand = 'show' | 'back' | 'goOn' | 'write' | 'markdown' | 'labels' | 'compare' | 'up' | 'down';
-type KeepMode = 'summary' | 'sheet';
+type KeepCommand =
+	| 'show'
+	| 'back'
+	| 'goOn'
+	| 'write'
+	| 'markdown'
+	| 'labels'
+	| 'compare'
+	| 'response'
+	| 'nextLine'
+	| 'up'
+	| 'down';
+type KeepMode = 'summary' | 'sheet' | 'response';
 
 const both = ['summary', 'sheet'] as const;
 
 export const keepKeymap: ReadonlyArray<Binding<KeepCommand, KeepMode>> = [
 	{presses: ['d'], command: 'show', modes: ['summary'], shown: ['d', 'door page']},
 	{presses: ['d', 'escape'], command: 'back', modes: ['sheet'], shown: ['Esc', 'back']},
+	{presses: ['r', 'escape'], command: 'back', modes: ['response'], shown: ['Esc', 'back']},
+	{presses: ['n'], command: 'nextLine', modes: ['response'], shown: ['n', 'next line']},
 	{presses: ['up'], command: 'up', modes: both, shown: ['↑↓', 'scroll']},
 	{presses: ['down'], command: 'down', modes: both},
 	{presses: ['w'], command: 'write', modes: both, shown: ['w', 'write it']},
 	{presses: ['m'], command: 'markdown', modes: ['sheet'], shown: ['m', 'as Markdown']},
 	{presses: ['l'], command: 'labels', modes: both, shown: ['l', 'cable labels']},
+	{presses: ['r'], command: 'response', modes: ['summary'], shown: ['r', 'response']},
 	{presses: ['c'], command: 'compare', modes: ['summary'], shown: ['c', 'compare']},
 	{presses: ['enter'], command: 'goOn', modes: ['summary'], shown: ['Enter', 'go on']},
 ];
 
-export const keepMode = ({isSheetShown}: KeepState): KeepMode => (isSheetShown ? 'sheet' : 'summary');
+export const keepMode = ({isSheetShown, responseAt}: KeepState): KeepMode =>
+	responseAt === undefined ? (isSheetShown ? 'sheet' : 'summary') : 'response';
 
 /** Width of the page written as plain text: what a printer in plain letters holds. */
 const printedColumns = 96;
@@ -66,7 +84,13 @@ export function pressKeep(
 		case 'show':
 			return to({isSheetShown: true, from: 0, said: []});
 		case 'back':
-			return to({isSheetShown: false, from: 0, said: []});
+			return to({isSheetShown: false, from: 0, responseAt: undefined, said: []});
+		case 'response':
+			if (responseCount(profile) === 0)
+				return to({said: [{isGood: false, text: 'No response was recorded yet. Bass records a round.'}]});
+			return to({responseAt: 0, from: 0, said: []});
+		case 'nextLine':
+			return to({responseAt: ((state.responseAt ?? 0) + 1) % Math.max(1, responseCount(profile))});
 		case 'goOn': {
 			const {promptId} = nextOf(profile, walk.status);
 			return promptId === undefined ? {kind: 'none'} : {kind: 'go', promptId};
