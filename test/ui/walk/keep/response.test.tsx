@@ -1,4 +1,5 @@
 import {render} from 'ink-testing-library';
+import type {ReactElement} from 'react';
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import type {Press} from '../../../../source/ui/keys/press.ts';
@@ -28,7 +29,7 @@ function pageAfter(profile: Profile, presses: readonly Press[]) {
 		page = pressed.state;
 	}
 
-	const {lastFrame, unmount} = render(page.view({profile, columns: 80, height: 22, walk}));
+	const {lastFrame, unmount} = render(page.view({profile, columns: 80, height: 22, walk}) as ReactElement);
 	const frame = lastFrame()!;
 	unmount();
 	return {frame, keys: page.keys(profile).map(([, does]) => does)};
