@@ -8,7 +8,7 @@ import type {Stop} from '../stop.ts';
 import {type KeepState, keepKeymap, keepMode, keepStart, pressKeep, sheetScreenLines} from './keepState.ts';
 import {keepLines} from './lines.ts';
 
-import {Response, responseCount} from './response.tsx';
+import {ResponseView, responseCount} from './response.tsx';
 
 /** What the file holds, what comes next and what was left out; and the page for the cabinet door. */
 export const keepPage: Page<KeepState> = {
@@ -20,7 +20,7 @@ export const keepPage: Page<KeepState> = {
 		),
 	view: ({profile, state, columns, height, walk}) => {
 		if (state.responseAt !== undefined)
-			return <Response profile={profile} at={state.responseAt} columns={columns} height={height} />;
+			return <ResponseView profile={profile} at={state.responseAt} columns={columns} height={height} />;
 		const said = state.said.flatMap(({isGood, text}) =>
 			wrap(`${isGood ? '✓' : '!'} ${text}`, columns, '  ').map(
 				(line): ScreenLine => ({text: line, style: isGood ? 'good' : 'trouble'}),

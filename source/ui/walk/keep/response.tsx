@@ -49,7 +49,7 @@ type Props = {
 };
 
 /** The recorded responses, one line of the system at a time. */
-export function Response({profile, at, columns, height}: Props) {
+export function ResponseView({profile, at, columns, height}: Props) {
 	const isInWords = useIsScreenReaderEnabled();
 	return <Lines lines={responseLines(profile, at, {columns, height, isInWords})} columns={columns} />;
 }
