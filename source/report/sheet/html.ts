@@ -29,6 +29,9 @@ function cableList(cables: SheetContent['cables']): string {
 	return items.length === 0 ? '' : `<div><h2>Cables</h2><ul class="cables">${items.join('')}</ul></div>`;
 }
 
+/** Width of bold letters over that of plain ones in the widest of the usual faces. */
+const boldShare = 1.2;
+
 const longestWord = (text: string) => Math.max(...text.split(' ').map(word => word.length));
 
 /** How much there is to print, as `pageFit` counts it. */
@@ -38,12 +41,12 @@ function amountOf(
 	plan: SvgPlan | undefined,
 ): PageAmount {
 	const dial = tables.filter(({id}) => id === 'receiver' || id === 'processor');
-	// A column is as wide as its longest cell or a word of its head, and a blank.
+	// A column is as wide as its longest cell or a word of its head, and a blank; names are bold.
 	const cellsOf = ({heads, rows}: SheetTable) =>
-		heads.reduce(
-			(sum, head, column) => sum + 1 + Math.max(longestWord(head), ...rows.map(row => row[column]!.length)),
-			0,
-		);
+		heads.reduce((sum, head, column) => {
+			const longest = Math.max(longestWord(head), ...rows.map(row => row[column]!.length));
+			return sum + 1 + longest * (column === 0 ? boldShare : 1);
+		}, 0);
 	return {
 		dialRows: dial.reduce((sum, {rows}) => sum + rows.length + 1.8, 0),
 		dialCells: Math.max(0, ...dial.map(cellsOf)),

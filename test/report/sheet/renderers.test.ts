@@ -55,6 +55,16 @@ describe('HTML', () => {
 		expect(report.valid).toBe(true);
 	});
 
+	test('counts a bold name a fifth wider than other cells, so that no row of what is typed in takes two lines', () => {
+		const dialPt = (name: string, crossover: string) => {
+			const receiver = content.receiver.map(row => ({...row, name, crossover}));
+			const page = sheetHtml({...content, receiver, places: [], cables: []});
+			return Number(/--dial: ([\d.]+)pt/.exec(page)![1]);
+		};
+		// 40 characters more in a name narrow the letters as 48 in another cell do; both far from the largest size.
+		expect(dialPt('n'.repeat(80), 'c'.repeat(20))).toBeCloseTo(dialPt('n'.repeat(40), 'c'.repeat(68)), 1);
+	});
+
 	test('leaves the figure out where the tape has not told where things stand', () => {
 		expect(sheetHtml(content)).not.toContain('<figure');
 	});
