@@ -93,7 +93,9 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 		return found ? 'stands' : 'reading';
 	}
 
-	const verification = proposal ? verificationOf(profile, collected, current, last?.to.offset, wanted) : [];
+	const verification = proposal
+		? verificationOf(profile, collected, last?.from.offset ?? current, last?.to.offset, wanted)
+		: [];
 	return {
 		seat: referenceSeat(profile).id,
 		way,
@@ -152,7 +154,7 @@ function wantedOf(inputs: BlendInputs, collected: Collected, proposal: Proposal)
 function verificationOf(
 	profile: Profile,
 	collected: Collected,
-	current: SubsOffset,
+	before: SubsOffset,
 	tried: SubsOffset | undefined,
 	wanted: WantedSetting | undefined,
 ): BlendStep[] {
@@ -163,9 +165,9 @@ function verificationOf(
 	});
 	// What the boxes make of it is what will be read.
 	const laterMs = stands.laterMs + (wanted?.setting?.addedMs ?? 0);
-	const goal = tried ?? {...current, laterMs, inverted: wanted?.inverted ?? stands.inverted};
+	const goal = tried ?? {...before, laterMs, inverted: wanted?.inverted ?? stands.inverted};
 	return [
-		...verificationSteps(profile, collected, 'before', made(current), current),
+		...verificationSteps(profile, collected, 'before', made(before), before),
 		...verificationSteps(profile, collected, 'after', made(goal), goal),
 	];
 }

@@ -93,8 +93,12 @@ test('no setting is given while the readings allow several, and the next reading
 
 test('a hidden latency is found, tried and kept, and both then add up', () => {
 	const hidden = walkedIn(hiding);
-	const {status, wanted, trial} = resultOf(hidden);
+	const {status, wanted, trial, blocks} = resultOf(hidden);
 	expect(status).toBe('kept');
+	// What was verified stays two states once it is kept: before is what stood, not what was kept.
+	const [before, after] = ['before', 'after'].map(part => blocks.find(block => block.part === part)!.added);
+	expect(before).toEqual({delayMs: 0, isTurned: false});
+	expect(after).not.toEqual(before);
 	expect(trial!.frontsGainDb! + trial!.centreGainDb!).toBeGreaterThan(0.8);
 	const delayMs = {...boxes.delayMs};
 	for (const {about, change} of wanted!.setting!.actions) {
