@@ -1,5 +1,5 @@
-import {readSoundFile} from '../platform/soundFile.ts';
 import {Trouble} from '../platform/trouble.ts';
+import {readCurveFile} from '../platform/wholeFile.ts';
 import type {Profile} from '../profile/types.ts';
 import {curveFromText} from '../study/hearing/curveText.ts';
 import type {PlayingName} from '../study/hearing/seatRound.ts';
@@ -34,7 +34,7 @@ export function replugged(profile: Profile, asked: readonly string[] = []): Map<
 /** The microphone's curve, where one is named. */
 export function microphoneOf(path: string | undefined) {
 	if (path === undefined) return undefined;
-	const {bytes, name} = readSoundFile(path);
+	const {bytes, name} = readCurveFile(path);
 	const curve = curveFromText(new TextDecoder().decode(bytes));
 	if (!curve)
 		throw new Trouble(

@@ -1,5 +1,5 @@
-import {readSoundFile} from '../platform/soundFile.ts';
 import {Trouble} from '../platform/trouble.ts';
+import {readCurveFile} from '../platform/wholeFile.ts';
 import {nameOf} from '../profile/names.ts';
 import type {Profile} from '../profile/types.ts';
 import {
@@ -110,7 +110,7 @@ const isText = (word: string) => /\.(txt|csv|tsv|dat)$/i.test(word);
 
 async function curvesFrom(context: CommandContext, word: string, isOneOfSeveral: boolean): Promise<Titled[]> {
 	if (!isText(word)) return fromProfile(context, await profileFrom(context, word), isOneOfSeveral);
-	const {bytes, name} = readSoundFile(word);
+	const {bytes, name} = readCurveFile(word);
 	const curve = curveFromText(new TextDecoder().decode(bytes));
 	if (!curve)
 		throw new Trouble(

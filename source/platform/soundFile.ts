@@ -1,8 +1,5 @@
-import fs from 'node:fs';
-import {basename} from 'node:path';
-import {withTrouble} from './fileTrouble.ts';
 import {markOf} from './profiles/read.ts';
-import {Trouble} from './trouble.ts';
+import {readWholeFile} from './wholeFile.ts';
 
 /** More than this no recorder makes of a round: three hours in two channels of 24 bits at 48 kHz, bytes. */
 const largestSound = 3 * 2 ** 30;
@@ -21,16 +18,15 @@ Reads a recording whole.
 @throws {Trouble} If it is missing, may not be read, is a folder, is empty, or is larger than any recording of a round.
 */
 export function readSoundFile(path: string): SoundFile {
-	const stats = withTrouble(path, () => fs.statSync(path, {throwIfNoEntry: false}));
-	if (!stats) throw new Trouble(`There is no recording ${path}. Check its folder and name, ending included.`);
-	if (stats.isDirectory()) throw new Trouble(`${path} is a folder, not a recording. Name the files in it.`);
-	if (stats.size === 0) throw new Trouble(`${path} is empty. Copy the recording again.`);
-	if (stats.size > largestSound)
-		throw new Trouble(`${path} has more than 3 GiB. Cut it into parts, each with whole playings.`);
-	const bytes = withTrouble(path, () => fs.readFileSync(path));
+	const {bytes, name} = readWholeFile(path, {
+		what: 'a recording',
+		ifEmpty: 'Copy the recording again.',
+		largestBytes: largestSound,
+		ifTooLarge: 'has more than 3 GiB. Cut it into parts, each with whole playings.',
+	});
 	return {
 		bytes,
-		name: basename(path),
+		name,
 		get sha256() {
 			return markOf(bytes);
 		},
