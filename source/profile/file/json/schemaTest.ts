@@ -36,7 +36,11 @@ const keywords: Readonly<Record<string, Keyword>> = {
 	exclusiveMinimum: (limit: number) => value => typeof value !== 'number' || value > limit,
 	exclusiveMaximum: (limit: number) => value => typeof value !== 'number' || value < limit,
 	// The library counts UTF-16 units, the standard characters; both agree on what is no longer than the units allow.
-	minLength: (limit: number) => value => typeof value !== 'string' || [...value].length >= limit,
+	minLength: (limit: number) => value =>
+		typeof value !== 'string' ||
+		// A character is one unit or two: only between the two have they to be counted.
+		value.length >= 2 * limit ||
+		(value.length >= limit && [...value].length >= limit),
 	maxLength: (limit: number) => value => typeof value !== 'string' || value.length <= limit,
 	pattern: (source: string) => {
 		const pattern = new RegExp(source);
@@ -57,9 +61,16 @@ const keywords: Readonly<Record<string, Keyword>> = {
 	required: (names: readonly string[]) => value =>
 		!isObject(value) || names.every(name => Object.hasOwn(value, name)),
 	properties: (schemas: Readonly<Record<string, JsonSchema>>) => {
-		const tests = Object.entries(schemas).map(([name, schema]) => [name, schemaTest(schema)] as const);
-		return value =>
-			!isObject(value) || tests.every(([name, test]) => !Object.hasOwn(value, name) || test(value[name]));
+		const tests = new Map(Object.entries(schemas).map(([name, schema]) => [name, schemaTest(schema)]));
+		return value => {
+			if (!isObject(value)) return true;
+			// By the value's own few names, not by the many that a reading might have.
+			for (const name in value) {
+				if (Object.hasOwn(value, name) && tests.get(name)?.(value[name]) === false) return false;
+			}
+
+			return true;
+		};
 	},
 	additionalProperties: (schema: JsonSchema, {properties = {}}) => {
 		const test = schemaTest(schema);
