@@ -64,6 +64,7 @@ async function reference(json) {
 const load = () =>
 	loadSource(
 		`${network}/adjust.ts`,
+		`${network}/network.ts`,
 		`${network}/solveNetwork.ts`,
 		`${network}/starts.ts`,
 		`${network}/observations.ts`,
