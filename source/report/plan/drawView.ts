@@ -20,11 +20,11 @@ export function cellsFor({width, height}: Outline, dotsPerMetre: number): [colum
 export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number): DrawnView {
 	const outline = outlineOf(scene, view);
 	const canvas = brailleCanvas(...cellsFor(outline, dotsPerMetre));
-	const toDots = ([across, down]: readonly [number, number]): [number, number] => [
+	const dotsOf = ([across, down]: readonly [number, number]): [number, number] => [
 		Math.round((across - outline.left) * dotsPerMetre),
 		Math.round((down - outline.top) * dotsPerMetre),
 	];
-	for (const [from, to] of outline.lines) canvas.line(...toDots(from), ...toDots(to));
+	for (const [from, to] of outline.lines) canvas.line(...dotsOf(from), ...dotsOf(to));
 	if (view === 'above')
 		for (const {left, right, near, far} of scene.taken ?? [])
 			for (const [from, to] of [
@@ -45,17 +45,17 @@ export function drawView(scene: PlanScene, view: PlanView, dotsPerMetre: number)
 					[right, far],
 				],
 			] as const)
-				canvas.line(...toDots(from), ...toDots(to), trailPattern);
+				canvas.line(...dotsOf(from), ...dotsOf(to), trailPattern);
 
 	const marks = new Set<string>();
 	const wishes: LabelWish[] = [];
 	const reference = referencePoint(scene);
 	const points = scene.points.filter(point => Number.isFinite(point.x + point.y + point.z));
 	for (const point of points.toSorted((a, b) => rank(a, reference) - rank(b, reference))) {
-		const [x, y] = toDots(flatten(point, view));
-		if (point.aim) canvas.line(x, y, ...toDots(flatten(point.aim, view)), aimPattern);
+		const [x, y] = dotsOf(flatten(point, view));
+		if (point.aim) canvas.line(x, y, ...dotsOf(flatten(point.aim, view)), aimPattern);
 		if (point.before) {
-			const [fromX, fromY] = toDots(flatten(point.before, view));
+			const [fromX, fromY] = dotsOf(flatten(point.before, view));
 			canvas.line(x, y, fromX, fromY, trailPattern);
 			if (point.isPlanned)
 				for (const [dotX, dotY] of markDots({...point, isPlanned: false}, view, dotsPerMetre))

@@ -205,7 +205,10 @@ describe('taking', () => {
 	test('a choice out of the list is refused', () => {
 		const state = run(start('kind'), type('3'), enter);
 		expect(state.subject.kind).toBeUndefined();
-		expect(state.notes[0]).toMatchObject({kind: 'no', text: 'Type a number from 1 to 2.'});
+		expect(state.notes[0]).toMatchObject({
+			kind: 'no',
+			text: '“3” is none of these. Type a number from 1 to 2.',
+		});
 	});
 
 	test('white space around the text does not count', () => {

@@ -86,7 +86,11 @@ export function choicePrompt<Subject>(
 			const offer =
 				(Number.isInteger(number) ? offers[number - 1] : undefined) ??
 				offers.find(({label, also}) => label.toLowerCase() === typed || also?.includes(typed));
-			if (!offer) return {kind: 'no', why: `Type a number from 1 to ${offers.length}.`};
+			if (!offer)
+				return {
+					kind: 'no',
+					why: `“${typed.slice(0, 20)}” is none of these. Type a number from 1 to ${offers.length}.`,
+				};
 			return {kind: 'taken', next: offer.put(subject), readAs: offer.label};
 		},
 	};
