@@ -33,8 +33,8 @@ function levelBars({levels}: Truth): Bar[] {
 			levels.filter(one => one.points === points),
 			({errorDb, sigmaDb}) => Math.abs(errorDb) <= 1.96 * sigmaDb,
 		),
-		// Wider than it need be: the speakers of these rooms are alike above their limits, and the ± cannot know it.
 		atLeast: 90,
+		atMost: 99,
 	}));
 }
 
