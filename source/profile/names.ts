@@ -20,6 +20,17 @@ const fixedNames: ReadonlyMap<string, string> = new Map([
 	['processor', 'bass processor'],
 ]);
 
+const fixed = new Set(fixedNames.values());
+
+/**
+Names before a colon, as a line begins: the program's own begin large, a name or label that somebody gave stays as it
+was written.
+*/
+export function subjectText(names: readonly string[]): string {
+	const text = listed(names);
+	return fixed.has(names[0]!) ? text.replace(/^./u, first => first.toUpperCase()) : text;
+}
+
 /** The parts of a profile that give names. */
 export type Named = Pick<Profile, 'subs' | 'seats' | 'wiring'>;
 

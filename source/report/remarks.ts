@@ -1,5 +1,5 @@
 import type {FindingKind} from '../profile/finding.ts';
-import {listed} from '../profile/names.ts';
+import {subjectText} from '../profile/names.ts';
 import {type Sayable, saidParts} from './said/said.ts';
 import type {Say} from './said/say.ts';
 import {wrap} from './wrap.ts';
@@ -47,6 +47,6 @@ function foldedTexts(remarks: readonly Sayable[], say: Say): string[] {
 	}
 
 	return [...groups.values()].map(({subjects, said}) =>
-		subjects.length > 0 ? `${listed(subjects)}: ${said}` : said,
+		subjects.length > 0 ? `${subjectText(subjects)}: ${said}` : said,
 	);
 }

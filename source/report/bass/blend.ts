@@ -16,6 +16,7 @@ import {
 	wayName,
 	wayOdds,
 } from '../said/blend.ts';
+import {capitalised} from '../said/sentences.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {actionSentence, plainNames} from './names.ts';
@@ -132,10 +133,8 @@ function blockLines(profile: Profile, block: BlendBlock, index: number, width: n
 	});
 	const number = `${String(index + 1).padStart(2)}. `;
 	return [
-		...wrap(`${capital(addedText(block))}. ${blockSentence(block)}`, width, number),
+		...wrap(`${capitalised(addedText(block))}. ${blockSentence(block)}`, width, number),
 		...block.actions.flatMap(action => wrap(actionSentence(profile, action), width, '    > ')),
 		...wrap(`${read.join('; ')}.`, width, '    '),
 	];
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

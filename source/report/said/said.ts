@@ -1,5 +1,5 @@
 import type {AnyFinding, FindingOf} from '../../profile/finding.ts';
-import {listed} from '../../profile/names.ts';
+import {subjectText} from '../../profile/names.ts';
 import type {ArrangementFacts} from '../../study/arrangement/facts.ts';
 import type {BlendFacts} from '../../study/calibration/blend/facts.ts';
 import type {CrossoverFacts} from '../../study/calibration/crossover/facts.ts';
@@ -85,7 +85,7 @@ export function saidParts(sayable: Sayable, say: Say): {readonly subject?: strin
 	const [head, ...more] = wordsOf(sayable, say);
 	const {about} = sayable as AnyFinding;
 	if (about.length === 0) return {said: [asSentence(head), ...more].join(' ')};
-	return {subject: listed(about.map(id => say.name(id))), said: [ended(head), ...more].join(' ')};
+	return {subject: subjectText(about.map(id => say.name(id))), said: [ended(head), ...more].join(' ')};
 }
 
 /** The whole sentence, name and all: for a page, `check` and `--json`. */

@@ -11,9 +11,14 @@ export type Sentences<Facts> = {
 	readonly [Code in keyof Facts]: (facts: Facts[Code], say: Say) => Words;
 };
 
+/** A text as it begins a sentence or a row: its first letter large. */
+export function capitalised(text: string): string {
+	return text.replace(/^./u, first => first.toUpperCase());
+}
+
 /** A text that begins small and has no full stop as a sentence. */
 export function asSentence(text: string): string {
-	return ended(text.replace(/^./u, first => first.toUpperCase()));
+	return ended(capitalised(text));
 }
 
 /** A text with its full stop; a question has its mark already. */

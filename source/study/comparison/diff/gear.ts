@@ -28,7 +28,7 @@ function otherKeys(older: Profile, newer: Profile): Change[] {
 	const keys = [...new Set([...Object.keys(older), ...Object.keys(newer)])];
 	return keys
 		.filter(key => !comparedElsewhere.has(key))
-		.flatMap(key => fieldsChange(key, key, {[key]: older[key]}, {[key]: newer[key]}));
+		.flatMap(key => fieldsChange(key, 'The profile', {[key]: older[key]}, {[key]: newer[key]}));
 }
 
 /** What was renamed, added, removed or replaced: speakers, subs, seats, boxes, room, air, kit and target. */
