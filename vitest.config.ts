@@ -7,6 +7,7 @@ const env = {FORCE_COLOR: '0', NO_COLOR: '1', TZ: 'UTC'};
 
 /** Closed loops, searches and whole walks, more than half of all the time: `npm test` leaves them to `.ci/run`. */
 const slow = [
+	'test/study/hearing/againstScipy.test.ts',
 	'test/study/hearing/apart.test.ts',
 	'test/study/hearing/channels.test.ts',
 	'test/study/hearing/faults.test.ts',

@@ -101,6 +101,25 @@ export function inverseReal(spectrum: Float64Array): Float64Array {
 	return realTransform(spectrum.length - 2).inverse(spectrum);
 }
 
+/**
+Squared size of what a spectrum comes to in time, unscaled: Σ X(k)·e^(2πjkt/n).
+
+@param real - Shape (n), n a power of two ≥ 2; both are written over.
+@returns Shape (n), in one of the two.
+*/
+export function analyticPower(real: Float64Array, imaginary: Float64Array): Float64Array {
+	const {cosines, sines} = quarterOf(2 * real.length);
+	// The way back is the way forth of the conjugate, and a conjugate has the same size.
+	for (let index = 0; index < imaginary.length; index += 1) imaginary[index] = -imaginary[index]!;
+	const [a, b] = complexTransform(
+		[real, imaginary, new Float64Array(real.length), new Float64Array(real.length)],
+		cosines,
+		sines,
+	);
+	for (let index = 0; index < a.length; index += 1) a[index] = a[index]! * a[index]! + b[index]! * b[index]!;
+	return a;
+}
+
 /** Bins of the real signal from those of its packed halves: X(k) = E(k) + e^(−2πjk/n)·O(k). */
 function unpack(
 	[real, imaginary]: readonly [Float64Array, Float64Array],

@@ -1,4 +1,6 @@
-import {withinBand} from '../../science/signal/envelope.ts';
+import {type BandGain, type BandPower, energyBefore} from '../../science/signal/bandPower.ts';
+import {bandWeight, type SoftBand} from '../../science/signal/spectrumParts.ts';
+import {splitImpulse} from './decay.ts';
 import type {Impulse} from './impulses.ts';
 
 /** How much of the sound comes early. @see ISO 3382-1:2009, Annex A.2. */
@@ -13,43 +15,51 @@ export type Clarity = {
 };
 
 /** The octaves at 500 Hz and 1 kHz, whose mean the standard takes for one number. */
-const speechBand = [330, 380, 1350, 1500] as const;
+const speechBand: SoftBand = [330, 380, 1350, 1500];
+const speech: BandGain = {
+	fromHertz: speechBand[0],
+	toHertz: speechBand[3],
+	gainAt: hertz => bandWeight(speechBand, hertz),
+};
+/** What the filter, which has no delay, brings ahead of the first sound belongs to it, seconds. */
+const aheadSeconds = 0.002;
 
 /** Clarity in the octaves at 500 Hz and 1 kHz together. */
-export function clarityOf({samples, zero, rateHz}: Impulse, arrivalMs: number): Clarity {
-	const from = Math.max(0, Math.round(zero + (arrivalMs * rateHz) / 1000));
-	return clarityFrom(withinBand(samples, rateHz, speechBand).subarray(from), rateHz);
+export function clarityOf(impulse: Impulse, arrivalMs: number, split = splitImpulse(impulse)): Clarity {
+	return clarityFrom(
+		split(speech),
+		Math.max(0, impulse.zero / impulse.rateHz + arrivalMs / 1000),
+		aheadSeconds,
+	);
 }
 
 /**
-Clarity of a response that starts with its direct sound.
+Clarity of a response from its first sound on.
 
-@param samples - Shape (n); the last fifth counts as noise and its power is taken off.
+@param power - Of the response; the last fifth from the first sound on counts as noise and is taken off.
+@param fromSeconds - The first sound.
+@param ahead - How much before it belongs to it, seconds.
 */
-export function clarityFrom(samples: Float64Array, rateHz: number): Clarity {
-	const tail = Math.floor(samples.length / 5);
-	let noise = 0;
-	for (let index = samples.length - tail; index < samples.length; index += 1) noise += samples[index]! ** 2;
-	noise /= Math.max(1, tail);
-	let early50 = 0;
-	let early80 = 0;
-	let all = 0;
+export function clarityFrom(power: BandPower, fromSeconds = 0, ahead = 0): Clarity {
+	const energyAt = energyBefore(power);
+	const starts = Math.max(0, fromSeconds - ahead);
+	const ends = power.powers.length / power.rateHz;
+	const tail = (ends - fromSeconds) / 5;
+	const noise = (energyAt(ends) - energyAt(ends - tail)) / tail;
+	const until = (seconds: number) => energyAt(seconds) - energyAt(starts) - noise * (seconds - starts);
+	const all = until(ends);
 	let moment = 0;
-	const at50 = 0.05 * rateHz;
-	const at80 = 0.08 * rateHz;
-	for (let index = 0; index < samples.length; index += 1) {
-		const power = samples[index]! ** 2 - noise;
-		all += power;
-		moment += power * (index + 0.5);
-		if (index < at50) early50 += power;
-		if (index < at80) early80 += power;
+	const last = power.powers.length;
+	for (let index = Math.ceil(fromSeconds * power.rateHz); index < last; index += 1) {
+		const seconds = index / power.rateHz - fromSeconds;
+		moment += (power.powers[index]! - noise / power.rateHz) * seconds;
 	}
 
 	const ratioDb = (early: number) => 10 * Math.log10(Math.max(early, 1e-30) / Math.max(all - early, 1e-30));
 	return {
-		c50Db: ratioDb(early50),
-		c80Db: ratioDb(early80),
-		d50: early50 / all,
-		centreTimeMs: (1000 * moment) / all / rateHz,
+		c50Db: ratioDb(until(fromSeconds + 0.05)),
+		c80Db: ratioDb(until(fromSeconds + 0.08)),
+		d50: until(fromSeconds + 0.05) / all,
+		centreTimeMs: (1000 * moment) / all,
 	};
 }

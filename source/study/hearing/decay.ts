@@ -1,6 +1,10 @@
-import {bandSplitter} from '../../science/signal/envelope.ts';
-import {type FrequencyBand, nominalOctave, roomOctaves} from '../../science/signal/octaveBands.ts';
-import type {SoftBand} from '../../science/signal/spectrumParts.ts';
+import {type BandGain, type BandPower, energyBefore, powerSplitter} from '../../science/signal/bandPower.ts';
+import {
+	type FrequencyBand,
+	nominalOctave,
+	octaveGain,
+	roomOctaves,
+} from '../../science/signal/octaveBands.ts';
 import type {Impulse} from './impulses.ts';
 
 /** How a room dies away in one octave; what the range does not allow is left out. */
@@ -17,32 +21,45 @@ export type OctaveDecay = {
 
 /** Ranges that each figure needs, dB. @see ISO 3382-2:2008, 5.3 and Annex: at least 10 dB above the noise at its lower end. */
 const rangeFor = {edt: 25, t20: 35, t30: 45} as const;
+/** Steps of the decay curve, seconds: 5 ms are 1.5 dB of a decay of 0.2 s. */
+const blockSeconds = 0.005;
 /** Bandwidth times decay time below which the filter is heard, not the room; for filters without delay. @see ISO 3382-2, 7.3 */
 const leastProduct = 4;
 
 /**
 Decay in every octave from 63 Hz to 8 kHz.
 
+@param split - The impulse response's power by band.
 @see ISO 3382-1:2009, 5.3.3 and ISO 3382-2:2008: backward integration, noise compensated.
 */
-export function octaveDecays(impulse: Impulse, arrivalMs: number): OctaveDecay[] {
-	const split = bandSplitter(impulse.samples, impulse.rateHz);
+export function octaveDecays(
+	impulse: Impulse,
+	arrivalMs: number,
+	split = splitImpulse(impulse),
+): OctaveDecay[] {
+	const seconds = Math.max(0, impulse.zero / impulse.rateHz + arrivalMs / 1000);
 	return roomOctaves
 		.filter(({toHertz}) => toHertz < Math.min(0.47 * impulse.rateHz, impulse.sweep.law.toHertz))
-		.map(band => decayIn(impulse, arrivalMs, band, split));
+		.map(band => decayIn(band, split, seconds));
+}
+
+/** Power of an impulse response by band. */
+export function splitImpulse({samples, rateHz}: Impulse): (band: BandGain) => BandPower {
+	return powerSplitter(samples, rateHz);
 }
 
 function decayIn(
-	{zero, rateHz}: Impulse,
-	arrivalMs: number,
 	band: FrequencyBand,
-	split: (band: SoftBand) => Float64Array,
+	split: (band: BandGain) => BandPower,
+	fromSeconds: number,
 ): OctaveDecay {
 	const {fromHertz, toHertz, middleHertz} = band;
-	const soft = 2 ** (1 / 6);
-	const filtered = split([fromHertz / soft, fromHertz * soft, toHertz / soft, toHertz * soft]);
-	const from = Math.max(0, Math.round(zero + (arrivalMs * rateHz) / 1000));
-	const {rangeDb, secondsBetween} = decayCurve(filtered.subarray(from), rateHz);
+	const power = split({
+		fromHertz: fromHertz / Math.SQRT2,
+		toHertz: toHertz * Math.SQRT2,
+		gainAt: hertz => octaveGain(band, hertz),
+	});
+	const {rangeDb, secondsBetween} = decayCurve(power, fromSeconds);
 	const wide = (seconds: number | undefined) =>
 		seconds !== undefined && (toHertz - fromHertz) * seconds >= leastProduct ? seconds : undefined;
 	const figure = (need: number, top: number, bottom: number) =>
@@ -70,17 +87,19 @@ export type DecayCurve = {
 Backward integration of a squared impulse response, with the noise taken off and the part cut off made up by the
 exponential that leads into it.
 
-@param samples - From the arrival on, within one band; the last fifth holds noise only.
+@param power - Of one band; from the arrival on its last fifth holds noise only.
+@param fromSeconds - The arrival.
 @see ISO 3382-1:2009, 5.3.3, NOTE on the correction C.
 */
-export function decayCurve(samples: Float64Array, rateHz: number): DecayCurve {
-	const block = Math.max(1, Math.round(0.005 * rateHz));
-	const blocks = Math.floor(samples.length / block);
+export function decayCurve(power: BandPower, fromSeconds = 0): DecayCurve {
+	const energyAt = energyBefore(power);
+	const blocks = Math.max(0, Math.floor((power.powers.length / power.rateHz - fromSeconds) / blockSeconds));
 	const powers = new Float64Array(blocks);
+	let before = energyAt(fromSeconds);
 	for (let index = 0; index < blocks; index += 1) {
-		let sum = 0;
-		for (let at = index * block; at < (index + 1) * block; at += 1) sum += samples[at]! ** 2;
-		powers[index] = sum / block;
+		const after = energyAt(fromSeconds + (index + 1) * blockSeconds);
+		powers[index] = (after - before) / (blockSeconds * power.rateHz);
+		before = after;
 	}
 
 	const tail = Math.max(1, Math.floor(blocks / 5));
@@ -115,7 +134,7 @@ export function decayCurve(samples: Float64Array, rateHz: number): DecayCurve {
 			for (let index = 0; index < cut; index += 1) {
 				const level = 10 * Math.log10(Math.max(energy[index]!, 1e-300) / total);
 				if (level > topDb || level < bottomDb) continue;
-				times.push((index * block) / rateHz);
+				times.push(index * blockSeconds);
 				levels.push(level);
 			}
 

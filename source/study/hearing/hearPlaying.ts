@@ -3,7 +3,7 @@ import {type OnsetFound, onsetOf} from './arrivals.ts';
 import {checkPlaying} from './checks/checkPlaying.ts';
 import {clarityOf} from './clarity.ts';
 import {clockPpm} from './clock.ts';
-import {octaveDecays} from './decay.ts';
+import {octaveDecays, splitImpulse} from './decay.ts';
 import type {FoundMark} from './findPlayings.ts';
 import type {HeardLine, HeardPlaying} from './heardPlaying.ts';
 import {type Impulse, impulseCutter} from './impulses.ts';
@@ -124,6 +124,7 @@ function heardLine(
 	// A sub behind a main line may sound before it does: one window about what all lines share.
 	const spectrum = impulseSpectrum(impulse, Math.min(at, referenceMs), window);
 	const band = isSub ? bassBandHertz : mainsBandHertz;
+	const split = splitImpulse(impulse);
 	const level = direct === impulse ? spectrum : impulseSpectrum(direct, at, window);
 	return {
 		channel: id,
@@ -133,8 +134,8 @@ function heardLine(
 		...(onset && {levelDb: bandLevelDb(level, band[0], band[1])}),
 		bassLevelDb: bandLevelDb(spectrum, bassBandHertz[0], bassBandHertz[1]),
 		noiseBelowDb: noiseBelowDb(direct, at, isSub),
-		decays: onset ? octaveDecays(impulse, at) : [],
-		...(onset && !isSub && impulse === direct && {clarity: clarityOf(impulse, at)}),
+		decays: onset ? octaveDecays(impulse, at, split) : [],
+		...(onset && !isSub && impulse === direct && {clarity: clarityOf(impulse, at, split)}),
 		response: responseAt(spectrum, responseFrequencies(), referenceMs),
 		upToHertz: Math.min(impulse.sweep.law.fadesFromHertz, 0.44 * impulse.rateHz),
 		impulse,

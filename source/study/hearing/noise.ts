@@ -4,11 +4,17 @@ import type {Impulse} from './impulses.ts';
 const wideBand = [200, 400, 5000, 12_000] as const;
 const subBandHertz = [22, 32, 90, 150] as const;
 
+/** How far behind the first sound the strongest may come, seconds. */
+const strongestWithin = 0.1;
+const subStrongestWithin = 0.5;
+
 /** Level of the noise before the first sound below the strongest of the response, dB; within the band that matters. */
 export function noiseBelowDb({samples, zero, rateHz}: Impulse, onsetMs: number, isSub: boolean): number {
-	const filtered = withinBand(samples, rateHz, isSub ? subBandHertz : wideBand);
+	const at = zero + (onsetMs / 1000) * rateHz;
+	const end = Math.round(at + (isSub ? subStrongestWithin : strongestWithin) * rateHz);
+	const filtered = withinBand(samples.subarray(0, Math.max(1, end)), rateHz, isSub ? subBandHertz : wideBand);
 	const margin = isSub ? 0.04 : 0.006;
-	const to = Math.round(zero + (onsetMs / 1000 - margin) * rateHz);
+	const to = Math.round(at - margin * rateHz);
 	const from = Math.max(Math.round(0.003 * rateHz), to - Math.round(0.09 * rateHz));
 	const noise = meanPower(filtered, from, to);
 	let peak = 0;

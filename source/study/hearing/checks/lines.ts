@@ -60,11 +60,15 @@ function disturbed(mains: readonly HeardLine[], impulses: readonly Impulse[]): H
 	});
 }
 
+/** Noise before the first sound and at the end, where the room has died away. */
 function noiseBefore({samples, zero, rateHz}: Impulse, onsetMs: number): number {
-	const filtered = withinBand(samples, rateHz, band);
-	const to = Math.round(zero + (onsetMs / 1000 - 0.012) * rateHz);
-	const late = Math.round(0.75 * samples.length);
+	const within = (from: number, to: number) => {
+		const filtered = withinBand(samples.subarray(from, Math.max(from + 1, to)), rateHz, band);
+		const edge = Math.round(0.004 * rateHz);
+		return meanPower(filtered, edge, filtered.length - edge);
+	};
 	return (
-		meanPower(filtered, Math.round(0.004 * rateHz), to) + meanPower(filtered, late, samples.length - 200)
+		within(0, Math.round(zero + (onsetMs / 1000 - 0.008) * rateHz)) +
+		within(Math.round(0.75 * samples.length), samples.length)
 	);
 }

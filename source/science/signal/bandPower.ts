@@ -1,0 +1,68 @@
+import {analyticPower, type RealTransform, realTransform} from './fourier.ts';
+import {powerOfTwoFrom} from './spectrumParts.ts';
+
+/** A band by its gain; nothing passes outside the two frequencies. */
+export type BandGain = {
+	readonly fromHertz: number;
+	readonly toHertz: number;
+	/** Amplitude at a frequency, 0 to 1. */
+	readonly gainAt: (hertz: number) => number;
+};
+
+/** Power of a band over time, at a rate that the band's width asks for. */
+export type BandPower = {readonly powers: Float64Array; readonly rateHz: number};
+
+/**
+Power of a signal within bands: half the square of the analytic signal, which is the square of the signal without its ripple at
+twice the frequency. Each band is brought back to time at as few samples as hold it, twice its width.
+
+@param samples - Shape (n); brought to frequency once, for any number of bands.
+@returns From a band to its power, sample 0 at the time of the signal's; without delay. What lies behind the signal's end is cut off.
+@see Bendat & Piersol, Random Data, chapter 13, for the analytic signal.
+*/
+export function powerSplitter(
+	samples: Float64Array,
+	sampleRateHz: number,
+	transform: RealTransform = realTransform(powerOfTwoFrom(samples.length)),
+): (band: BandGain) => BandPower {
+	const {length} = transform;
+	const padded = new Float64Array(length);
+	padded.set(samples);
+	const spectrum = transform.forward(padded);
+	const binHertz = sampleRateHz / length;
+	return ({fromHertz, toHertz, gainAt}) => {
+		const first = Math.max(1, Math.ceil(fromHertz / binHertz));
+		const last = Math.min(length / 2 - 1, Math.floor(toHertz / binHertz));
+		const bins = Math.max(0, last - first + 1);
+		const size = Math.min(length, powerOfTwoFrom(2 * bins));
+		const real = new Float64Array(size);
+		const imaginary = new Float64Array(size);
+		for (let index = 0; index < bins; index += 1) {
+			const bin = first + index;
+			const gain = gainAt(bin * binHertz) / length;
+			real[index] = gain * spectrum[2 * bin]!;
+			imaginary[index] = gain * spectrum[2 * bin + 1]!;
+		}
+
+		// Twice the bins of positive frequency make the analytic signal; half its square is the power.
+		const powers = analyticPower(real, imaginary);
+		for (let index = 0; index < size; index += 1) powers[index] = 2 * powers[index]!;
+		const rateHz = size * binHertz;
+		return {powers: powers.subarray(0, Math.ceil((samples.length * size) / length)), rateHz};
+	};
+}
+
+/**
+Energy between times, from a power: each sample stands for the time half way to its neighbours.
+
+@returns From seconds to the energy before them, in samples of the power's rate.
+*/
+export function energyBefore({powers, rateHz}: BandPower): (seconds: number) => number {
+	const sums = new Float64Array(powers.length + 1);
+	for (let index = 0; index < powers.length; index += 1) sums[index + 1] = sums[index]! + powers[index]!;
+	return seconds => {
+		const place = Math.min(powers.length, Math.max(0, seconds * rateHz + 0.5));
+		const index = Math.min(powers.length - 1, Math.floor(place));
+		return sums[index]! + (place - index) * (powers[index] ?? 0);
+	};
+}
