@@ -63,7 +63,7 @@ export function readLevel(text: string): LevelReading {
 		const isPossible = value <= largestDb;
 		return {
 			kind: 'ask',
-			question: `You mean ${numberText(moved[0]!, 2)}?`,
+			question: `Did you mean ${numberText(moved[0]!, 2)}?`,
 			choices: [...moved, ...(isPossible ? [value] : [])].map(choice),
 			...(isPossible && value > cautionAboveDb ? {caution: loudCaution} : {}),
 		};

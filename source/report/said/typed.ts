@@ -30,7 +30,7 @@ export const typedSentences: Sentences<TypedFacts> = {
 		const typed = db(levelDb, decimalsTyped(levelDb));
 		return meantDb === undefined
 			? [`${typed} cannot be the level of a test signal`, 'Read the meter again.']
-			: [`${typed}?`, `You mean ${db(meantDb)}?`];
+			: [`${typed}?`, `Did you mean ${db(meantDb)}?`];
 	},
 	'background-impossible': ({levelDb}) => [
 		`background: ${db(levelDb)} cannot be`,

@@ -107,7 +107,8 @@ function receiverPrompt(draft: Draft): Prompt<Draft> {
 		stop: 'new',
 		question: 'How does the receiver take distances?',
 		about: 'See its menu for distances or delays: what is the smallest change?',
-		explain: 'The nearest kind is enough. Its steps and limits can be corrected at the stop Kit.',
+		explain:
+			'The nearest kind is enough. Its steps and limits can be corrected in Kit, which K opens at any stop.',
 		isRequired: true,
 		chosen: chosen < 0 ? undefined : chosen,
 		offers: genericReceiverNames.map(receiver => ({

@@ -115,7 +115,11 @@ export function walkKeys<Subject>(
 	prompt: Prompt<Subject>,
 	state: RoundState<Subject>,
 ): ReadonlyArray<readonly [key: string, does: string]> {
+	const {asked, doubted} = state;
+	const isUsual = prompt.usual !== undefined || prompt.usualText !== undefined;
+	const isRefused = state.typed === '' && prompt.isRequired && !prompt.isAnswered && !isUsual;
 	const isFit: Partial<Record<WalkCommand, boolean>> = {
+		take: asked !== undefined || prompt.kind === 'page' || !isRefused,
 		correct: prompt.values.length > 0,
 		setAside: prompt.setAside !== undefined && prompt.values.length > 0,
 		skip: !prompt.isAnswered,
@@ -123,5 +127,11 @@ export function walkKeys<Subject>(
 		again: state.latest !== undefined && state.latest !== prompt.id,
 	};
 	const fitting = walkKeymap.filter(({command}) => isFit[command] !== false);
-	return footerOf(fitting, modeOf(prompt, state));
+	const keys = footerOf(fitting, modeOf(prompt, state));
+	const several = asked !== undefined && asked.choices.length > 1;
+	return keys.map(([key, does]) => {
+		if (key !== 'Enter') return [key, does] as const;
+		if (several) return ['number, Enter', 'choose'] as const;
+		return [key, doubted === undefined ? does : 'take it all the same'] as const;
+	});
 }

@@ -101,12 +101,14 @@ export function entryOf<Subject>(
 	);
 }
 
-/** The first question that is needed and open; where none is, the first page, then whatever is open. */
+/** The first question that is needed and open; where none is, where the round goes on, then whatever is open. */
 export function firstOpen<Subject>(round: Round<Subject>, subject: Subject): string {
 	const prompts = round.prompts(subject);
 	const open = prompts.filter(isOpen);
+	const needed = open.find(({isRequired}) => isRequired);
+	if (needed) return needed.id;
 	const page = prompts.find(({kind}) => kind === 'page');
-	return (open.find(({isRequired}) => isRequired) ?? page ?? open[0] ?? prompts[0]!).id;
+	return round.rest?.(subject) ?? (page ?? open[0] ?? prompts[0]!).id;
 }
 
 /** One question up or down in the same place, whether it is answered or not. */

@@ -2,9 +2,12 @@ import type {Profile} from '../../profile/types.ts';
 import type {StopId} from './places.ts';
 import type {Prompt} from './prompt/prompt.ts';
 
-/** How far a stop is: `done`, `open` with what is still needed, `later` where only optional questions are left. */
+/**
+How far a stop is: `done`, `open` with what is still needed, `later` where only optional questions are left, `missed` where
+the second round says no.
+*/
 export type Progress = {
-	readonly state: 'done' | 'open' | 'later' | 'page';
+	readonly state: 'done' | 'open' | 'later' | 'page' | 'missed';
 	/** What is needed and there, of all that is needed. */
 	readonly answered: number;
 	readonly required: number;

@@ -14,6 +14,8 @@ export type Round<Subject> = {
 	readonly withSkipped: (subject: Subject, ids: readonly string[]) => Subject;
 	/** Prompt to go to from a place in which nothing needed is open; undefined where nothing follows. */
 	readonly after: (subject: Subject, place: WalkPlace) => string | undefined;
+	/** Where one goes on when nothing needed is open; the first page where absent. */
+	readonly rest?: (subject: Subject) => string;
 	/** What a place is called. */
 	readonly nameOf: (place: WalkPlace) => string;
 	/** Whether a place is opened from anywhere and leads back there. */

@@ -4,6 +4,7 @@ import {bassStop} from './bass/stop.ts';
 import {withCautions} from './cautions.ts';
 import {dialInStop} from './dialIn/dialInPage.tsx';
 import {keepStop} from './keep/keepPage.tsx';
+import {nextOf} from './keep/next.ts';
 import {kitDrawer} from './kit/kit.ts';
 import {meterStop} from './meter/meter.ts';
 import {entryOf} from './moving.ts';
@@ -78,6 +79,7 @@ export const walkRound: Round<Profile> = {
 			? profile
 			: {...profile, walk: {...profile.walk, skipped: [...skipped]}},
 	after,
+	rest: profile => nextOf(profile, stopStatusOf(profile)).promptId ?? 'keep',
 	nameOf: place => stopAt(place)?.name ?? '',
 	isDrawer: place => drawers.some(({id}) => id === place),
 	rows: profile => rowsOf(profile, undefined),

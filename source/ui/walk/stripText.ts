@@ -13,6 +13,7 @@ function stopText(
 		open: `${name} ${count}`,
 		later: isShort ? name : `${name} later`,
 		page: name,
+		missed: `${name} !`,
 	}[state];
 	return isCurrent ? `[${told}]` : ` ${told} `;
 }
@@ -36,5 +37,6 @@ export function stripWords(stops: readonly StopStatus[], currentId: string): str
 	const open = stops
 		.filter(({state}) => state === 'open')
 		.map(({name, answered, required}) => `${name}, ${required - answered} needed`);
-	return `Stop ${current}. ${open.length === 0 ? 'All that is needed is answered.' : `Open: ${open.join('; ')}.`}`;
+	const missed = stops.filter(({state}) => state === 'missed').map(({name}) => ` ${name} missed.`);
+	return `Stop ${current}. ${open.length === 0 ? 'All that is needed is answered.' : `Open: ${open.join('; ')}.`}${missed.join('')}`;
 }

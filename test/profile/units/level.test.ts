@@ -35,7 +35,7 @@ test.each([
 	expect(reading.kind).toBe('ask');
 	if (reading.kind === 'ask') {
 		expect(reading.choices[0]!.decibels).toBe(meant);
-		expect(reading.question).toBe(`You mean ${meant}?`);
+		expect(reading.question).toBe(`Did you mean ${meant}?`);
 	}
 });
 

@@ -9,9 +9,9 @@ const say = sayIn(named);
 const said = (found: FindingOf<TypedFacts>) => sentenceOf(found, say);
 
 test.each([
-	[{levelDb: 7.42, meantDb: 74.2}, 'Front centre: 7.42 dB? You mean 74.2 dB?'],
-	[{levelDb: 7420, meantDb: 74.2}, 'Front centre: 7420 dB? You mean 74.2 dB?'],
-	[{levelDb: -74.2, meantDb: 74.2}, 'Front centre: −74.2 dB? You mean 74.2 dB?'],
+	[{levelDb: 7.42, meantDb: 74.2}, 'Front centre: 7.42 dB? Did you mean 74.2 dB?'],
+	[{levelDb: 7420, meantDb: 74.2}, 'Front centre: 7420 dB? Did you mean 74.2 dB?'],
+	[{levelDb: -74.2, meantDb: 74.2}, 'Front centre: −74.2 dB? Did you mean 74.2 dB?'],
 	[{levelDb: 2}, 'Front centre: 2 dB cannot be the level of a test signal. Read the meter again.'],
 ])('a slip of the pen is shown as typed: %o', (facts, text) => {
 	expect(said(finding('problem', 'level-impossible', ['FC'], facts))).toBe(text);

@@ -207,7 +207,7 @@ describe('taking', () => {
 		expect(state.subject.kind).toBeUndefined();
 		expect(state.notes[0]).toMatchObject({
 			kind: 'no',
-			text: '“3” is none of these. Type a number from 1 to 2.',
+			text: '“3” is none of these. Type 1 or 2.',
 		});
 	});
 

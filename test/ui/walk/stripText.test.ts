@@ -21,3 +21,9 @@ test('`stripWords` says where one stands and what is open', () => {
 	expect(stripWords(stops, 'tape')).toBe('Stop Tape. Open: Tape, 6 needed.');
 	expect(stripWords([stops[2]!], 'keep')).toBe('Stop Keep. All that is needed is answered.');
 });
+
+test('a stop that was missed is marked, and told in words', () => {
+	const missed: StopStatus = {id: 'proof', name: 'Proof', state: 'missed', answered: 0, required: 0};
+	expect(stripText([missed], 'keep', 80)).toBe(' Proof ! ');
+	expect(stripWords([missed], 'proof')).toBe('Stop Proof. All that is needed is answered. Proof missed.');
+});

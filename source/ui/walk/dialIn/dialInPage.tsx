@@ -31,8 +31,11 @@ export const dialInPage: Page<DialInState> = {
 	start: () => dialInStart,
 	press: pressDialIn,
 	keys(profile, state) {
-		const mode = dialInMode(situationOf(profile), state);
-		return mode ? footerOf(dialInKeymap, mode) : [];
+		const situation = situationOf(profile);
+		const mode = dialInMode(situation, state);
+		const isDone = situation.kind === 'decided' && situation.items.every(item => item.isDone);
+		const keys = mode ? footerOf(dialInKeymap, mode) : [];
+		return keys.map(([key, does]) => [key, isDone && key === 'Enter' ? 'go on' : does] as const);
 	},
 	view: props => <DialIn {...props} />,
 };

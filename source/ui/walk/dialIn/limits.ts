@@ -18,6 +18,6 @@ export function limitPrompts(profile: Profile): Prompt<Profile>[] {
 	const [first, ...others] = prompts;
 	if (!first || prompts.some(({isAnswered}) => isAnswered)) return prompts;
 	const about =
-		'From the data sheet: 45, or 45 -6dB. The crossover hangs on it. Enter: not known, for none of them.';
+		'From the data sheet, such as 45 or 45 -6dB; the crossover depends on it. Enter: no limit of any speaker is known.';
 	return [{...first, about, passesAlso: others.map(({id}) => id)}, ...others];
 }

@@ -70,13 +70,14 @@ function pageLines(profile: Profile, state: DialInState, view: DialInView): Scre
 function readyLines(situation: Situation, columns: number): ScreenLine[] {
 	if (situation.kind !== 'undecided') return [];
 	const {items, untimed, untrimmed} = situation;
-	const changed = items.filter(({isChanged}) => isChanged).length;
+	const values = items.flatMap(item => item.values);
+	const changed = values.filter(({isChanged}) => isChanged).length;
 	const missing = (what: string, names: readonly string[]) =>
 		names.length === 0 ? [] : paragraph(`? No ${what} yet: ${names.join(', ')}.`, columns, 'doubt');
 	return [
 		...paragraph('The settings are ready', columns, 'strong'),
 		...paragraph(
-			`${items.length} things to type in, ${changed} of them new or changed. Enter decides this set and keeps it.`,
+			`${values.length} values to type in, ${changed} of them new or changed. Enter decides on this set and keeps it.`,
 			columns,
 		),
 		...missing('timing', untimed),

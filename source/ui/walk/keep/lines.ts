@@ -4,6 +4,7 @@ import {wrap} from '../../../report/wrap.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import type {WalkFacts} from '../page.ts';
+import {openText} from '../proof/openText.ts';
 import {planOf, proofOf} from '../proof/proofOf.ts';
 import {sayFor} from '../sayFor.ts';
 import {solutionOf} from '../solution.ts';
@@ -40,7 +41,11 @@ function heldText({tape, meter, settings = []}: Profile): string {
 	const parts = [
 		many(count(tape), 'tape reading', 'tape readings'),
 		many(count(meter), 'meter reading', 'meter readings'),
-		many(settings.length, 'set of settings', 'sets of settings'),
+		many(
+			settings.filter(({origin}) => origin !== 'found').length,
+			'decided set of settings',
+			'decided sets of settings',
+		),
 	];
 	return `${parts.join(', ')}. Every answer went to disk as it was taken.`;
 }
@@ -73,11 +78,12 @@ function settingsSaid(profile: Profile): Said[] {
 
 		case 'decided': {
 			const {items, set} = situation;
-			const ticked = items.filter(({isDone}) => isDone).length;
-			const isWhole = ticked === items.length;
+			const values = items.flatMap(item => item.values);
+			const ticked = values.filter(({isDone}) => isDone).length;
+			const isWhole = ticked === values.length;
 			return [
 				[
-					`${isWhole ? '✓' : '?'} Settings: decided${dayText(set.decidedAt)}, ${ticked} of ${items.length} ticked as standing in the boxes.`,
+					`${isWhole ? '✓' : '?'} Settings: decided${dayText(set.decidedAt)}, ${ticked} of ${values.length} values ticked as standing in the boxes.`,
 					isWhole ? 'good' : 'doubt',
 				],
 			];
@@ -91,10 +97,17 @@ function dayText(moment: string | undefined): string {
 
 function proofSaid(profile: Profile): Said {
 	const plan = planOf(profile);
-	const {verdict, readings} = plan.length > 0 ? proofOf(profile) : {verdict: 'none' as const, readings: []};
+	if (plan.length === 0) return ['– Proof: no second round yet.', 'quiet'];
+	const {verdict, readings, unjudged} = proofOf(profile);
 	if (verdict === 'none') return ['– Proof: no second round yet.', 'quiet'];
 	const read = `${plan.filter(({taken}) => taken > 0).length} of ${plan.length} read`;
 	if (verdict === 'met') return [`✓ Proof: met, ${read}.`, 'good'];
+	if (verdict === 'open') {
+		const unread = plan.filter(({taken, settled}) => taken === 0 && !settled).length;
+		const again = readings.filter(reading => reading.verdict === 'again').length;
+		return [`? Proof: open, ${openText(unread, again, unjudged.length)}.`, 'doubt'];
+	}
+
 	const names = new Set(readings.filter(reading => reading.verdict === 'missed').map(({name}) => name));
 	return [`! Proof: missed at ${[...names].join('; ')}; ${read}.`, 'trouble'];
 }
@@ -109,9 +122,9 @@ function putOffText({status, prompts}: WalkFacts): string {
 	const putOff = prompts.filter(
 		({isAnswered, isRequired, kind}) => !isAnswered && !isRequired && kind !== 'page',
 	);
-	if (putOff.length === 0) return 'Nothing was put off.';
+	if (putOff.length === 0) return 'No question is left.';
 	const byStop = status
 		.map(({id, name}) => ({name, count: putOff.filter(({stop}) => stop === id).length}))
 		.filter(({count}) => count > 0);
-	return `Skipped: ${byStop.map(({name, count}) => `${name} ${count}`).join(', ')}.`;
+	return `Left out, none of it needed: ${byStop.map(({name, count}) => `${name} ${count}`).join(', ')}.`;
 }

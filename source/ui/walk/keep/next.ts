@@ -19,10 +19,13 @@ export function nextOf(profile: Profile, status: readonly StopStatus[]): Next {
 	if (situation.kind === 'decided' && situation.items.some(({isDone}) => !isDone))
 		return {...dialIn, text: 'Next: Dial-in. Enter goes to the first value that is not ticked.'};
 	const planned = planOf(profile).length;
-	const {verdict, missing} = planned > 0 ? proofOf(profile) : {verdict: 'none', missing: []};
+	const {verdict, missing, readings} =
+		planned > 0 ? proofOf(profile) : {verdict: 'none', missing: [], readings: []};
 	const proof = {promptId: 'proof'};
 	if (verdict === 'missed') return {...proof, text: 'Next: Proof. Enter shows what probably went wrong.'};
 	if (planned > 0 && missing.length > 0)
 		return {...proof, text: 'Next: Proof. Enter goes to the second round.'};
+	if (readings.some(reading => reading.verdict === 'again'))
+		return {...proof, text: 'Next: Proof. Enter shows what is to be read again.'};
 	return {text: 'Next: the cabinet door. w writes the page to print; keep it with the receiver.'};
 }

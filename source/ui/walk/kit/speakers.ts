@@ -75,8 +75,8 @@ export function pairLimitPrompt(profile: Profile, pair: readonly ChannelId[]): P
 	return valuePrompt<Profile, LimitReading>({
 		id: `kit:lowLimit:${pair[0]}`,
 		stop: 'kit',
-		question: `${pairName(profile, pair)}: how low?`,
-		about: 'Lower end of its range in the data sheet: 45 is taken at −3 dB; 45 -6dB and 45 -10dB work too.',
+		question: `${pairName(profile, pair)}: low limit`,
+		about: 'Lower end of its range in the data sheet: 45 means at −3 dB; 45 -6dB and 45 -10dB work too.',
 		explain: 'The crossover is never set below what the speaker can do.',
 		unit: 'Hz',
 		shown: lowLimitHertz === undefined ? undefined : limitText(lowLimitHertz, lowLimitDropDb),

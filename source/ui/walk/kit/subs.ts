@@ -61,8 +61,8 @@ function lowLimitPrompt({id, name, lowLimitHertz, lowLimitDropDb}: Sub): Prompt<
 	return valuePrompt<Profile, LimitReading>({
 		id: `kit:lowLimitHertz:${id}`,
 		stop: 'kit',
-		question: `${name}: how low?`,
-		about: 'Lower end of its range in the data sheet: 28 is taken at −3 dB; 28 -6dB and 28 -10dB work too.',
+		question: `${name}: low limit`,
+		about: 'Lower end of its range in the data sheet: 28 means at −3 dB; 28 -6dB and 28 -10dB work too.',
 		explain: rangeExplained,
 		unit: 'Hz',
 		shown: lowLimitHertz === undefined ? undefined : limitText(lowLimitHertz, lowLimitDropDb),

@@ -89,7 +89,7 @@ export function choicePrompt<Subject>(
 			if (!offer)
 				return {
 					kind: 'no',
-					why: `“${typed.slice(0, 20)}” is none of these. Type a number from 1 to ${offers.length}.`,
+					why: `“${typed.slice(0, 20)}” is none of these. ${offers.length === 2 ? 'Type 1 or 2' : `Type a number from 1 to ${offers.length}`}.`,
 				};
 			return {kind: 'taken', next: offer.put(subject), readAs: offer.label};
 		},

@@ -1,6 +1,6 @@
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
-import {slipHead} from '../../../report/proof/text.ts';
+import {slipHead, trustText} from '../../../report/proof/text.ts';
 import {sentenceOf} from '../../../report/said/said.ts';
 import type {Say} from '../../../report/said/say.ts';
 import {tableLines} from '../../../report/table.ts';
@@ -8,6 +8,7 @@ import {wrap} from '../../../report/wrap.ts';
 import type {Finding, ProofReading, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {sayFor} from '../sayFor.ts';
+import {openText} from './openText.ts';
 import {planOf, proofOf} from './proofOf.ts';
 
 const order: Readonly<Record<ProofReading['verdict'], number>> = {missed: 0, again: 1, met: 2};
@@ -68,7 +69,11 @@ function verdictLines(result: ProofResult, taken: number, count: number, columns
 		verdict === 'missed'
 			? paragraph(`Missed: ${missed.join('; ')}`, columns, 'trouble', '! ')
 			: verdict === 'open'
-				? paragraph(openText(count - taken, again, unjudged.length), columns, 'strong')
+				? paragraph(
+						`Open: ${openText(count - taken, again, unjudged.length)}; nothing is missed so far`,
+						columns,
+						'strong',
+					)
 				: paragraph(`Met: all ${count} read, each within its limit`, columns, 'good', '✓ ');
 	const shift = masterShiftDb?.isMoved
 		? paragraph(
@@ -80,8 +85,10 @@ function verdictLines(result: ProofResult, taken: number, count: number, columns
 		taken < count
 			? `Enter goes on: ${count - taken} to read.`
 			: again > 0
-				? 'Put the meter down anew; e reads again what is not clear yet.'
-				: 'Enter goes on to the last stop; e reads again.';
+				? 'Put the meter down anew; Enter goes to what is to be read again.'
+				: verdict === 'missed'
+					? 'Mend it; e then reads the worst again, in its place. Enter goes on to the last stop.'
+					: 'Enter goes on to the last stop; e reads again.';
 	return [...words, ...shift, ...paragraph(next, columns, 'quiet')];
 }
 
@@ -92,32 +99,23 @@ function mistakeLines(
 	say: Say,
 	columns: number,
 ): ScreenLine[] {
-	const concerned = result.readings.filter(({key}) => readings.includes(key)).map(({name}) => name);
-	const names = [...new Set(concerned)];
+	const concerned = result.readings.filter(({key}) => readings.includes(key));
+	const missed = concerned.filter(({verdict}) => verdict === 'missed');
+	const names = [...new Set((missed.length > 0 ? missed : concerned).map(({name}) => name))];
 	return [
 		{text: ''},
 		...paragraph(`${names.join('; ')}:`, columns, 'strong'),
-		...explanations.flatMap(({mistakes, likelihood, trust}, index) =>
+		...explanations.flatMap((explanation, index) =>
 			paragraph(
-				`${trust}, ${formatNumber(likelihood * 100, 0)} %: ${mistakes
+				`${trustText(explanation)}: ${explanation.mistakes
 					.map(mistake => (index === 0 ? sentenceOf(mistake, say) : `${slipHead(mistake, say)}.`))
 					.join(' And ')}`,
 				columns,
-				trust === 'possible' ? undefined : 'doubt',
+				explanation.trust === 'possible' ? undefined : 'doubt',
 				'▸ ',
 			),
 		),
 	];
-}
-
-/** What keeps the proof open, in words. */
-function openText(unread: number, again: number, unjudged: number): string {
-	const parts = [
-		...(unread > 0 ? [`${unread} not read`] : []),
-		...(again > 0 ? [`${again} to look at again`] : []),
-		...(unjudged > 0 ? [`${unjudged} not judged`] : []),
-	];
-	return `Open: ${parts.join(', ')}; nothing is missed so far`;
 }
 
 function readingTable(readings: readonly ProofReading[], columns: number): ScreenLine[] {

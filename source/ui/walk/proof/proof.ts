@@ -1,6 +1,8 @@
+import {meterSigmaOf} from '../../../profile/ask/readings.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
 import type {JudgedRound} from '../../../study/calibration/proof/judgedRound.ts';
+import {limitOf} from '../../../study/calibration/proof/limits.ts';
 import type {ProofPlanItem} from '../../../study/calibration/proof/planItem.ts';
 import {atomsOf, readingKey} from '../../../study/calibration/proof/rounds.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
@@ -8,7 +10,9 @@ import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {judgedOf, planOf, provenSet} from './proofOf.ts';
 
-const roundCaution = 'Master down before the signal starts, then up to where it stood in the first round.';
+const roundCaution =
+	'Ears: turn the master volume down before the signal starts, then up to where it stood in the first round.';
+const nextCaution = 'Ears: master down before anything is switched, then up to where it stood.';
 
 /** Fewer readings cannot tell a moved master volume from one channel that is off. */
 const fewReadings = 3;
@@ -20,22 +24,28 @@ export function proofPrompts(profile: Profile): Prompt<Profile>[] {
 		'Does it read what was predicted?',
 		'A second round with the settings typed in; a slip shows as a level that is not the predicted one.',
 	);
-	return [page, ...planOf(profile).map(item => itemPrompt(profile, item))];
+	const plan = planOf(profile);
+	const judged = plan.some(({taken}) => taken > 0) ? judgedOf(profile).readings : [];
+	const unclear = new Set(judged.filter(({verdict}) => verdict === 'again').map(({key}) => key));
+	return [page, ...plan.map(item => itemPrompt(profile, item, unclear.has(item.key)))];
 }
 
-function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
+/** @param isUnclear - It was read, and lies where only another look decides: it is open again. */
+function itemPrompt(profile: Profile, item: ProofPlanItem, isUnclear: boolean): Prompt<Profile> {
 	const {key, source, name, seat, seatName, signal, weighting, predicted, settled} = item;
+	const limitDb = limitOf(profile, signal, Math.hypot(meterSigmaOf(profile), predicted.sigma));
 	const prompt = levelPrompt(profile, {
 		id: `proof:${key}`,
 		stop: 'proof',
 		question: `${name} at ${seatName}`,
-		about: `${settled ? 'The recording says it is within its limit; it need not be read. ' : ''}${playText(item)} Predicted: ${formatNumber(predicted.value, 1)} dB ± ${formatNumber(predicted.sigma, 1)}.`,
+		about: `${settled ? 'The recording says it is within its limit; it need not be read. ' : ''}${playText(item)} Predicted: ${formatNumber(predicted.value, 1)} dB; within ${formatNumber(limitDb, 1)} dB of that is met.`,
 		explain: item.assumption
 			? item.assumption === 'in-phase'
 				? 'Predicted as if the subs added up in phase: they were not read together as they are meant to stand.'
 				: 'Predicted with several subs as one source at this tone.'
 			: 'First-round level, plus what the settings change. A repeat makes the verdict surer.',
 		caution: roundCaution,
+		briefCaution: nextCaution,
 		row: source[0],
 		weighting,
 		isOwn: reading =>
@@ -51,7 +61,8 @@ function itemPrompt(profile: Profile, item: ProofPlanItem): Prompt<Profile> {
 		}),
 		hint: after => verdictText(key, judgedOf(after)),
 	});
-	return settled && !prompt.isAnswered ? {...prompt, isAnswered: true, isRequired: false} : prompt;
+	if (settled && !prompt.isAnswered) return {...prompt, isAnswered: true, isRequired: false};
+	return isUnclear ? {...prompt, isAnswered: false} : prompt;
 }
 
 function playText({signal, shows, name, weighting}: ProofPlanItem): string {
@@ -69,11 +80,13 @@ function verdictText(key: string, {readings, shift}: JudgedRound): string | unde
 	if (!reading) return undefined;
 	const {rawResidual, residual, verdict, tolerance} = reading;
 	const off = (decibels: number) =>
-		`${formatNumber(Math.abs(decibels), 1)} dB ${decibels < 0 ? 'below' : 'above'} the prediction`;
+		Math.abs(decibels) < 0.05
+			? 'As predicted'
+			: `${formatNumber(Math.abs(decibels), 1)} dB ${decibels < 0 ? 'below' : 'above'} the prediction`;
 	if (verdict === 'again' && readings.length < fewReadings)
-		return `${off(rawResidual)}: the master volume, or this channel; the next readings tell.`;
+		return `${off(rawResidual)}: either the master volume or this channel; the next readings tell which.`;
 	if (shift?.isMoved && verdict !== 'missed' && Math.abs(rawResidual) > tolerance)
-		return `${off(rawResidual)}, as all are by ${formatSigned(shift.value, 1)} dB: the master volume. Else met.`;
+		return `${off(rawResidual)}, as all are by ${formatSigned(shift.value, 1)} dB: that is the master volume. Otherwise met.`;
 	const words = {
 		met: 'met.',
 		again: `not clearly within ${formatNumber(tolerance, 1)} dB. Put the meter down anew and read again; the mean decides.`,

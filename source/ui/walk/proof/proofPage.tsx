@@ -10,7 +10,7 @@ import {type Progress, progressOf} from '../progress.ts';
 import type {Stop} from '../stop.ts';
 import {proofLines} from './lines.ts';
 import {proofPrompts} from './proof.ts';
-import {planOf, proofOf} from './proofOf.ts';
+import {judgedOf, planOf, proofOf} from './proofOf.ts';
 
 type Props = {
 	readonly profile: Profile;
@@ -52,10 +52,15 @@ export const proofPage: Page<HubState> = {
 	view: props => <Proof {...props} />,
 };
 
-/** A proof of settings that newer readings have overtaken proves nothing yet. */
+/** Done only where it is met. A proof of settings that newer readings have overtaken proves nothing yet. */
 function proofProgress(profile: Profile): Progress {
-	const isOvertaken = situationOf(profile).kind === 'stale';
-	return isOvertaken ? {state: 'page', answered: 0, required: 0} : progressOf(proofPrompts(profile));
+	const none = {answered: 0, required: 0};
+	if (situationOf(profile).kind === 'stale') return {...none, state: 'page'};
+	const questions = progressOf(proofPrompts(profile));
+	if (planOf(profile).length === 0) return questions;
+	const {readings, unjudged} = judgedOf(profile);
+	if (readings.some(({verdict}) => verdict === 'missed')) return {...none, state: 'missed'};
+	return questions.state === 'done' && unjudged.length > 0 ? {...none, state: 'later'} : questions;
 }
 
 /** The second round of readings, against what was predicted. */

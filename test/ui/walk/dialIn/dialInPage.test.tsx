@@ -1,7 +1,9 @@
 import {Box, renderToString} from 'ink';
 import {expect, test} from 'vitest';
-import {withDecided} from '../../../../source/ui/walk/dialIn/decide.ts';
+import type {Profile} from '../../../../source/profile/types.ts';
+import {withDecided, withTick} from '../../../../source/ui/walk/dialIn/decide.ts';
 import {dialInPage} from '../../../../source/ui/walk/dialIn/dialInPage.tsx';
+import {situationOf} from '../../../../source/ui/walk/dialIn/situation.ts';
 import {openPage} from '../../../../source/ui/walk/page.ts';
 import {factsOf} from '../../../../source/ui/walk/stops.ts';
 import {readAloud} from '../../screenReader.ts';
@@ -29,4 +31,14 @@ test('the page names the keys of what it shows', () => {
 	expect(keys(profile)).toEqual(['Enter', 'Space', 'w', '↑↓', '←→', 'l']);
 	expect(keys(exampleProfile())).toEqual(['Enter']);
 	expect(keys(exampleProfile({settings: [], tape: [], meter: []}))).toEqual([]);
+});
+
+test('Enter is named by what it does: it ticks a page, and goes on once all are ticked', () => {
+	const open = openPage(dialInPage, dialInPage.start(profile));
+	const enterOf = (subject: Profile) => open.keys(subject).find(([key]) => key === 'Enter')?.[1];
+	expect(enterOf(profile)).toBe('page done');
+	const situation = situationOf(profile);
+	if (situation.kind !== 'decided') throw new Error('no set holds');
+	const ticked = situation.items.reduce<Profile>((now, {id}) => withTick(now, 'set1', id, true), profile);
+	expect(enterOf(ticked)).toBe('go on');
 });

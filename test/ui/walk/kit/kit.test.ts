@@ -16,7 +16,7 @@ test('a data sheet is asked once for left and right and goes to both', () => {
 	const profile = answer(den(), 'kit:lowLimit:FL', '55');
 	expect(profile.channels.filter(({speaker}) => speaker).map(({id}) => id)).toEqual(['FL', 'FR']);
 	expect(promptOf(den(), 'kit:lowLimit:FR')).toBeUndefined();
-	expect(promptOf(den(), 'kit:lowLimit:FL').question).toBe('Front left and right: how low?');
+	expect(promptOf(den(), 'kit:lowLimit:FL').question).toBe('Front left and right: low limit');
 });
 
 test('another kind of receiver is chosen whole, and each step can be corrected', () => {

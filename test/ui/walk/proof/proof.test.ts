@@ -29,8 +29,8 @@ test('proofPrompts asks for every channel with its prediction once the set is in
 		expect.arrayContaining(['Front left at Reference seat', 'Subwoofer at Reference seat']),
 	);
 	for (const {about, caution} of prompts.slice(1)) {
-		expect(about).toMatch(/Predicted: \d\d\.\d dB ± \d\.\d\./);
-		expect(caution).toContain('Master down');
+		expect(about).toMatch(/Predicted: \d\d\.\d dB; within \d\.\d dB of that is met\./);
+		expect(caution).toMatch(/^Ears: turn the master volume down/);
 	}
 });
 
@@ -66,7 +66,9 @@ function after(profile: Profile, ...names: string[]): Profile {
 
 test('a first reading far from its prediction may be the master volume, and that is said', () => {
 	expect(read(typedIn, 'Front centre', -4)).toMatchObject({
-		hint: expect.stringMatching(/^[34]\.\d dB below the prediction: the master volume, or this channel;/),
+		hint: expect.stringMatching(
+			/^[34]\.\d dB below the prediction: either the master volume or this channel;/,
+		),
 	});
 });
 
@@ -79,6 +81,27 @@ test('a level far from its prediction is looked at again, and missed by a second
 		kind: 'taken',
 		hint: expect.stringContaining('below the prediction: missed'),
 	});
+});
+
+test('a reading that only another look decides is open again until further ones settle it', () => {
+	const others = after(typedIn, 'Front left', 'Front right', 'Subwoofer');
+	const once = read(others, 'Front centre', -2.5);
+	if (once.kind !== 'taken') throw new Error('the first look was not taken');
+	const centreOf = (profile: Profile) =>
+		proofPrompts(profile).find(({question}) => question === 'Front centre at Reference seat')!;
+	expect(centreOf(once.next)).toMatchObject({isAnswered: false, values: [expect.any(String)]});
+	// Four looks settle a row, wherever they lie.
+	const settled = after(once.next, 'Front centre', 'Front centre', 'Front centre');
+	expect(centreOf(settled)).toMatchObject({isAnswered: true});
+});
+
+test('a level on its prediction is said to be as predicted', () => {
+	const others = after(typedIn, 'Front left', 'Front right', 'Subwoofer');
+	expect(read(others, 'Front centre', 0)).toMatchObject({
+		hint: expect.stringMatching(/^(As predicted|0\.\d dB (below|above) the prediction): met\.$/),
+	});
+	// Nought is neither above nor below.
+	expect(read(others, 'Front centre', 0)).not.toMatchObject({hint: expect.stringContaining('0.0 dB')});
 });
 
 test('other seats are left out until the levels are made for them or they were read', () => {

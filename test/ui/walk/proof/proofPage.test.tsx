@@ -3,6 +3,9 @@ import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {cellWidth} from '../../../../source/report/fitCells.ts';
 import {withDecided, withTick} from '../../../../source/ui/walk/dialIn/decide.ts';
+import {situationOf} from '../../../../source/ui/walk/dialIn/situation.ts';
+import {keepLines} from '../../../../source/ui/walk/keep/lines.ts';
+import {nextOf} from '../../../../source/ui/walk/keep/next.ts';
 import {planOf} from '../../../../source/ui/walk/proof/proofOf.ts';
 import {proofPage} from '../../../../source/ui/walk/proof/proofPage.tsx';
 import {factsOf} from '../../../../source/ui/walk/stops.ts';
@@ -66,9 +69,34 @@ test('a wrong sign is named, with the check that settles it', () => {
 	const text = draw(round({'Front centre': -2 * trim}));
 	expect(text).toContain('! Missed: Front centre');
 	expect(text).toMatch(/sign/);
-	expect(text).toMatch(/(certain|likely|possible), \d+ %/);
+	expect(text).toMatch(/(Certain|(Likely|Possible), \d+ %):/);
 	const rows = text.split('\n').filter(line => /\b(met|missed)$/.test(line));
 	expect(rows[0]).toContain('Front centre');
+});
+
+test('a reading that is not clear keeps the stop open, and Enter goes to it', () => {
+	const whole = round();
+	const unclear = {
+		...whole,
+		// One look only, beyond the limit: a second one decides.
+		meter: whole.meter!.filter(({round: of, source}) => of !== 'proof' || source !== 'FC'),
+	};
+	const item = planOf(typedIn).find(({name}) => name === 'Front centre')!;
+	const look = {...whole.meter!.findLast(({source}) => source === 'FC')!, decibels: item.predicted.value - 3};
+	const profile = {...unclear, meter: [...unclear.meter, look]};
+	expect(draw(profile)).toContain('Open: 1 to look at again');
+	expect(enter(profile)).toMatchObject({kind: 'go', promptId: `proof:${item.key}`});
+	const stateOf = (of: Profile) => factsOf(of).status.find(({id}) => id === 'proof')!.state;
+	expect(stateOf(profile)).not.toBe('done');
+	expect(stateOf(round())).toBe('done');
+	expect(stateOf(round({'Front centre': 4}))).toBe('missed');
+	expect(keepLines(profile, 80, factsOf(profile)).map(({text}) => text)).toContainEqual(
+		expect.stringContaining('Proof: open, 1 to look at again'),
+	);
+	const situation = situationOf(profile);
+	if (situation.kind !== 'decided') throw new Error('no set holds');
+	const ticked = situation.items.reduce<Profile>((now, {id}) => withTick(now, 'set1', id, true), profile);
+	expect(nextOf(ticked, factsOf(ticked).status)).toMatchObject({promptId: 'proof'});
 });
 
 test('a moved master volume is told and taken out', () => {
