@@ -86,6 +86,9 @@ export const askedAsymmetry = {share: 0.25, metres: 0.3} as const;
 /** No home room is longer where nobody gave its size; longer readings are a slip of the unit, metres. */
 export const longestHomeMetres = 15;
 
+/** A distance to enter this far from the tape's looks like a slip of the hand, metres: a foot. Judgement. */
+export const strikingEntryMetres = 0.3;
+
 /** Subs on one output that arrive farther apart are worth a word, ms. */
 export const leastApartMs = 0.5;
 

@@ -1,5 +1,5 @@
 import {listed} from '../../profile/names.ts';
-import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import {formatNumber} from '../../profile/units/decimalText.ts';
 import type {TimingEntry, TimingFacts} from '../../study/calibration/timing/facts.ts';
 import {formatEntry} from '../entryText.ts';
 import {ms} from './figures.ts';
@@ -64,8 +64,11 @@ export const timingSentences: Sentences<TimingFacts> = {
 		];
 	},
 	'distances-shifted-together': ({metres}, {length}) => [
-		`all distances to enter are shifted by ${formatSigned(Math.sign(metres), 0).replace('1', '')}${length(Math.abs(metres))} together, which changes nothing`,
-		'Only their differences make delays.',
+		`all distances to enter are ${length(Math.abs(metres))} ${metres < 0 ? 'shorter' : 'longer'} than measured, all by the same, so that they fit the receiver’s steps and range`,
+		'Only their differences make delays: enter them as they are.',
+	],
+	'entry-holds-latency': ({metres, latencies}, {length}) => [
+		`the distance to enter is ${length(metres)} longer than the tape’s on purpose: so the others wait for ${listed(latencies.map(({at, milliseconds}) => `the ${ms(milliseconds)} of latency at ${at}`))}`,
 	],
 	'timing-spread-does-not-fit': (facts, say) => [
 		`the arrivals differ by ${ms(facts.spreadMs)}; the receiver evens out ${ms(facts.rangeMs)}`,

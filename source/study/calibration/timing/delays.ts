@@ -1,19 +1,12 @@
-import {
-	type Control,
-	control,
-	receiverOf,
-	type TimingControl,
-	timingControl,
-} from '../../../profile/ask/boxes.ts';
+import {type Control, control, receiverOf, timingControl} from '../../../profile/ask/boxes.ts';
 import type {LatencyPart} from '../../../profile/ask/latency.ts';
 import {mainChannels} from '../../../profile/ask/lines.ts';
 import {subsByFeed} from '../../../profile/ask/subs.ts';
-import {finding} from '../../../profile/finding.ts';
 import type {Profile} from '../../../profile/types.ts';
-import {combinedSigma, median} from '../../../science/numeric/statistics.ts';
+import {combinedSigma} from '../../../science/numeric/statistics.ts';
 import type {DistanceResult} from '../result.ts';
 import {type Branch, type Feed, type SteppedLine, shareAndRound} from '../steps.ts';
-import type {TimingFinding} from './facts.ts';
+import {entryRemarks} from './entryRemarks.ts';
 import type {Arrival, TimingResult} from './result.ts';
 import {timingRemarks} from './timingRemarks.ts';
 
@@ -77,19 +70,11 @@ export function timing(
 		),
 		worstErrorMs: shared.rounding.worstPairwiseError,
 		fits: shared.rounding.fits,
-		remarks: [...timingRemarks(profile, arrivals, shared, box), ...shiftFindings(channels.values(), box)],
+		remarks: [
+			...timingRemarks(profile, arrivals, shared, box),
+			...entryRemarks(channels, members, arrivals, box),
+		],
 	};
-}
-
-/** A common shift of all distances is told where it is large enough to make an entry look like a slip. */
-function shiftFindings(
-	entries: Iterable<{readonly exact: number; readonly stepped: number}>,
-	{kind, delay, entryPerMs}: TimingControl,
-): TimingFinding[] {
-	if (kind !== 'distance') return [];
-	const metres = median([...entries].map(({exact, stepped}) => stepped - exact));
-	const isSeen = Math.abs(metres) >= (delay.step * entryPerMs) / 4;
-	return isSeen ? [finding('note', 'distances-shifted-together', [], {metres})] : [];
 }
 
 function linesOf(

@@ -34,6 +34,11 @@ export type TimingFacts = {
 	};
 	/** All entries lie this far from what they stand for, so that they fit steps and range. */
 	'distances-shifted-together': {readonly metres: number};
+	/** A distance to enter that is longer than the tape's by what latencies make. */
+	'entry-holds-latency': {
+		readonly metres: number;
+		readonly latencies: ReadonlyArray<{readonly at: string; readonly milliseconds: number}>;
+	};
 	'timing-spread-does-not-fit': {
 		readonly spreadMs: number;
 		readonly rangeMs: number;

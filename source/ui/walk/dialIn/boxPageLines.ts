@@ -6,7 +6,7 @@ import type {ScreenLine} from '../../parts/lines.tsx';
 import type {DialItem} from './items.ts';
 import {type BoxRow, type DialPage, dialPages, placeInPages} from './pages.ts';
 import type {DialInState} from './press.ts';
-import {whyLines} from './why.ts';
+import {strikingLines, whyLines} from './why.ts';
 
 type View = {readonly columns: number; readonly height: number; readonly isPlain?: boolean};
 
@@ -27,7 +27,9 @@ export function boxPageLines(
 	const head = pageHead(pages, place.page, columns);
 	const isTall = !isPlain && height >= tallHeight;
 	const large = isTall ? largeOf(row, columns) : [];
-	const below = isWhyShown ? whyLines(profile, row, columns) : belowOf(pages, page, row, columns);
+	const below = isWhyShown
+		? whyLines(profile, row, columns)
+		: [...strikingLines(profile, row, columns), ...belowOf(pages, page, row, columns)];
 	const free = height - 1 - large.length - below.length - 1;
 	return [head, ...large, ...rowLines(page, place.row, columns, free), {text: ''}, ...below];
 }

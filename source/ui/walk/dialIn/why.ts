@@ -39,6 +39,26 @@ export function whyLines(profile: Profile, row: BoxRow, columns: number): Screen
 	];
 }
 
+/** Codes of what makes a distance look like a slip though it is meant. */
+const strikingCodes = ['entry-holds-latency', 'distances-shifted-together'];
+
+/** One sentence where the value under the cursor is far from what the tape showed, and meant so. */
+export function strikingLines(profile: Profile, {itemId, label}: BoxRow, columns: number): ScreenLine[] {
+	if (label !== 'Distance') return [];
+	const {channels, remarks} = solutionOf(profile);
+	const all = [...(channels.find(({id}) => id === itemId)?.remarks ?? []), ...remarks];
+	const [striking] = strikingCodes.flatMap(wanted =>
+		all.filter(
+			({code, kind, about}) =>
+				code === wanted && kind !== 'note' && (about.length === 0 || about.includes(itemId)),
+		),
+	);
+	if (!striking) return [];
+	const {said} = saidParts(striking, sayFor(profile));
+	const text = `${said.charAt(0).toUpperCase()}${said.slice(1)}`;
+	return wrap(text, columns, '  · ').map((line): ScreenLine => ({text: line, style: 'quiet'}));
+}
+
 function reasonsOf(profile: Profile, itemId: string, label: string): Sayable[] {
 	if (label === 'Crossover') {
 		const channels: ReadonlyMap<string, {readonly reasons: readonly Sayable[]}> =
