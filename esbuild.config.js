@@ -19,6 +19,7 @@ import {
 	quietBuiltins,
 	quietCursor,
 	separate,
+	startsNoProgram,
 } from './build/plugins.js';
 import {profileSchemaOf} from './build/profileSchema.js';
 import {quickFrames} from './build/quick/plugin.js';
@@ -42,6 +43,8 @@ const production = {
 	// Without it React measures every render and keeps the measurements.
 	'process.env.NODE_ENV': '"production"',
 	ROOMTARE_VERSION: JSON.stringify(version),
+	// Loaders of compiled code fetch it where they run in a browser. Here it is in the bundle, and nothing reaches the network.
+	fetch: 'undefined',
 };
 const compiled = file => file.replace(/\.tsx?$/, '.js');
 
@@ -130,9 +133,15 @@ const ui = await build({
 		js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
 	},
 	plugins: [
-		...[noDeveloperTools, alwaysDraws, quietCursor, quickFrames, lateSegmenters, quietBuiltins].map(
-			mustApply,
-		),
+		...[
+			noDeveloperTools,
+			alwaysDraws,
+			startsNoProgram,
+			quietCursor,
+			quickFrames,
+			lateSegmenters,
+			quietBuiltins,
+		].map(mustApply),
 		// The app gets its profiles read; that the patterns still match shows in the build of the commands.
 		lateSchema(profileSchema),
 	],

@@ -33,6 +33,20 @@ export const alwaysDraws = {
 };
 
 /**
+Where neither output is a terminal Ink's package for its size starts other programs to ask them. The app opens at a
+terminal only, and a terminal that does not know its size yet is taken for one of 80 by 24: no program is started.
+*/
+export const startsNoProgram = {
+	name: 'starts-no-program',
+	setup({onLoad}) {
+		onLoad({filter: /[/\\]node_modules[/\\]terminal-size[/\\]index\.js$/}, () => ({
+			contents: `const known = side => process.stdout[side] || process.stderr[side];
+export default () => ({columns: known('columns') || 80, rows: known('rows') || 24});`,
+		}));
+	},
+};
+
+/**
 The cursor is shown again when the app is left. A package does so at the exit on standard error, also where that is a file
 or a pipe, which then holds an escape sequence: there it stays away.
 */

@@ -76,6 +76,16 @@ test('the published program measures no renders and carries no developer tools',
 		expect(texts.filter(text => text.includes(unwanted))).toEqual([]);
 });
 
+test('the published program starts no other program and reaches no network', () => {
+	const dist = join(projectFolder, 'dist');
+	const files = (readdirSync(dist, {recursive: true, encoding: 'utf8'}) as string[]).filter(path =>
+		/\.[cm]?js$/.test(path),
+	);
+	const reached = /child_process|\bfetch\(|["'](node:)?(net|tls|dgram|dns|https?|http2|cluster)["']/;
+	expect(files.length).toBeGreaterThan(3);
+	expect(files.filter(path => reached.test(readFileSync(join(dist, path), 'utf8')))).toEqual([]);
+});
+
 test('the notices name the licence of every package in the bundle', () => {
 	const notices = readFileSync(join(projectFolder, 'dist/THIRD-PARTY-NOTICES.txt'), 'utf8');
 	for (const name of ['zod', 'ink', 'react', 'meow', 'string-width', 'yoga-layout']) {
