@@ -1,3 +1,4 @@
+import {bassManagement} from '../profile/ask/bassManagement.ts';
 import {subsOf} from '../profile/ask/subs.ts';
 import {hasProblem} from '../profile/finding.ts';
 import type {Profile} from '../profile/types.ts';
@@ -7,7 +8,7 @@ import {blend} from '../study/calibration/blend/blend.ts';
 import {blendInputs} from '../study/calibration/blend/blendInputs.ts';
 import type {BlendWay} from '../study/calibration/blend/odds.ts';
 import {type CrossoverCurves, crossoverCurves} from '../study/calibration/crossover/curve.ts';
-import {bassManagement, subModel} from '../study/calibration/crossover/model.ts';
+import {subModel} from '../study/calibration/crossover/model.ts';
 import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
 import {headroom} from '../study/calibration/headroom/headroom.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';

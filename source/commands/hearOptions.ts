@@ -2,7 +2,7 @@ import {Trouble} from '../platform/trouble.ts';
 import {readCurveFile} from '../platform/wholeFile.ts';
 import type {Profile} from '../profile/types.ts';
 import {curveFromText} from '../study/hearing/curveText.ts';
-import type {PlayingName} from '../study/hearing/seatRound.ts';
+import type {PlayingName} from '../study/hearing/playingRow.ts';
 import {seatsInOrder} from '../study/hearing/understand.ts';
 import {subGroups} from '../study/hearing/visit.ts';
 

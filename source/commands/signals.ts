@@ -1,10 +1,13 @@
 import {outputFolder} from '../platform/outputFolder.ts';
 import {referenceSeat} from '../profile/ask/seats.ts';
+import {isLfe} from '../profile/channels.ts';
 import type {Profile} from '../profile/types.ts';
 import {roundSheetLines} from '../report/hearing/roundSheet.ts';
+import {onePlayingOdds} from '../report/said/recorded.ts';
 import {signalLines} from '../report/signals.ts';
 import {seededRandom} from '../science/signal/seededRandom.ts';
 import {waveFile} from '../science/signal/waveFile.ts';
+import {oddsOfRecording} from '../study/hearing/odds.ts';
 import type {RoundSize} from '../study/hearing/roundCode.ts';
 import {plannedPlayings, subGroups} from '../study/hearing/visit.ts';
 import {planSignals} from '../study/playing/plan.ts';
@@ -98,7 +101,14 @@ function writeRound(context: CommandContext, profile: Profile | undefined, folde
 				({id}) => id,
 			)
 		: ['seat'];
-	const visit = {file, loop: loopName, groups, playings: plannedPlayings(seats, groups)};
+	const hasLfe = file.round.channels.some(isLfe);
+	const visit = {
+		file,
+		loop: loopName,
+		groups,
+		playings: plannedPlayings(seats, groups),
+		...(hasLfe && groups.length > 0 && {firstAlone: onePlayingOdds(oddsOfRecording)}),
+	};
 	out(
 		flags.json
 			? JSON.stringify({folder, ...visit}, null, 2)

@@ -8,6 +8,9 @@ import {judgedRound} from '../../source/study/calibration/proof/judgedRound.ts';
 import {proofPlan} from '../../source/study/calibration/proof/plan.ts';
 import {prove} from '../../source/study/calibration/proof/prove.ts';
 import {toSettingsSet} from '../../source/study/calibration/toSettingsSet.ts';
+import {separateByLfe} from '../../source/study/hearing/apart/fromLfe.ts';
+import {statedLowPasses} from '../../source/study/hearing/apart/statedLowPasses.ts';
+import type {HeardPlaying} from '../../source/study/hearing/heardPlaying.ts';
 import {keptPoints} from '../../source/study/hearing/keepRound.ts';
 import {profileBlend} from '../../source/study/hearing/profileBlend.ts';
 import {responseFrequencies} from '../../source/study/hearing/responses.ts';
@@ -251,7 +254,9 @@ export type RecordedPart = {
 	readonly all: Spectrum;
 	readonly main?: Spectrum;
 	readonly subs?: Readonly<Record<string, Spectrum>>;
+	/** With `subs`, and with all subs together where one playing tells no more. */
 	readonly crossoverHertz?: number;
+	readonly allSubs?: Spectrum;
 	/** In the middle of the band, dB. */
 	readonly levelDb: number;
 };
@@ -273,6 +278,7 @@ export function recordedInto(
 	const recording = `r${number}`;
 	const common = {seat: 'seat1', recording, round: 'first', sha256: ''} as const;
 	const points = ({re, im}: Spectrum) => keptPoints({real: re, imaginary: im}, 300)!;
+	const isByLfe = parts.some(({allSubs}) => allSubs);
 	const taken = {
 		recordings: [
 			{
@@ -284,21 +290,74 @@ export function recordedInto(
 				round: 'first' as const,
 				inForce,
 				clockPpm: 0,
+				...(isByLfe && {apartBy: 'lfe' as const}),
 			},
 		],
-		responses: parts.flatMap(({channel, all, main, subs, levelDb, crossoverHertz}): RecordedResponse[] => [
-			{source: channel, part: 'all', ...common, levelDb, points: points(all)},
-			...(main ? [{source: channel, part: 'main' as const, ...common, points: points(main)}] : []),
-			...Object.entries(subs ?? {}).map(
-				([sub, own]): RecordedResponse => ({
-					source: sub,
-					part: 'subs',
-					...common,
-					crossoverHertz,
-					points: points(own),
-				}),
-			),
-		]),
+		responses: parts.flatMap(
+			({channel, all, main, subs, allSubs, levelDb, crossoverHertz}): RecordedResponse[] => [
+				{source: channel, part: 'all', ...common, levelDb, points: points(all)},
+				...(main ? [{source: channel, part: 'main' as const, ...common, points: points(main)}] : []),
+				...(allSubs
+					? [{source: [...subIds], part: 'subs' as const, ...common, crossoverHertz, points: points(allSubs)}]
+					: []),
+				...Object.entries(subs ?? {}).map(
+					([sub, own]): RecordedResponse => ({
+						source: sub,
+						part: 'subs',
+						...common,
+						crossoverHertz,
+						points: points(own),
+					}),
+				),
+			],
+		),
 	};
 	return withRound(profile, taken, profileBlend(withRound(profile, taken)));
+}
+
+/**
+The fronts of one playing told apart from the subs by its LFE sweep, as `hear` does it.
+
+@param fronts - Everything that sounds, by front.
+@param lfe - What the LFE sweep brings.
+@returns The same fronts where the two do not agree.
+*/
+export function partedByLfe(
+	profile: Profile,
+	inForce: string,
+	fronts: readonly RecordedPart[],
+	lfe: Spectrum,
+): RecordedPart[] {
+	const whole = ({re, im}: Spectrum) => {
+		const [real, imaginary] = [re, im].map(part => {
+			const padded = new Float64Array(responseFrequencies().length);
+			padded.set(part);
+			return padded;
+		});
+		return {real: real!, imaginary: imaginary!};
+	};
+	const set = profile.settings!.find(({id}) => id === inForce)!;
+	const lowPasses = statedLowPasses(profile, set);
+	const lines = [
+		...fronts.map(({channel, all}) => ({channel, isSub: false, onset: {}, response: whole(all)})),
+		{channel: 'LFE1', isSub: true, onset: {}, response: whole(lfe)},
+	];
+	const found = separateByLfe({lines} as unknown as HeardPlaying, lowPasses, 'subs');
+	if (!found?.agreement.isGood) return [...fronts];
+	const spectrum = ({real, imaginary}: {real: Float64Array; imaginary: Float64Array}): Spectrum => ({
+		re: real,
+		im: imaginary,
+	});
+	const told = new Set<number>();
+	return fronts.map(front => {
+		const crossoverHertz = lowPasses.crossoverOf(front.channel)!;
+		const subs = found.groups.get('subs')!.find(group => group.crossoverHertz === crossoverHertz)!;
+		const isFirst = !told.has(crossoverHertz);
+		told.add(crossoverHertz);
+		return {
+			...front,
+			main: spectrum(found.mains.get(front.channel)!),
+			...(isFirst && {crossoverHertz, allSubs: spectrum(subs.mean)}),
+		};
+	});
 }

@@ -1,19 +1,23 @@
 import type {Profile, SettingsSet} from '../../source/profile/types.ts';
 import type {BoxesState} from './boxes.ts';
 import {lossOf} from './loss.ts';
-import type {Draws} from './physics/random.ts';
+import {type Draws, drawsOf} from './physics/random.ts';
 import {addTo, emptySpectrum, type Spectrum} from './physics/spectrum.ts';
 import {type MainId, subIds} from './places.ts';
-import {decide, type RecordedPart, recordedInto, responseGrid} from './product.ts';
+import {decide, partedByLfe, type RecordedPart, recordedInto, responseGrid} from './product.ts';
 import {roundIn} from './round.ts';
 import {copied, type Session, typeIn} from './session.ts';
 import {arriving, noiseLevel} from './sound.ts';
 import type {World} from './world.ts';
 
-export type RecordedWay = 'three fronts' | 'two fronts';
+export const changedWays = ['three fronts', 'two fronts'] as const;
+export const oneWays = ['one playing', 'one playing, two fronts'] as const;
+export type RecordedWay = (typeof changedWays)[number] | (typeof oneWays)[number];
 const frontsOf: Readonly<Record<RecordedWay, readonly MainId[]>> = {
 	'three fronts': ['FL', 'FR', 'FC'],
 	'two fronts': ['FL', 'FR'],
+	'one playing': ['FL', 'FR', 'FC'],
+	'one playing, two fronts': ['FL', 'FR'],
 };
 
 /** What a recorded blend changed in one room: loss before minus after, dB, positive is better. */
@@ -22,7 +26,8 @@ export type RecordedRun = {
 	readonly kit: World['kit'];
 	readonly way: RecordedWay;
 	readonly gains: Readonly<Record<'FL' | 'FR' | 'FC', number>>;
-	readonly verdict: 'stands' | 'kept' | 'put back';
+	/** `lacks`: the LFE sweep and the others did not agree, so nothing was asked for. */
+	readonly verdict: 'lacks' | 'stands' | 'kept' | 'put back';
 };
 
 /**
@@ -42,7 +47,17 @@ function recordedRun(session: Session, way: RecordedWay): RecordedRun {
 	const draws = session.draws.branch('recorded');
 	const fronts = frontsOf[way];
 	const before = session.boxes;
-	session.profile = recordedInto(session.profile, partsOf(world, before, fronts, draws), session.inForce, 1);
+	const isOne = way === 'one playing' || way === 'one playing, two fronts';
+	const record = (boxes: BoxesState) => {
+		const parts = partsOf(world, boxes, fronts, draws);
+		if (!isOne) return parts;
+		const lines = parts.map(({channel, all, levelDb}) => ({channel, all, levelDb}));
+		return partedByLfe(session.profile, session.inForce, lines, lfeOf(world, boxes, draws));
+	};
+	const first = record(before);
+	session.profile = recordedInto(session.profile, first, session.inForce, 1);
+	if (first.every(({main}) => !main))
+		return {room: world.seed, kit: world.kit, way, gains: {FL: 0, FR: 0, FC: 0}, verdict: 'lacks'};
 	const wished = decide(session.profile, 'recorded');
 	const isChanged =
 		JSON.stringify(subsIn(wished)) !== JSON.stringify(subsIn(setOf(session.profile, session.inForce)));
@@ -50,12 +65,9 @@ function recordedRun(session: Session, way: RecordedWay): RecordedRun {
 		return {room: world.seed, kit: world.kit, way, gains: {FL: 0, FR: 0, FC: 0}, verdict: 'stands'};
 	typeIn(session, wished);
 	const tried = session.boxes;
-	// One more playing tells what sounds together, and no more.
-	const once = partsOf(world, tried, fronts, draws).map(({channel, all, levelDb}) => ({
-		channel,
-		all,
-		levelDb,
-	}));
+	// One more playing tells what sounds together, and no more unless it has an LFE sweep.
+	const again = record(tried);
+	const once = isOne ? again : again.map(({channel, all, levelDb}) => ({channel, all, levelDb}));
 	session.profile = recordedInto(session.profile, once, session.inForce, 2);
 	typeIn(session, decide(session.profile, 'end'));
 	const after = session.boxes;
@@ -105,6 +117,26 @@ function partsOf(world: World, boxes: BoxesState, fronts: readonly MainId[], dra
 			levelDb: noiseLevel(world, boxes, {into: [id], on: [id]}, [355, 2818], seat, 'Z') + draws.gauss(0.1),
 		};
 	});
+}
+
+/** Where somebody set the boxes up: how far a low-pass and the LFE level may be from what is stated. */
+const lowPassOff = 0.05;
+const lfeLevelOffDb = 0.5;
+
+/** What the LFE sweep brings: all subs through the channel's low-pass, 10 dB louder; a little off with a hidden kit. */
+function lfeOf(world: World, boxes: BoxesState, draws: Draws): Spectrum {
+	const grid = responseGrid();
+	const kit = drawsOf(`${world.seed} lfe`);
+	const isHidden = world.kit === 'hidden';
+	const hertz = boxes.lfeLowPassHertz * (isHidden ? kit.uniform(1 - lowPassOff, 1 + lowPassOff) : 1);
+	const raise = 10 ** ((10 + (isHidden ? kit.uniform(-lfeLevelOffDb, lfeLevelOffDb) : 0)) / 20);
+	const sum = emptySpectrum(grid.length);
+	for (const sub of subIds) {
+		const part = arriving(world, {...boxes, lfeLowPassHertz: hertz}, 'LFE1', sub, world.places.seat, grid);
+		if (part) addTo(sum, part);
+	}
+
+	return moved({re: sum.re.map(value => value * raise), im: sum.im.map(value => value * raise)}, grid, draws);
 }
 
 /** A part with a false path in it, of any delay within 30 ms and either sign: smooth over frequency, as such errors are. */

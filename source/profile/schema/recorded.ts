@@ -42,6 +42,12 @@ export const recording = z.looseObject({
 		.optional()
 		.describe('What was dialled in meanwhile: the id of a stored set, or the values.'),
 	state: playingState.optional().describe('What was changed on purpose for this playing.'),
+	apartBy: z
+		.enum(['change', 'lfe'])
+		.optional()
+		.describe(
+			'How mains and subs were told apart: by further playings with one change, or from this one by its LFE sweep.',
+		),
 	clockPpm: finite.describe('How much faster than the player the recorder ran, ppm.'),
 	blend: foundBlend.optional().describe('The blend that it asks for, with those recorded beside it.'),
 	microphone: label.optional().describe("Base name of the microphone's curve, where one was taken off."),

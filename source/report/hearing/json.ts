@@ -22,9 +22,10 @@ export function heardJson(profile: Profile, heard: HeardText): string {
 				peak: playing.peak,
 				findings: [...playing.findings, ...own],
 			})),
-			seats: rounds.map(({seat, base, isApart}) => ({
+			seats: rounds.map(({seat, base, isApart, apartBy}) => ({
 				seat,
 				isToldApart: isApart,
+				toldApartBy: apartBy,
 				lines: base.playing.lines.map(lineJson),
 			})),
 			findings,

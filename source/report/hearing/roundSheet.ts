@@ -11,6 +11,8 @@ export type RoundVisit = {
 	readonly loop: string;
 	readonly groups: readonly SubGroup[];
 	readonly playings: readonly PlannedPlaying[];
+	/** What the first playing alone is good for, where that was not said before. */
+	readonly firstAlone?: string;
 };
 
 /** Time to touch a box, press play, and sit down, seconds. */
@@ -36,7 +38,7 @@ export function roundSheetLines(
 	width: number,
 	then = 'Then: roomtare hear PROFILE RECORDING...',
 ): string[] {
-	const {file, loop, playings} = visit;
+	const {file, loop, playings, firstAlone} = visit;
 	const {round} = file;
 	const seconds = formatNumber(round.seconds, 0);
 	const minutes = Math.ceil((playings.length * (round.seconds + betweenSeconds)) / 60);
@@ -76,6 +78,7 @@ export function roundSheetLines(
 			`${playings.length} playings, ${perSeat} at each seat, about ${minutes} minutes. One may stop after each seat; the first one alone gives a result. The recorder may run through.`,
 			width,
 		),
+		...(firstAlone === undefined ? [] : wrap(firstAlone, width)),
 		...playings.flatMap((playing, index) =>
 			wrap(
 				`${playing.touch ? '' : `At ${nameOf(named, playing.seat)}: `}${touchWords(named, playing)}; play ${file.file} from its beginning`,

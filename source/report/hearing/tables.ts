@@ -71,7 +71,7 @@ export function playingLines(
 /** What was heard at one seat, line by line, with a verdict each. */
 export function seatLines(
 	profile: Profile,
-	{seat, base, isApart}: ShownRound,
+	{seat, base, isApart, apartBy}: ShownRound,
 	findings: readonly HearingFinding[],
 	say: Say,
 	width: number,
@@ -80,7 +80,7 @@ export function seatLines(
 	const {lines, findings: own} = base.playing;
 	const mean = meanLevel(lines);
 	return [
-		`${nameOf(profile, seat)}${isApart ? ', mains and subs told apart' : ''}`,
+		`${nameOf(profile, seat)}${isApart ? `, mains and subs told apart${apartBy === 'lfe' ? ' by the LFE sweep' : ''}` : ''}`,
 		...tableLines(
 			[
 				{title: '', importance: 10},

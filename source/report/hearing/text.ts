@@ -59,7 +59,7 @@ export function blendLines(profile: Profile, blend: ProfileBlend, say: Say, widt
 		);
 	return [
 		...wrap(
-			`Blend: ${formatSigned(blend.gainDb, 1)} dB through the crossover expected (${fronts.join(', ')}). To enter, then to verify by one more playing:`,
+			`Blend${blend.by === 'lfe' ? ' by one playing, all subs together' : ''}: ${formatSigned(blend.gainDb, 1)} dB through the crossover expected (${fronts.join(', ')}). To enter, then to verify by one more playing${blend.by === 'lfe' ? '; without that it is not kept' : ''}:`,
 			width,
 		),
 		...blend.groups.flatMap(({subs, box, at, from, to, entry, addedMs, isTurned}) => {
@@ -72,7 +72,9 @@ export function blendLines(profile: Profile, blend: ProfileBlend, say: Say, widt
 						? `delay ${formatSigned(addedMs, 2)} ms`
 						: `${entry} ${shown(to)} instead of ${shown(from)}`;
 			const where =
-				box === 'processor' ? `output ${at} of the bass processor` : `${nameOf(profile, at)} in the receiver`;
+				box === 'processor'
+					? `output ${at} of the bass processor`
+					: `${listed(at.split('+').map(id => nameOf(profile, id)))} in the receiver`;
 			return wrap(
 				`${listed(subs.map(id => nameOf(profile, id)))}, ${where}: ${delay}${isTurned ? ', inverted' : ''}`,
 				width,

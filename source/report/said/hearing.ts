@@ -128,6 +128,14 @@ export const hearingSentences: Sentences<HearingFacts> = {
 		'fits no state that was asked for',
 		'It is kept as spare; play it again with one thing changed, as the sheet says.',
 	],
+	'heard-apart-by-lfe': ({db: level, ms: time = 0}) => [
+		`agrees with the speakers’ low ends within ${db(Math.max(0.1, Math.abs(level)))} and ${ms(Math.max(0.1, Math.abs(time)))}: speakers and subs are told apart from one playing`,
+		'All subs then move together, and stay so only where one more playing hears the gain.',
+	],
+	'heard-lfe-disagrees': ({db: level, ms: time}) => [
+		`does not agree with the speakers’ low ends: they are ${db(Math.abs(level))} ${level < 0 ? 'softer' : 'louder'} and ${time === undefined ? 'turned against it' : `${ms(Math.abs(time))} ${time < 0 ? 'earlier' : 'later'}`}`,
+		'One low-pass or the LFE level is not what the profile says, so one playing does not tell speakers and subs apart. Correct it, or play once more with the subs changed, as the sheet says.',
+	],
 	'heard-no-microphone-curve': () => [
 		'the recorder’s own colour is in these curves: no microphone curve was given',
 		'Arrivals, polarity, decay and what changed from one playing to another do not suffer; level over frequency does.',

@@ -26,6 +26,13 @@ export function recordingOdds(
 		: won;
 }
 
+/** What one playing alone did in simulated rooms, nothing touched between. */
+export function onePlayingOdds({onePlaying: {rooms, known, hidden}}: typeof oddsOfRecording): string {
+	const both = (of: (odds: typeof known) => number) =>
+		of(known) === of(hidden) ? `${of(known)} %` : `${of(known)} %, with something hidden ${of(hidden)} %`;
+	return `Its first playing alone, nothing touched, moves all subs together by its LFE sweep: in ${rooms} simulated rooms the mean of the fronts came out louder in ${both(({wonPercent}) => wonPercent)}, softer in ${both(({lostPercent}) => lostPercent)}, the centre softer in ${both(({centreLostPercent}) => centreLostPercent)}.`;
+}
+
 /** Where a blend by recording is, and what is next. */
 export function recordedSentence(profile: Profile, state: RecordedState): string {
 	switch (state.kind) {

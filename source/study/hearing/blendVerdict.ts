@@ -3,6 +3,7 @@ import {settingsInForce} from '../../profile/ask/settings.ts';
 import type {Profile, RecordedResponse, Recording} from '../../profile/types.ts';
 import {combined} from './apart/complexLine.ts';
 import {crossoverUnder} from './crossoverOf.ts';
+import {holdsBlend} from './holdsBlend.ts';
 import {responseOfPoints} from './keepRound.ts';
 import {type HeardResponse, responseFrequencies} from './responses.ts';
 
@@ -22,22 +23,18 @@ const fromHertz = 40;
 const toHertz = 160;
 
 /**
-Holds a later playing with other settings against the one that a blend was found from, at the same seat: the level from 40 to
+Holds a later playing with the blend dialled in against the one that a blend was found from, at the same seat: the level from 40 to
 160 Hz of each front, against its own level in the middle, so that the master's place does not matter. Where trims changed
 too, what was recorded then is taken as it would have been with today's: only delay and polarity are judged.
 
-@returns `undefined` where no later playing with other settings was recorded there.
+@returns `undefined` where no later playing with it dialled in was recorded there.
 */
 export function blendVerdict(profile: Profile, found: Recording): BlendVerdict | undefined {
 	const all = profile.recordings ?? [];
 	const later = all
 		.slice(all.indexOf(found) + 1)
 		.findLast(
-			each =>
-				!each.setAside &&
-				!each.state &&
-				each.seat === found.seat &&
-				JSON.stringify(each.inForce) !== JSON.stringify(found.inForce),
+			each => !each.setAside && !each.state && each.seat === found.seat && holdsBlend(profile, found, each),
 		);
 	if (!later) return undefined;
 	const of = (id: string, channel: string) =>

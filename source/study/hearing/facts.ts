@@ -44,6 +44,11 @@ export type HearingFacts = {
 	'heard-level-changed': {readonly changeDb: number};
 	'heard-state-unknown': NoFacts;
 
+	// One playing alone, by its LFE sweep.
+	'heard-apart-by-lfe': {readonly db: number; readonly ms?: number};
+	/** `ms` is absent where the two do not even push alike. */
+	'heard-lfe-disagrees': {readonly db: number; readonly ms?: number};
+
 	// What a recorder without a curve can and cannot tell.
 	'heard-no-microphone-curve': NoFacts;
 	'heard-low-cut': {readonly belowDb: number};

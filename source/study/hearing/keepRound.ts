@@ -1,7 +1,7 @@
 import type {PlayingState, RecordedResponse, Recording} from '../../profile/types.ts';
 import type {HeardLine} from './heardPlaying.ts';
+import type {PlayingRow, SeatRound} from './playingRow.ts';
 import {type HeardResponse, responseFrequencies} from './responses.ts';
-import type {PlayingRow, SeatRound} from './seatRound.ts';
 import type {SubGroup} from './visit.ts';
 
 /** A response as it is kept, but for the digest of its content. */
@@ -106,6 +106,7 @@ export function keptRound(
 					atSeconds: rounded(row.playing.atSeconds, 0.001),
 					seat: row.seat!,
 					state: changedState(row, rounds),
+					apartBy: rounds.find(({base}) => base === row)?.apartBy,
 					clockPpm: rounded(row.playing.clockPpm, 0.01),
 				}) as Recording,
 		);

@@ -19,6 +19,8 @@ export const oddsOfRecording: {
 	readonly threeFronts: {readonly known: RecordedOdds; readonly hidden: RecordedOdds};
 	/** Front left and right alone. */
 	readonly twoFronts: {readonly known: RecordedOdds; readonly hidden: RecordedOdds};
+	/** Three fronts and the LFE sweep in one playing, nothing changed for it; with low-passes up to 5 % and the LFE level up to 0.5 dB off in half of the rooms. */
+	readonly onePlaying: {readonly rooms: number; readonly known: RecordedOdds; readonly hidden: RecordedOdds};
 } = {
 	rooms: 80,
 	threeFronts: {
@@ -28,5 +30,10 @@ export const oddsOfRecording: {
 	twoFronts: {
 		known: {wonPercent: 88, lostPercent: 0, centreLostPercent: 26},
 		hidden: {wonPercent: 94, lostPercent: 0, centreLostPercent: 13},
+	},
+	onePlaying: {
+		rooms: 250,
+		known: {wonPercent: 65, lostPercent: 0, centreLostPercent: 0},
+		hidden: {wonPercent: 58, lostPercent: 0, centreLostPercent: 3},
 	},
 };

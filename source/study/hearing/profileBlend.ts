@@ -1,18 +1,21 @@
-import {control, onGrid, receiverOf, timingControl} from '../../profile/ask/boxes.ts';
-import {mainChannels, receiverDelayMs} from '../../profile/ask/lines.ts';
-import {type SetInForce, settingsInForce, standingSettings} from '../../profile/ask/settings.ts';
-import type {Profile, RecordedResponse} from '../../profile/types.ts';
-import {type BlendFront, type BlendGroup, type RecordedBlend, recordedBlend} from './apart/recordedBlend.ts';
+import {settingsInForce, standingSettings} from '../../profile/ask/settings.ts';
+import type {Profile, RecordedResponse, Recording} from '../../profile/types.ts';
+import {type BlendFront, type RecordedBlend, recordedBlend} from './apart/recordedBlend.ts';
+import {blendVerdict} from './blendVerdict.ts';
 import {crossoverUnder} from './crossoverOf.ts';
+import {groupBox, mainsRoomMs} from './groupBox.ts';
+import {holdsBlend} from './holdsBlend.ts';
 import {responseOfPoints} from './keepRound.ts';
 import {responseFrequencies} from './responses.ts';
-import {type SubGroup, subGroups} from './visit.ts';
+import {allSubsGroup, type SubGroup, subGroups} from './visit.ts';
 
 /** A blend found from recordings, with what to enter where. */
 export type ProfileBlend = RecordedBlend & {
 	readonly seats: readonly string[];
 	/** The recording that it was found from, and the set of settings on top of which the changes are made. */
 	readonly recording: string;
+	/** From playings with one change, or from one playing by its LFE sweep: then all subs move together. */
+	readonly by: 'change' | 'lfe';
 	readonly on: string | undefined;
 	readonly groups: readonly GroupEntry[];
 };
@@ -44,13 +47,18 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 	const mains = kept.filter(
 		({part, source}) => part === 'main' && ['FL', 'FR', 'FC'].includes(source as string),
 	);
-	const groups = subGroups(profile);
 	const recordingOf = ({recording}: RecordedResponse) => profile.recordings?.find(({id}) => id === recording);
-	const latest = mains.at(-1) && recordingOf(mains.at(-1)!);
+	const latest = latestApart(
+		profile,
+		mains.flatMap(main => recordingOf(main) ?? []),
+	);
+	const by = latest?.apartBy ?? 'change';
+	const groups = by === 'change' ? subGroups(profile) : [allSubsGroup(profile) ?? []].flat();
 	if (!latest || groups.length === 0) return undefined;
 	const set = settingsInForce(profile, latest) ?? standingSettings(profile);
 	const sameSet = (each: RecordedResponse) =>
-		JSON.stringify(recordingOf(each)?.inForce) === JSON.stringify(latest.inForce);
+		JSON.stringify(recordingOf(each)?.inForce) === JSON.stringify(latest.inForce) &&
+		(recordingOf(each)?.apartBy ?? 'change') === by;
 	const fronts: BlendFront[] = [];
 	for (const main of newestOf(mains.filter(sameSet))) {
 		const crossover = crossoverUnder(profile, set, main.source as string);
@@ -79,12 +87,13 @@ export function profileBlend(profile: Profile): ProfileBlend | undefined {
 	const reachMs = (1000 * reachPeriods) / Math.min(...fronts.map(({crossoverHertz}) => crossoverHertz));
 	// A sub without a switch for it is turned by exchanging its leads.
 	const earlierMs = Math.min(reachMs, mainsRoomMs(profile, set));
-	const boxes = groups.map(group => ({...boxOf(profile, group, set, reachMs, earlierMs), canTurn: true}));
+	const boxes = groups.map(group => ({...groupBox(profile, group, set, reachMs, earlierMs), canTurn: true}));
 	const best = recordedBlend(fronts, boxes, responseFrequencies());
 	return {
 		...best,
 		seats: [...new Set(fronts.map(({seat}) => seat))],
 		recording: latest.id,
+		by,
 		on: typeof latest.inForce === 'string' ? latest.inForce : undefined,
 		groups: groups.map(({subs, box, at}, index) => {
 			const {addedMs, isTurned} = best.changes[index]!;
@@ -123,53 +132,31 @@ export function withFoundBlend(profile: Profile, blend: ProfileBlend | undefined
 	};
 }
 
+/**
+The recording that a blend is looked for from: the newest in which mains and subs were told apart, one with a change before
+one without in the same settings. One playing alone that holds a blend found earlier verifies that one and asks for nothing
+new; and once such a blend was put back, one playing alone is not asked again.
+*/
+function latestApart(profile: Profile, apart: readonly Recording[]): Recording | undefined {
+	const latest = apart.at(-1);
+	if (latest?.apartBy !== 'lfe') return latest;
+	const better = apart.findLast(
+		each => each.apartBy !== 'lfe' && JSON.stringify(each.inForce) === JSON.stringify(latest.inForce),
+	);
+	if (better) return better;
+	const all = profile.recordings ?? [];
+	const isOver = all.slice(0, all.indexOf(latest)).some(found => {
+		if (found.setAside || !found.blend?.groups.some(({addedMs, isTurned}) => addedMs !== 0 || isTurned))
+			return false;
+		return (
+			holdsBlend(profile, found, latest) ||
+			(found.apartBy === 'lfe' && blendVerdict(profile, found)?.isKept === false)
+		);
+	});
+	return isOver ? undefined : latest;
+}
+
 /** The newest response of each channel at each seat. */
 function newestOf(responses: readonly RecordedResponse[]): RecordedResponse[] {
 	return [...new Map(responses.map(each => [`${String(each.source)} ${each.seat}`, each])).values()];
-}
-
-/** How much later the receiver can still make every speaker, ms. */
-function mainsRoomMs(profile: Profile, set: SetInForce | undefined): number {
-	const {maximum} = timingControl(receiverOf(profile).receiver).delay;
-	const standing = mainChannels(profile).map(({id}) => receiverDelayMs(profile, set, id));
-	return Math.max(0, Math.min(...standing.map(ms => (ms === undefined ? 0 : maximum - ms))));
-}
-
-/** A group's box: whole steps that it can add to what stands, within reach, and how it shows them. */
-function boxOf(
-	profile: Profile,
-	{box, at}: SubGroup,
-	set: SetInForce | undefined,
-	reachMs: number,
-	earlierMs: number,
-): Omit<BlendGroup, 'canTurn'> & {
-	readonly standingMs: number | undefined;
-	readonly entry: 'delay' | 'distance';
-	readonly entryOf: (delayMs: number) => number;
-	/** Whether the box itself can delay by so much. */
-	readonly isWithin: (delayMs: number) => boolean;
-} {
-	const processor = profile.bassProcessor;
-	const isProcessor = box === 'processor' && processor !== undefined;
-	const timing = timingControl(receiverOf(profile).receiver);
-	const own = isProcessor
-		? control(processor.delay.stepMs, processor.delay.minimumMs, processor.delay.maximumMs)
-		: timing.delay;
-	const {step, minimum, maximum} = own;
-	const standingMs = isProcessor
-		? (set?.outputs?.[at]?.delayMs?.stepped ?? 0)
-		: receiverDelayMs(profile, set, at);
-	// Where nobody says what stands, every step within reach may be there.
-	const standing = standingMs ?? (minimum + maximum) / 2;
-	// Earlier than its box can, by so much as all speakers can be later.
-	const low = Math.ceil((Math.max(-reachMs, minimum - standing - earlierMs) - 1e-9) / step);
-	const high = Math.floor((Math.min(reachMs, maximum - standing) + 1e-9) / step);
-	const steps = Array.from({length: Math.max(0, high - low + 1)}, (_, index) => (low + index) * step);
-	return {
-		addableMs: steps.includes(0) ? steps : [0, ...steps],
-		standingMs,
-		entry: isProcessor ? 'delay' : timing.kind,
-		isWithin: delayMs => delayMs >= minimum - 1e-9 && delayMs <= maximum + 1e-9,
-		entryOf: delayMs => (isProcessor ? onGrid(own, delayMs) : timing.toEntry(delayMs)),
-	};
 }

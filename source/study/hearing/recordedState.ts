@@ -1,7 +1,9 @@
+import {lineOf, mainChannels} from '../../profile/ask/lines.ts';
 import {settingFor, settingsInForce, standingSettings} from '../../profile/ask/settings.ts';
+import {subsOf} from '../../profile/ask/subs.ts';
 import type {Profile, Recording} from '../../profile/types.ts';
 import {type BlendVerdict, blendVerdict} from './blendVerdict.ts';
-import {subGroups} from './visit.ts';
+import {isTurnedAtSub} from './holdsBlend.ts';
 
 /** What stood in a box while the blend was recorded: an entry to go back to. */
 export type OldEntry = {
@@ -54,29 +56,49 @@ export function recordedState(profile: Profile): RecordedState {
 	return {kind: 'put back', recording: found, verdict, old: isStill ? [] : oldEntries(profile, found)};
 }
 
-/** What the boxes of the changed groups showed while the blend was recorded. */
+/**
+What the boxes showed while the blend was recorded and do not show any more: the lines of the subs, or those of the speakers
+where these were moved instead; and the polarity switch of a sub that no box turns.
+*/
 function oldEntries(profile: Profile, found: Recording): OldEntry[] {
-	const set = settingsInForce(profile, found);
-	return subGroups(profile).flatMap(({subs, box, at}): OldEntry[] => {
-		const change = found.blend?.groups.find(group => group.subs.join('+') === subs.join('+'));
-		if (!change) return [];
-		const {delayMs, distanceMetres} =
-			box === 'processor'
-				? {delayMs: set?.outputs?.[at]?.delayMs ?? {stepped: 0}, distanceMetres: undefined}
-				: (settingFor(set, at) ?? {});
-		const from = (delayMs ?? distanceMetres)?.stepped;
-		const where = {box: box === 'processor' ? box : ('receiver' as const), about: at};
-		return [
-			...(change.addedMs === 0
-				? []
-				: [
-						{
-							...where,
-							what: delayMs || !distanceMetres ? ('delay' as const) : ('distance' as const),
-							...(from !== undefined && {from}),
-						},
-					]),
-			...(change.isTurned ? [{box, about: box === 'sub' ? subs[0]! : at, what: 'polarity' as const}] : []),
-		];
-	});
+	const [before, now] = [settingsInForce(profile, found), standingSettings(profile)];
+	const subs = subsOf(profile);
+	const feeds = [...new Set(subs.map(({fedBy}) => fedBy as string))];
+	const outputs = [...new Set(subs.flatMap(({id}) => lineOf(profile, id).output ?? []))];
+	const mains = mainChannels(profile).map(({id}) => id as string);
+	const ofChannel = (about: string): OldEntry[] => {
+		const [then, after] = [settingFor(before, about), settingFor(now, about)];
+		const what = then?.distanceMetres ? 'distance' : 'delay';
+		const [from, to] = [then, after].map(each => (each?.distanceMetres ?? each?.delayMs)?.stepped);
+		return changed('receiver', about, what, from, to, then?.polarityInverted, after?.polarityInverted);
+	};
+	const ofOutput = (about: string): OldEntry[] => {
+		const [then, after] = [before?.outputs?.[about], now?.outputs?.[about]];
+		const [from, to] = [then, after].map(each => each?.delayMs?.stepped ?? 0);
+		return changed('processor', about, 'delay', from, to, then?.polarityInverted, after?.polarityInverted);
+	};
+	const ofSubs = [...outputs.flatMap(ofOutput), ...feeds.flatMap(ofChannel)];
+	const isMoved = ofSubs.some(({what}) => what !== 'polarity');
+	const turnedSubs = (found.blend?.groups ?? []).flatMap(group =>
+		group.isTurned ? group.subs.filter(id => isTurnedAtSub(profile, id)) : [],
+	);
+	return [
+		...ofSubs,
+		...(isMoved ? [] : mains.flatMap(ofChannel)),
+		...turnedSubs.map((about): OldEntry => ({box: 'sub', about, what: 'polarity'})),
+	];
+}
+
+function changed(
+	box: OldEntry['box'],
+	about: string,
+	what: 'delay' | 'distance',
+	from: number | undefined,
+	to: number | undefined,
+	...[wasTurned = false, isTurned = false]: ReadonlyArray<boolean | undefined>
+): OldEntry[] {
+	return [
+		...(from === undefined || from === to ? [] : [{box, about, what, from}]),
+		...(wasTurned === isTurned ? [] : [{box, about, what: 'polarity' as const}]),
+	];
 }

@@ -1,49 +1,13 @@
 import {finding} from '../../profile/finding.ts';
-import {type Separated, type StateChange, separate} from './apart/separate.ts';
+import {type StatedLowPasses, separateByLfe} from './apart/fromLfe.ts';
+import {type StateChange, separate} from './apart/separate.ts';
 import type {HearingFinding} from './facts.ts';
 import type {HeardPlaying} from './heardPlaying.ts';
 import {type HeardState, stateAgainst} from './heardState.ts';
+import type {PlayingName, PlayingNames, PlayingRow, SeatRound} from './playingRow.ts';
 import {isSpoiled, spoiledLines} from './soundness.ts';
 import {shiftBetween, spotsOf} from './spots.ts';
 import type {SubGroup} from './visit.ts';
-
-/** One playing as it is understood. */
-export type PlayingRow = {
-	/** Place among all playings, in the order in which they were recorded. */
-	readonly index: number;
-	readonly playing: HeardPlaying;
-	/** Absent where there are more spots than seats. */
-	readonly seat?: string;
-	readonly state: HeardState;
-	/** Groups of subs that were changed in it against as it stands. */
-	readonly changed: readonly string[];
-	/** Whether a result is taken from it. */
-	readonly isUsed: boolean;
-	readonly findings: readonly HearingFinding[];
-};
-
-/** What a person says of a playing, in place of what its sound says. */
-export type PlayingName = {
-	/** Not to be used. */
-	readonly isSpare?: boolean;
-	readonly seat?: string;
-	/** How many groups of subs had been changed, in their order; 0 is as it stands. */
-	readonly changes?: number;
-};
-
-/** By place among all playings. */
-export type PlayingNames = Readonly<Record<number, PlayingName>>;
-
-/** What was recorded at one seat. */
-export type SeatRound = {
-	readonly seat: string;
-	/** The playing with everything as it stands. */
-	readonly base: PlayingRow;
-	/** Mains and subs by themselves, where enough playings were sound. */
-	readonly apart?: Separated;
-	/** Groups of subs of `apart`, in its order. */
-	readonly groups: readonly SubGroup[];
-};
 
 /** A microphone that moved further is no longer at the same spot, metres. @see the error of the parts over the way moved: −15 dB at 5 cm. */
 const mostMovedMetres = 0.03;
@@ -57,6 +21,7 @@ in turn; the next seat takes the changes back, so that as it stands comes last. 
 
 @param names - What a person said of single playings; it stands above what is read from the sound.
 @param crossoverOf - Of a main channel in the settings in force, hertz.
+@param byLfe - How one playing alone is told apart by its LFE sweep.
 */
 export function seatRounds(
 	playings: readonly HeardPlaying[],
@@ -64,6 +29,7 @@ export function seatRounds(
 	groups: readonly SubGroup[],
 	names: PlayingNames = {},
 	crossoverOf: (channel: string) => number | undefined = () => undefined,
+	byLfe?: {readonly lowPasses: StatedLowPasses; readonly group: SubGroup},
 ): {readonly rows: PlayingRow[]; readonly rounds: SeatRound[]} {
 	const numbered = playings.map(
 		(playing, index): NumberedPlaying => ({index, playing, name: names[index] ?? {}}),
@@ -101,8 +67,19 @@ export function seatRounds(
 			...playing,
 			lines: playing.lines.filter(({channel}) => !spoiled.has(channel)),
 		}));
-		const apart = changes.length > 0 ? separate(sound, changes, crossoverOf) : undefined;
-		rounds.push({seat, base, groups: changes.length > 0 ? groups : [], ...(apart && {apart})});
+		if (changes.length > 0) {
+			rounds.push({seat, base, groups, apart: separate(sound, changes, crossoverOf), apartBy: 'change'});
+			continue;
+		}
+
+		const found = byLfe && separateByLfe(sound[0]!, byLfe.lowPasses, byLfe.group.id);
+		rounds.push({
+			seat,
+			base,
+			groups: found?.agreement.isGood ? [byLfe!.group] : [],
+			...(found && {agreement: found.agreement}),
+			...(found?.agreement.isGood && {apart: found, apartBy: 'lfe'}),
+		});
 	}
 
 	return {rows: rows.sort((a, b) => a.index - b.index), rounds};

@@ -1,5 +1,5 @@
 import type {HeardLine, HeardPlaying} from './heardPlaying.ts';
-import type {PlayingRow, SeatRound} from './seatRound.ts';
+import type {PlayingRow, SeatRound} from './playingRow.ts';
 
 /** What tables tell of a line: its figures, without impulse and complex responses. */
 export type ShownLine = Omit<HeardLine, 'impulse' | 'direct' | 'response'>;
@@ -12,6 +12,7 @@ export type ShownRound = Pick<SeatRound, 'seat' | 'groups'> & {
 	readonly base: ShownRow;
 	/** Whether mains and subs were told apart. */
 	readonly isApart: boolean;
+	readonly apartBy?: SeatRound['apartBy'];
 };
 
 /** A row without what only further computing needs: small enough to be handed from one thread to another. */
@@ -20,6 +21,6 @@ export function shownRow({playing: {impulses: _, lines, ...playing}, ...row}: Pl
 	return {...row, playing: {...playing, lines: shown}};
 }
 
-export function shownRound({seat, groups, base, apart}: SeatRound): ShownRound {
-	return {seat, groups, base: shownRow(base), isApart: apart !== undefined};
+export function shownRound({seat, groups, base, apart, apartBy}: SeatRound): ShownRound {
+	return {seat, groups, base: shownRow(base), isApart: apart !== undefined, ...(apartBy && {apartBy})};
 }

@@ -4,15 +4,17 @@ import {finding} from '../../profile/finding.ts';
 import type {Profile, Recording} from '../../profile/types.ts';
 import {speedOfSound} from '../../science/acoustics/air.ts';
 import {againstTape, type HeardOffers} from './againstTape.ts';
+import {statedLowPasses} from './apart/statedLowPasses.ts';
 import {lowCutFindings} from './checks/lowCut.ts';
 import {crossoverUnder} from './crossoverOf.ts';
 import {expectedLines} from './expected.ts';
 import type {HearingFinding} from './facts.ts';
 import type {HeardPlaying} from './heardPlaying.ts';
 import {type KeptResponse, keptRound} from './keepRound.ts';
-import {type PlayingNames, type PlayingRow, type SeatRound, seatRounds} from './seatRound.ts';
+import type {PlayingNames, PlayingRow, SeatRound} from './playingRow.ts';
+import {seatRounds} from './seatRound.ts';
 import {spoiledLines} from './soundness.ts';
-import {subGroups} from './visit.ts';
+import {allSubsGroup, subGroups} from './visit.ts';
 
 /** A playing with the recording that it was found in. */
 export type HeardIn = {
@@ -59,12 +61,14 @@ export function understand(
 ): Understood {
 	const playings = heard.map(({playing}) => playing);
 	const inForce = standingSettings(profile);
+	const whole = allSubsGroup(profile);
 	const {rows, rounds} = seatRounds(
 		playings,
 		ask.seats ?? seatsInOrder(profile),
 		subGroups(profile),
 		ask.names,
 		channel => crossoverUnder(profile, inForce, channel),
+		whole && {lowPasses: statedLowPasses(profile, inForce), group: whole},
 	);
 	const speed = speedOfSound(profile.air).metresPerSecond;
 	// Distances are those of the reference seat: only there arrivals can be held against them.
@@ -78,7 +82,7 @@ export function understand(
 			: [finding('note', 'heard-no-microphone-curve', [])];
 	const lowCut =
 		ask.microphone === undefined && rounds[0] ? lowCutFindings(rounds[0].base.playing.lines) : [];
-	const findings = [...(held?.findings ?? []), ...colour, ...lowCut];
+	const findings = [...(held?.findings ?? []), ...rounds.flatMap(lfeFindings), ...colour, ...lowCut];
 	const leftOut = new Set(ask.leftOut ?? []);
 	const spoiled = (seat: string, channel: string) => {
 		const round = rounds.find(each => each.seat === seat)!;
@@ -101,6 +105,19 @@ export function understand(
 		(seat, channel) => !leftOut.has(`${seat} ${channel}`) && !spoiled(seat, channel),
 	);
 	return {rows, rounds, findings, offers: held?.offers ?? {latencies: [], distances: []}, kept};
+}
+
+/** What one playing alone tells of the subs, or why it does not. */
+function lfeFindings({agreement, base}: SeatRound): HearingFinding[] {
+	if (!agreement) return [];
+	const about = base.playing.lines.filter(({isSub, onset}) => isSub && onset).map(({channel}) => channel);
+	const {db, ms, isGood} = agreement;
+	const facts = {db, ...(Number.isFinite(ms) && {ms})};
+	return [
+		isGood
+			? finding('note', 'heard-apart-by-lfe', about.slice(0, 1), facts)
+			: finding('doubt', 'heard-lfe-disagrees', about.slice(0, 1), facts),
+	];
 }
 
 /** The reference seat, then the others as the profile has them. */

@@ -53,6 +53,20 @@ export function subGroups(profile: Profile): SubGroup[] {
 	return [{...first, id: subs.join('+'), subs, change: canTurn ? 'turned' : 'muted'}];
 }
 
+/** All subs as one, as a single playing tells them: they move together, at the receiver. */
+export function allSubsGroup(profile: Profile): SubGroup | undefined {
+	const all = subsOf(profile);
+	if (all.length === 0) return undefined;
+	const subs = all.map(({id}) => id);
+	return {
+		id: subs.join('+'),
+		subs,
+		box: 'receiver',
+		at: [...new Set(all.map(({fedBy}) => fedBy))].join('+'),
+		change: 'turned',
+	};
+}
+
 /**
 Playings of a whole recorded round: at each seat as it stands, then one change of the subs a playing; the next seat takes the
 changes back one by one, so that nobody sets everything twice.

@@ -1,13 +1,16 @@
 import {referenceSeat} from '../../profile/ask/seats.ts';
+import {isLfe} from '../../profile/channels.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
 import {roundSheetLines} from '../../report/hearing/roundSheet.ts';
 import {playingLines, seatLines} from '../../report/hearing/tables.ts';
 import {allFindingLines, blendLines} from '../../report/hearing/text.ts';
+import {onePlayingOdds} from '../../report/said/recorded.ts';
 import {sentenceOf} from '../../report/said/said.ts';
 import {sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
+import {oddsOfRecording} from '../../study/hearing/odds.ts';
 import type {RoundSize} from '../../study/hearing/roundCode.ts';
 import {minutesFor, plannedPlayings, subGroups} from '../../study/hearing/visit.ts';
 import {roundFile} from '../../study/playing/roundFile.ts';
@@ -43,6 +46,9 @@ export function sheetLines(profile: Profile, {size}: HearingState, columns: numb
 			columns,
 			'  ',
 		).map(line => text(line, 'doubt')),
+		...(file.round.channels.some(isLfe)
+			? wrap(onePlayingOdds(oddsOfRecording), columns, '  ').map(line => text(line, 'quiet'))
+			: []),
 		...(others > 0
 			? wrap(
 					`Further seats: ${minutesFor(one.length, file.round.seconds)} minutes each, and the blend then counts them too.`,

@@ -1,5 +1,5 @@
 import type {Profile} from '../../profile/types.ts';
-import type {PlayingName} from '../../study/hearing/seatRound.ts';
+import type {PlayingName} from '../../study/hearing/playingRow.ts';
 import {subGroups} from '../../study/hearing/visit.ts';
 import type {HearingState} from './state.ts';
 

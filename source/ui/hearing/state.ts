@@ -1,7 +1,7 @@
+import type {PlayingName} from '../../study/hearing/playingRow.ts';
 import type {HearingProgress} from '../../study/hearing/progress.ts';
 import type {HeardReport} from '../../study/hearing/report.ts';
 import type {RoundSize} from '../../study/hearing/roundCode.ts';
-import type {PlayingName} from '../../study/hearing/seatRound.ts';
 import type {Arrived} from '../recordings.ts';
 import type {Note} from '../walk/roundState.ts';
 

@@ -1,9 +1,10 @@
 import {expect, test} from 'vitest';
+import {bassManagement} from '../../../source/profile/ask/bassManagement.ts';
 import {rankingText} from '../../../source/report/bass/crossover.ts';
 import {headroomText} from '../../../source/report/bass/headroom.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
 import {crossoverCurves} from '../../../source/study/calibration/crossover/curve.ts';
-import {bassManagement, subModel} from '../../../source/study/calibration/crossover/model.ts';
+import {subModel} from '../../../source/study/calibration/crossover/model.ts';
 import {suggestCrossovers} from '../../../source/study/calibration/crossover/suggest.ts';
 import {headroom} from '../../afresh.ts';
 import {roomProfile} from '../../study/calibration/blend/room.ts';

@@ -1,4 +1,4 @@
-import type {RecordedRun, RecordedWay} from '../recording.ts';
+import {changedWays, oneWays, type RecordedRun, type RecordedWay} from '../recording.ts';
 import {type Bar, percentText, shareOf, table} from './share.ts';
 
 /** A change of this much is won or lost, dB. */
@@ -9,7 +9,7 @@ const isWon = (run: RecordedRun) => meanOf(run) >= tellingDb;
 const isLost = (run: RecordedRun) => meanOf(run) <= -tellingDb;
 
 const kits = ['known', 'hidden'] as const;
-const ways: readonly RecordedWay[] = ['three fronts', 'two fronts'];
+const ways: readonly RecordedWay[] = [...changedWays, ...oneWays];
 
 export function recordLines(all: readonly RecordedRun[]): string[] {
 	const rows = kits.flatMap(kit =>
@@ -25,6 +25,7 @@ export function recordLines(all: readonly RecordedRun[]): string[] {
 					...fronts.map(id => percentText(shareOf(runs, ({gains}) => gains[id] <= -tellingDb))),
 					(runs.reduce((sum, run) => sum + meanOf(run), 0) / runs.length).toFixed(2),
 					percentText(shareOf(runs, ({verdict}) => verdict === 'put back')),
+					percentText(shareOf(runs, ({verdict}) => verdict === 'lacks')),
 				],
 			];
 		}),
@@ -32,7 +33,18 @@ export function recordLines(all: readonly RecordedRun[]): string[] {
 	return [
 		'Blend by recording, verified by one more playing, against distances alone (0.3 dB)',
 		...table([
-			['kit, recorded', 'rooms', 'won', 'lost', 'FL lost', 'FR lost', 'FC lost', 'mean dB', 'put back'],
+			[
+				'kit, recorded',
+				'rooms',
+				'won',
+				'lost',
+				'FL lost',
+				'FR lost',
+				'FC lost',
+				'mean dB',
+				'put back',
+				'lacks',
+			],
 			...rows,
 		]),
 	];

@@ -3,14 +3,14 @@ import {type CrossoverTrial, crossoverTrials} from '../crossovers.ts';
 import type {KitKind} from '../gear.ts';
 import {type TrimError, trimErrors} from '../levels.ts';
 import {allProofs, type Standing} from '../proving.ts';
-import {type RecordedRun, recordedRuns} from '../recording.ts';
+import {changedWays, oneWays, type RecordedRun, recordedRuns} from '../recording.ts';
 import {roundIn} from '../round.ts';
 import {type NetRun, netRun} from '../surveying.ts';
 import {bareRoom, worldIn} from '../world.ts';
 import {type BlendRun, blendRun} from './blendShare.ts';
 import {type ProofRun, proofRun} from './proofShare.ts';
 
-/** What can be tried. `search` is the other way through the blend, `clean` the proof without slips. */
+/** What can be tried. `one` is the blend by one playing alone, `search` the other way through the blend, `clean` the proof without slips. */
 export const shareNames = [
 	'blend',
 	'search',
@@ -20,6 +20,7 @@ export const shareNames = [
 	'levels',
 	'crossovers',
 	'hear',
+	'one',
 ] as const;
 export type ShareName = (typeof shareNames)[number];
 
@@ -89,8 +90,8 @@ export function* tryRooms(options: TruthOptions, truth: Truth): Generator<number
 				}
 			}
 
-			if (isAsked('hear') && kit !== 'anechoic')
-				truth.hear.push(...recordedRuns(world, ['three fronts', 'two fronts']));
+			if (isAsked('hear') && kit !== 'anechoic') truth.hear.push(...recordedRuns(world, changedWays));
+			if (isAsked('one') && kit !== 'anechoic') truth.hear.push(...recordedRuns(world, oneWays));
 			if (isAsked('search')) truth.search.push(blendRun(roundIn(world, 'search')));
 			if (isAsked('crossovers') && isKnown && place < crossoverRooms)
 				truth.crossovers.push(...crossoverTrials(world, roundIn(world, 'none').session.boxes));

@@ -3,10 +3,11 @@ import {recordedBlend} from '../../../source/study/hearing/apart/recordedBlend.t
 import {separate} from '../../../source/study/hearing/apart/separate.ts';
 import type {HeardPlaying} from '../../../source/study/hearing/heardPlaying.ts';
 import {stateAgainst} from '../../../source/study/hearing/heardState.ts';
-import {type HeardResponse, responseFrequencies} from '../../../source/study/hearing/responses.ts';
+import {responseFrequencies} from '../../../source/study/hearing/responses.ts';
 import {shiftBetween, spotsOf} from '../../../source/study/hearing/spots.ts';
 import {hearSamples, onlyPlaying, phone, recorded} from './simulated/hear.ts';
-import {distanceOf, type Setup, simulated, speed} from './simulated/setup.ts';
+import type {Setup} from './simulated/setup.ts';
+import {errorDb, truth} from './simulated/truth.ts';
 
 // A phone at one spot: as it stands, first sub turned, second turned as well, both muted; and 12 cm further on. The receiver's
 // bass management plays, so that a channel's sweep holds main and subs.
@@ -30,36 +31,6 @@ beforeAll(() => {
 
 const frequencies = responseFrequencies();
 
-/** True response at the frequencies kept, by the definition of the transform, against the front left's first sound. */
-function truth(setup: Setup, channel: string, fromHertz: number, toHertz: number) {
-	const impulse = simulated(setup).responses.get(channel)!;
-	const zero = distanceOf('FL') / speed;
-	return [...frequencies.keys()]
-		.filter(index => frequencies[index]! >= fromHertz && frequencies[index]! <= toHertz)
-		.map(index => {
-			const step = 2 * Math.PI * frequencies[index]!;
-			let [real, imaginary] = [0, 0];
-			for (let n = 0; n < impulse.length; n += 1) {
-				const angle = step * (n / 48_000 - zero);
-				real += gain * impulse[n]! * Math.cos(angle);
-				imaginary -= gain * impulse[n]! * Math.sin(angle);
-			}
-
-			return {index, real, imaginary};
-		});
-}
-
-/** Error of a response against the truth, dB below the truth's own level. */
-function errorDb({real, imaginary}: HeardResponse, points: ReturnType<typeof truth>): number {
-	let [off, all] = [0, 0];
-	for (const point of points) {
-		off += (real[point.index]! - point.real) ** 2 + (imaginary[point.index]! - point.imaginary) ** 2;
-		all += point.real ** 2 + point.imaginary ** 2;
-	}
-
-	return 10 * Math.log10(off / all);
-}
-
 test('what was done to the subs is read from the sound', () => {
 	expect(stateAgainst(stands, firstTurned).kind).toBe('partly');
 	expect(stateAgainst(stands, bothTurned).kind).toBe('turned');
@@ -78,14 +49,16 @@ test('mains and both subs come apart within −40 dB of the truth, 40 to 160 Hz'
 	);
 	const silent = {FL: -300, FR: -300};
 	for (const channel of ['FL', 'FR'])
-		expect(errorDb(mains.get(channel)!, truth({...base, subs: []}, channel, 40, 160))).toBeLessThan(-40);
+		expect(errorDb(mains.get(channel)!, truth({...base, subs: []}, channel, 40, 160, gain))).toBeLessThan(
+			-40,
+		);
 	for (const sub of ['sub1', 'sub2'])
 		expect(
-			errorDb(groups.get(sub)![0]!.mean, truth({...base, subs: [sub], gainDb: silent}, 'FL', 40, 160)),
+			errorDb(groups.get(sub)![0]!.mean, truth({...base, subs: [sub], gainDb: silent}, 'FL', 40, 160, gain)),
 		).toBeLessThan(-40);
 	// A channel's whole sweep is not its main speaker: taken for it, the error is as large as the speaker itself.
 	const whole = stands.lines.find(({channel}) => channel === 'FL')!.response;
-	expect(errorDb(whole, truth({...base, subs: []}, 'FL', 40, 160))).toBeGreaterThan(-6);
+	expect(errorDb(whole, truth({...base, subs: []}, 'FL', 40, 160, gain))).toBeGreaterThan(-6);
 });
 
 test('the blend by complex sums is one that the simulated room confirms, front by front', () => {
@@ -120,7 +93,7 @@ test('the blend by complex sums is one that the simulated room confirms, front b
 		sign: {sub1: one!.isTurned ? -1 : 1, sub2: other!.isTurned ? -1 : 1},
 	};
 	const level = (setup: Setup, channel: string) => {
-		const points = truth(setup, channel, 40, 160);
+		const points = truth(setup, channel, 40, 160, gain);
 		return (
 			points.reduce((sum, {real, imaginary}) => sum + 10 * Math.log10(real ** 2 + imaginary ** 2), 0) /
 			points.length

@@ -1,7 +1,8 @@
+import type {BassManagement} from '../../../profile/ask/bassManagement.ts';
 import type {AnalogFilter} from '../../../science/acoustics/filters/analogFilter.ts';
 import {type BoxData, boxFilter} from '../../../science/acoustics/filters/box.ts';
 import {filterResponse} from '../../../science/acoustics/filters/response.ts';
-import {type BassManagement, mainsPath, type SubModel, subPath} from './model.ts';
+import {mainsPath, type SubModel, subPath} from './model.ts';
 
 export type CrossoverCurves = {
 	/** Shape (n), hertz, evenly spread on a logarithmic axis. */

@@ -1,11 +1,9 @@
-import {assumedSubLimitHertz, usualHighPass, usualLowPass} from '../../../profile/practice.ts';
+import type {BassManagement} from '../../../profile/ask/bassManagement.ts';
+import {assumedSubLimitHertz} from '../../../profile/practice.ts';
 import {type AnalogFilter, cascade, throughFilter} from '../../../science/acoustics/filters/analogFilter.ts';
 import {type BoxData, boxFilter} from '../../../science/acoustics/filters/box.ts';
 import {butterworth} from '../../../science/acoustics/filters/butterworth.ts';
-import {type FilterShape, shapedFilter} from '../../../science/acoustics/filters/shape.ts';
-
-/** The two filters of bass management. */
-export type BassManagement = {readonly highPass: FilterShape; readonly lowPass: FilterShape};
+import {shapedFilter} from '../../../science/acoustics/filters/shape.ts';
 
 export type SubModel = {
 	/** Low end of the sub. */
@@ -13,23 +11,6 @@ export type SubModel = {
 	/** Upper end of the sub: second-order low-pass, half power at its stated limit. */
 	readonly high: AnalogFilter;
 };
-
-const hasOrder = ({kind, order}: FilterShape) => kind === 'butterworth' || [2, 4, 6, 8].includes(order);
-
-/**
-Filters of bass management as the receiver states them, or the usual ones.
-A stated Linkwitz-Riley filter of odd order does not exist and counts as not stated.
-*/
-export function bassManagement(crossover?: {
-	readonly highPass?: FilterShape | undefined;
-	readonly lowPass?: FilterShape | undefined;
-}): BassManagement {
-	const {highPass = usualHighPass, lowPass = usualLowPass} = crossover ?? {};
-	return {
-		highPass: hasOrder(highPass) ? highPass : usualHighPass,
-		lowPass: hasOrder(lowPass) ? lowPass : usualLowPass,
-	};
-}
 
 /** What is taken for a sub's low end where its limit is not known. */
 export function subBox(sub: BoxData | undefined): BoxData {

@@ -1,3 +1,4 @@
+import type {BassManagement} from '../../../profile/ask/bassManagement.ts';
 import {
 	crossoverWeights,
 	drawPoints,
@@ -18,7 +19,7 @@ import {
 } from '../../../science/acoustics/filters/response.ts';
 import {shapedFilter} from '../../../science/acoustics/filters/shape.ts';
 import {excursionReliefDb, excursionWeights} from './excursion.ts';
-import {type BassManagement, type SubModel, subPath} from './model.ts';
+import {type SubModel, subPath} from './model.ts';
 import {gridAbout, type Pairing, type PairingJudge, pairingJudge, subSide} from './pairing.ts';
 
 /** One crossover frequency, judged for one speaker. */

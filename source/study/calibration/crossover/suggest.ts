@@ -1,3 +1,4 @@
+import {bassManagement} from '../../../profile/ask/bassManagement.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
 import {assumedLimitHertz, usualChoicesHertz} from '../../../profile/practice.ts';
@@ -6,7 +7,7 @@ import {type BoxData, halfPowerHz} from '../../../science/acoustics/filters/box.
 import {rankCommon} from './common.ts';
 import {judgeFullRange} from './fullRange.ts';
 import {lfeLowPass} from './lfe.ts';
-import {bassManagement, subModel} from './model.ts';
+import {subModel} from './model.ts';
 import {pairingJudge} from './pairing.ts';
 import {type CrossoverChoice, prepareChoices, rankCrossovers} from './rank.ts';
 import {choiceReasons, stepChanges} from './reasons.ts';

@@ -1,3 +1,4 @@
+import {bassManagement} from '../../../profile/ask/bassManagement.ts';
 import {type BoxState, channelState, gainWithMaster} from '../../../profile/ask/boxState.ts';
 import {type Line, lineOf} from '../../../profile/ask/lines.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
@@ -5,7 +6,6 @@ import {withoutBackground} from '../../../science/acoustics/background.ts';
 import {weightingOfSpectrum} from '../../../science/acoustics/band.ts';
 import {filterResponse} from '../../../science/acoustics/filters/response.ts';
 import {shapedFilter} from '../../../science/acoustics/filters/shape.ts';
-import {bassManagement} from '../crossover/model.ts';
 import {backgroundAt} from '../levels/backgroundAt.ts';
 import {isSub, type Taken} from './rounds.ts';
 

@@ -1,12 +1,8 @@
 import {expect, test} from 'vitest';
+import {bassManagement} from '../../../../source/profile/ask/bassManagement.ts';
 import {throughFilter} from '../../../../source/science/acoustics/filters/analogFilter.ts';
 import {filterLevelDb} from '../../../../source/science/acoustics/filters/response.ts';
-import {
-	bassManagement,
-	mainsPath,
-	subModel,
-	subPath,
-} from '../../../../source/study/calibration/crossover/model.ts';
+import {mainsPath, subModel, subPath} from '../../../../source/study/calibration/crossover/model.ts';
 
 test('bassManagement takes the usual filters for those not stated and those that do not exist', () => {
 	const usual = {highPass: {kind: 'butterworth', order: 2}, lowPass: {kind: 'linkwitz-riley', order: 4}};

@@ -32,6 +32,7 @@ export type Setup = {
 	readonly through?: Readonly<Record<string, ReadonlyArray<readonly [speaker: string, gain: number]>>>;
 	readonly subs?: readonly string[];
 	readonly lfeGainDb?: number;
+	readonly lfeLowPassHertz?: number;
 };
 
 /** Second-order Butterworth high-pass and fourth-order Linkwitz-Riley low-pass, as bass management usually has them. */
@@ -122,7 +123,11 @@ export function simulated(setup: Setup = {}): {round: PlayedRound; responses: Ma
 		if (channel.startsWith('LFE')) {
 			const raise = 10 ** ((setup.lfeGainDb ?? 10) / 20);
 			for (const sub of subs)
-				add(filtered(sub, hertz => multiply(multiply(lowPass(hertz, 120), subBox(hertz)), onlyReal(raise))));
+				add(
+					filtered(sub, hertz =>
+						multiply(multiply(lowPass(hertz, setup.lfeLowPassHertz ?? 120), subBox(hertz)), onlyReal(raise)),
+					),
+				);
 		} else {
 			for (const [speaker, gain] of setup.through?.[channel] ?? [[channel, 1] as const])
 				add(
