@@ -1,5 +1,5 @@
 import {gaussLobatto, type LobattoRule, lagrangeAt} from './gaussLobatto.ts';
-import {symmetricEigen} from './symmetricEigen.ts';
+import {lowestEigen} from './lowestEigen.ts';
 
 /**
 A piece of a plane domain with two parallel sides: u runs from `from` to `to`, v from `low` to a top that changes
@@ -17,8 +17,8 @@ export type Strip = {
 export type CrossSectionModes = {
 	/** Rising; the first is 0, of the constant. Unit: 1 / length². */
 	readonly eigenvalues: readonly number[];
-	/** Every eigenfunction at a point, scaled so that its square integrates to 1; undefined outside the domain. */
-	readonly at: (u: number, v: number) => Float64Array | undefined;
+	/** Every eigenfunction, or the first so many, at a point, scaled so that its square integrates to 1; undefined outside the domain. */
+	readonly at: (u: number, v: number, most?: number) => Float64Array | undefined;
 };
 
 type Element = Strip & {
@@ -74,7 +74,7 @@ Adds one strip's part to the stiffness and to the lumped mass.
 With x = ∂u/∂ξ constant, the map's other derivatives are ∂v/∂η = half the height and ∂v/∂ξ = the slope of the side at
 that height; gradients follow from the inverse of that triangular matrix.
 */
-function assemble(element: Element, stiffness: Float64Array[], mass: Float64Array): void {
+function assemble(element: Element, stiffness: Float64Array, mass: Float64Array): void {
 	const {alongU, alongV, nodes} = element;
 	const [nu, nv] = [alongU.nodes.length, alongV.nodes.length];
 	const halfWidth = (element.to - element.from) / 2;
@@ -111,9 +111,10 @@ function assemble(element: Element, stiffness: Float64Array[], mass: Float64Arra
 			}
 
 			for (const a of touched) {
-				const row = stiffness[nodes[a]!]!;
+				const row = nodes[a]! * mass.length;
 				for (const b of touched)
-					row[nodes[b]!]! += weight * (gradientU[a]! * gradientU[b]! + gradientV[a]! * gradientV[b]!);
+					stiffness[row + nodes[b]!]! +=
+						weight * (gradientU[a]! * gradientU[b]! + gradientV[a]! * gradientV[b]!);
 			}
 		}
 	}
@@ -121,14 +122,17 @@ function assemble(element: Element, stiffness: Float64Array[], mass: Float64Arra
 
 /**
 Eigenfunctions of −Δ on a plane domain with rigid sides, by spectral elements: Lagrange polynomials on
-Gauss-Lobatto nodes, whose quadrature makes the mass diagonal.
+Gauss-Lobatto nodes, whose quadrature makes the mass diagonal. A generator: it yields every few milliseconds.
 
 @param strips - Pieces that tile the domain, side to side.
 @param largest - Largest eigenvalue wanted, 1 / length².
 @throws {RangeError} If a strip has no width or no height.
 @see Canuto, Hussaini, Quarteroni and Zang, Spectral Methods: Fundamentals in Single Domains (2006), chapter 5.
 */
-export function crossSectionModes(strips: readonly Strip[], largest: number): CrossSectionModes {
+export function* crossSectionModes(
+	strips: readonly Strip[],
+	largest: number,
+): Generator<void, CrossSectionModes> {
 	for (const {from, to, low, topAtFrom, topAtTo} of strips) {
 		if (!(to > from && topAtFrom >= low && topAtTo >= low && Math.max(topAtFrom, topAtTo) > low))
 			throw new RangeError(
@@ -137,39 +141,55 @@ export function crossSectionModes(strips: readonly Strip[], largest: number): Cr
 	}
 
 	const {elements, count} = elementsOf(strips, largest);
-	const stiffness = Array.from({length: count}, () => new Float64Array(count));
+	const stiffness = new Float64Array(count * count);
 	const mass = new Float64Array(count);
-	for (const element of elements) assemble(element, stiffness, mass);
+	for (const element of elements) {
+		assemble(element, stiffness, mass);
+		yield;
+	}
+
 	const scale = mass.map(value => 1 / Math.sqrt(value));
-	const scaled = stiffness.map((row, a) => Array.from(row, (value, b) => value * scale[a]! * scale[b]!));
-	const {values, vectors} = symmetricEigen(scaled);
-	const wanted = values.filter(value => value <= largest).length;
-	const modes = vectors
-		.slice(0, wanted)
-		.map(vector => Float64Array.from(vector, (value, a) => value * scale[a]!));
+	for (let a = 0; a < count; a++)
+		for (let b = 0; b < count; b++) stiffness[a * count + b]! *= scale[a]! * scale[b]!;
+	const {values, vectors} = yield* lowestEigen(stiffness, count, largest);
+	const wanted = values.length;
+	// Node by node, so that the sums at a point run along memory.
+	const modes = new Float64Array(count * wanted);
+	for (const [n, vector] of vectors.entries())
+		for (let a = 0; a < count; a++) modes[a * wanted + n] = vector[a]! * scale[a]!;
+	return {
+		eigenvalues: values.map((value, n) => (n === 0 ? 0 : value)),
+		at: (u, v, most = wanted) => shapesAt(elements, {modes, wanted}, Math.min(most, wanted), u, v),
+	};
+}
 
-	const at = (u: number, v: number): Float64Array | undefined => {
-		for (const element of elements) {
-			const share = (u - element.from) / (element.to - element.from);
-			if (share < -1e-9 || share > 1 + 1e-9) continue;
-			const height = topOf(element, share) - element.low;
-			const rise = height > 0 ? (v - element.low) / height : 0;
-			if (rise < -1e-9 || rise > 1 + 1e-9) continue;
-			const shapesU = lagrangeAt(element.alongU, 2 * share - 1);
-			const shapesV = lagrangeAt(element.alongV, 2 * rise - 1);
-			const found = new Float64Array(wanted);
-			for (let i = 0; i < shapesU.length; i++) {
-				for (let j = 0; j < shapesV.length; j++) {
-					const shape = shapesU[i]! * shapesV[j]!;
-					const node = element.nodes[i * shapesV.length + j]!;
-					for (let n = 0; n < wanted; n++) found[n]! += shape * modes[n]![node]!;
-				}
+/** The first so many eigenfunctions at a point; undefined outside. */
+function shapesAt(
+	elements: readonly Element[],
+	{modes, wanted}: {readonly modes: Float64Array; readonly wanted: number},
+	most: number,
+	u: number,
+	v: number,
+): Float64Array | undefined {
+	for (const element of elements) {
+		const share = (u - element.from) / (element.to - element.from);
+		if (share < -1e-9 || share > 1 + 1e-9) continue;
+		const height = topOf(element, share) - element.low;
+		const rise = height > 0 ? (v - element.low) / height : 0;
+		if (rise < -1e-9 || rise > 1 + 1e-9) continue;
+		const shapesU = lagrangeAt(element.alongU, 2 * share - 1);
+		const shapesV = lagrangeAt(element.alongV, 2 * rise - 1);
+		const found = new Float64Array(most);
+		for (let i = 0; i < shapesU.length; i++) {
+			for (let j = 0; j < shapesV.length; j++) {
+				const shape = shapesU[i]! * shapesV[j]!;
+				const row = element.nodes[i * shapesV.length + j]! * wanted;
+				for (let n = 0; n < most; n++) found[n]! += shape * modes[row + n]!;
 			}
-
-			return found;
 		}
 
-		return undefined;
-	};
-	return {eigenvalues: values.slice(0, wanted).map((value, n) => (n === 0 ? 0 : value)), at};
+		return found;
+	}
+
+	return undefined;
 }

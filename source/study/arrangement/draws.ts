@@ -1,10 +1,12 @@
+import {finished} from '../../science/numeric/finished.ts';
 import {normalRandom} from '../../science/numeric/normalRandom.ts';
 import {seededRandom} from '../../science/signal/seededRandom.ts';
-import {type ModalWeights, type ModeChange, modalWeights} from '../room/modalResponse.ts';
-import {type RoomMode, type RoomModes, roomModes} from '../room/modes.ts';
+import type {ModeChange} from '../room/modalResponse.ts';
+import {type RoomMode, type RoomModes, roomModesInSteps} from '../room/modes.ts';
 import type {RoomInputs} from '../room/roomStudy.ts';
-import {isInside} from '../room/shape.ts';
+import {insideOf} from '../room/shape.ts';
 import type {Vector} from '../survey/vectors.ts';
+import {type BassWeights, bassWeights} from './bassWeights.ts';
 
 /**
 How wrong the model may be, and by how much each draw is: sizes as a tape and walls that give leave them, places as feet
@@ -31,7 +33,7 @@ const summedToHertz = {box: 300, ceiling: 300, corner: 200} as const;
 
 /** One room that the real one might be. */
 export type RoomDraw = {
-	readonly weights: ModalWeights;
+	readonly weights: BassWeights;
 	/** Shapes of the modes at a place of the model; `thing` numbers it, so that its error is its own. */
 	readonly at: (point: Vector, thing: number) => Float64Array;
 };
@@ -52,15 +54,17 @@ function sizeFactor({order, kind}: RoomMode, factors: Vector, isBox: boolean, si
 	return Math.hypot(...changed) / Math.hypot(...waves);
 }
 
-/** The modes that all draws vary. */
-export function drawnModes({shape, speedOfSound}: Pick<RoomInputs, 'shape' | 'speedOfSound'>): RoomModes {
-	return roomModes(shape, summedToHertz[shape.kind], speedOfSound);
-}
+/** The modes that all draws vary. A generator: it yields every few milliseconds. */
+export const drawnModes = ({
+	shape,
+	speedOfSound,
+}: Pick<RoomInputs, 'shape' | 'speedOfSound'>): Generator<void, RoomModes> =>
+	roomModesInSteps(shape, summedToHertz[shape.kind], speedOfSound);
 
 /** The modes up to a frequency alone, for a first look. */
 export function modesUpTo({modes, at, ...rest}: RoomModes, topHertz: number): RoomModes {
 	const count = modes.filter(({frequencyHertz}) => frequencyHertz <= topHertz).length;
-	return {...rest, modes: modes.slice(0, count), at: point => at(point)?.subarray(0, count)};
+	return {...rest, modes: modes.slice(0, count), at: point => at(point, count)};
 }
 
 /**
@@ -78,25 +82,33 @@ function wallDamping(modes: readonly RoomMode[], isBox: boolean, sizes: Vector):
 	return shares.map(share => share / mean);
 }
 
+/** The sizes of a room along its axes; a ceiling that changes counts as a metre, since only factors matter there. */
+const sizesOf = (shape: RoomInputs['shape']): Vector => [
+	shape.widthMetres,
+	shape.lengthMetres,
+	shape.kind === 'box' ? shape.heightMetres : 1,
+];
+
 /**
 The rooms that the real one might be, the same for every arrangement that is judged, so that two of them differ by
-themselves alone.
+themselves alone. A generator: it yields after each.
 
 @param frequenciesHertz - Where responses are wanted.
+@param modes - The modes of the room.
 @param count - How many; fewer for a first look.
-@param modes - The modes of the room, where they are at hand.
 */
-export function roomDraws(
+export function* roomDrawsInSteps(
 	{shape, decay, speedOfSound}: Pick<RoomInputs, 'shape' | 'decay' | 'speedOfSound'>,
 	frequenciesHertz: readonly number[],
+	modes: RoomModes,
 	count: number = drawCount,
-	modes: RoomModes = drawnModes({shape, speedOfSound}),
-): RoomDraw[] {
+): Generator<void, RoomDraw[]> {
 	const isBox = shape.kind === 'box';
-	const height = isBox ? shape.heightMetres : 1;
-	const sizes: Vector = [shape.widthMetres, shape.lengthMetres, height];
+	const sizes = sizesOf(shape);
+	const isInside = insideOf(shape);
 	const walls = wallDamping(modes.modes, isBox, sizes);
-	return Array.from({length: count}, (_, draw) => {
+	const found: RoomDraw[] = [];
+	for (let draw = 0; draw < count; draw++) {
 		const uniform = stream(draw, 0);
 		const normal = normalRandom(uniform);
 		const factors = [0, 1, 2].map(() => 1 + drawSpreads.sizeShare * normal()) as unknown as Vector;
@@ -112,25 +124,39 @@ export function roomDraws(
 				damping: walls[n]! * Math.exp(drawSpreads.dampingLog * normal()),
 			}),
 		);
-		return {
-			weights: modalWeights(modes, frequenciesHertz, seconds, speedOfSound, n => changes[n]!),
-			at: (point, thing) => shapesNear(modes, shape, point, factors, normalRandom(stream(draw, thing + 1))),
-		};
-	});
+		found.push({
+			weights: bassWeights(modes, frequenciesHertz, seconds, speedOfSound, n => changes[n]!),
+			at: (point, thing) =>
+				shapesNear(modes, isInside, point, factors, normalRandom(stream(draw, thing + 1))),
+		});
+		yield;
+	}
+
+	return found;
+}
+
+/** All draws at once, with the modes of the room. */
+export function roomDraws(
+	room: Pick<RoomInputs, 'shape' | 'decay' | 'speedOfSound'>,
+	frequenciesHertz: readonly number[],
+	count: number = drawCount,
+): RoomDraw[] {
+	return finished(roomDrawsInSteps(room, frequenciesHertz, finished(drawnModes(room)), count));
 }
 
 /** Shapes at a place that is a little off; where that falls outside, at the place itself. */
 function shapesNear(
 	modes: RoomModes,
-	shape: RoomInputs['shape'],
+	isInside: (point: Vector) => boolean,
 	point: Vector,
 	factors: Vector,
 	normal: () => number,
 ): Float64Array {
-	const near = point.map(
-		(value, axis) => (value + drawSpreads.placeMetres * normal()) / factors[axis]!,
-	) as unknown as Vector;
-	return modes.at(isInside(shape, near) ? near : point)!;
+	const [x, y, z] = point;
+	const off = (value: number, axis: 0 | 1 | 2) =>
+		(value + drawSpreads.placeMetres * normal()) / factors[axis];
+	const near: Vector = [off(x, 0), off(y, 1), off(z, 2)];
+	return modes.at(isInside(near) ? near : point)!;
 }
 
 /** The draw with the shapes at places kept that were asked for already: rows and places come again and again in a search. */

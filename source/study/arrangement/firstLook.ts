@@ -1,15 +1,14 @@
 import {octaveFractionGrid} from '../room/frequencies.ts';
 import type {RoomModes} from '../room/modes.ts';
-import type {Placed} from '../room/roomStudy.ts';
-import {keepingShapes, modesUpTo, roomDraws} from './draws.ts';
-import {addSource, type BassField, emptySums, fieldOf, type Numbered, quickBass, shapesAt} from './field.ts';
+import {choices} from './choices.ts';
+import {keepingShapes, modesUpTo, roomDrawsInSteps} from './draws.ts';
+import {addSource, type BassField, earsIn, emptySums, fieldAt, type Numbered} from './field.ts';
+import {quickBass, spreadBelow} from './quickBass.ts';
+import {earsAt, type Playing, rowFields} from './rowFields.ts';
 import type {SearchSpace} from './searchSpace.ts';
-import {seatsMoved} from './seatsMoved.ts';
 
 /** One arrangement as the first look sees it: which source each sub is, which row the seats, and how uneven it is. */
-export type Sketch = {
-	readonly picked: readonly number[];
-	readonly row: number;
+export type Sketch = Playing & {
 	readonly lifted: number;
 	readonly quickDb: number;
 };
@@ -19,36 +18,32 @@ const look = {draws: 4, perOctave: 6, summedToHertz: 200} as const;
 /** Rows looked at first, where there are many: one in so many; those between only for what did well. */
 const rowStride = 3;
 /** How many sketches of each number of lifted things are looked at in the rows between. */
-const refined = 16;
+const refined = 10;
+/**
+A choice whose mean over the draws so far is beyond the limit by this factor is given up: draws agree on what is bad. The
+last is 1, so that what is kept is right.
+*/
+const patience = [1.5, 1.25, 1.1, 1] as const;
 /** Work between two answers, in sums of one arrangement: some milliseconds. */
 const chunk = 400;
 
-/** Ears of a row, moved towards the back. */
-export const earsAt = (seats: readonly Placed[], shiftMetres: number): Numbered[] =>
-	seatsMoved(seats, shiftMetres).map((at, i) => ({at, number: 10_000 + i}));
-
-/**
-Every set of places for the subs: each either stays where it is or goes to a place, none to the same one. Above two subs
-that move the number grows too large: then pairs of them move, the others stay.
-*/
-function choices({subs, places}: SearchSpace): number[][] {
-	const stay = subs.map((_, i) => i);
-	const found = [stay];
-	const free = subs.flatMap(({isFixed}, i) => (isFixed ? [] : [i]));
-	for (const i of free)
-		for (let p = 0; p < places.length; p++)
-			found.push(stay.map((one, s) => (s === i ? subs.length + p : one)));
-	for (const [a, i] of free.entries()) {
-		for (const j of free.slice(a + 1)) {
-			for (let p = 0; p < places.length; p++) {
-				// Subs that are alike may be exchanged: which of them goes where is decided by the way it is carried.
-				for (let q = p + 1; q < places.length; q++)
-					found.push(stay.map((one, s) => (s === i ? subs.length + p : s === j ? subs.length + q : one)));
-			}
-		}
-	}
-
-	return found;
+/** The evenest sketches of each number of lifted things, in order. */
+function shortList(most: number) {
+	const lists = new Map<number, Sketch[]>();
+	return {
+		lists,
+		/** What a further sketch must stay below to come in. */
+		limit(lifted: number): number {
+			const list = lists.get(lifted);
+			return list && list.length >= most ? list.at(-1)!.quickDb : Number.POSITIVE_INFINITY;
+		},
+		keep(sketch: Sketch): void {
+			const list = lists.get(sketch.lifted) ?? [];
+			lists.set(sketch.lifted, list);
+			list.splice(list.findLastIndex(one => one.quickDb <= sketch.quickDb) + 1, 0, sketch);
+			list.length = Math.min(list.length, most);
+		},
+	};
 }
 
 /**
@@ -73,84 +68,97 @@ export function* firstLook(
 	},
 ): Generator<{readonly done: number; readonly of: number}, ReadonlyMap<number, readonly Sketch[]>> {
 	const {room, seats} = space;
-	const frequenciesHertz = octaveFractionGrid(20, 120, look.perOctave);
-	const draws = roomDraws(room, frequenciesHertz, look.draws, modesUpTo(modes, look.summedToHertz)).map(
-		draw => keepingShapes(draw, sources.length + seats.length * rows.length),
-	);
-	const shapes: Float64Array[][] = [];
-	const all = choices(space);
+	const all = choices(space).map(picked => ({
+		picked,
+		moved: picked.filter((source, i) => source !== i).length,
+	}));
 	const still = rows.indexOf(0);
 	const stride = rows.length > 2 * rowStride ? rowStride : 1;
 	const coarse = rows.flatMap((_, i) => ((i - still) % stride === 0 ? [i] : []));
 	const of = all.length * coarse.length;
-	for (const draw of draws) {
-		shapes.push(shapesAt(draw, sources));
-		yield {done: 0, of};
-	}
-
-	const best = new Map<number, Sketch[]>();
-	const keep = (sketch: Sketch) => {
-		const list = best.get(sketch.lifted) ?? [];
-		best.set(sketch.lifted, list);
-		if (list.length >= refined && sketch.quickDb >= list.at(-1)!.quickDb) return;
-		list.splice(list.findLastIndex(one => one.quickDb <= sketch.quickDb) + 1, 0, sketch);
-		list.length = Math.min(list.length, refined);
-	};
 	let done = 0;
+	const frequenciesHertz = octaveFractionGrid(20, 120, look.perOctave);
+	const drawing = roomDrawsInSteps(room, frequenciesHertz, modesUpTo(modes, look.summedToHertz), look.draws);
+	let drawn = drawing.next();
+	for (; !drawn.done; drawn = drawing.next()) yield {done, of};
+	const draws = drawn.value.map(draw => keepingShapes(draw, sources.length + seats.length * rows.length));
+
+	const best = shortList(refined);
 	for (const row of coarse) {
-		const ears = earsAt(seats, rows[row]!);
 		const fields: BassField[] = [];
-		for (const [d, draw] of draws.entries()) {
-			fields.push(fieldOf(draw, sources, ears, ears[0]!.at, room.speedOfSound, shapes[d]));
+		for (const draw of draws) {
+			fields.push(fieldAt(draw, sources, earsIn(draw, earsAt(seats, rows[row]!), room.speedOfSound)));
 			yield {done, of};
 		}
 
-		const spread = spreadIn(fields);
-		for (const picked of all) {
-			const moved = picked.filter((source, i) => source !== i).length;
-			keep({picked, row, lifted: moved + Number(row !== still), quickDb: spread(picked)});
+		const spreadOf = spreadIn(fields);
+		for (const {picked, moved} of all) {
+			const lifted = moved + Number(row !== still);
+			const quickDb = spreadOf(picked, best.limit(lifted));
+			if (quickDb !== undefined) best.keep({picked, row, lifted, quickDb});
 			done++;
 			if (done % chunk === 0) yield {done, of};
 		}
 	}
 
-	for (const sketch of [...best.values()].flat()) {
+	const between: Sketch[] = [];
+	for (const sketch of [...best.lists.values()].flat()) {
 		if (sketch.row === still) continue;
-		const playing = sketch.picked.map(source => sources[source]!);
-		for (let row = sketch.row - stride + 1; row < sketch.row + stride; row++) {
-			if (row === sketch.row || row === still || rows[row] === undefined) continue;
-			const ears = earsAt(seats, rows[row]!);
-			const fields = draws.map((draw, d) =>
-				fieldOf(
-					draw,
-					playing,
-					ears,
-					ears[0]!.at,
-					room.speedOfSound,
-					sketch.picked.map(source => shapes[d]![source]!),
-				),
-			);
-			keep({...sketch, row, quickDb: spreadIn(fields)(playing.map((_, i) => i))});
-		}
-
-		yield {done, of};
+		for (let row = sketch.row - stride + 1; row < sketch.row + stride; row++)
+			if (row !== sketch.row && row !== still && rows[row] !== undefined) between.push({...sketch, row});
 	}
 
-	return new Map([...best].map(([lifted, list]) => [lifted, list.slice(0, most)]));
+	const {speedOfSound} = room;
+	const refining = rowFields({draws, sources, seats, rows, speedOfSound}, between);
+	let refinedFields = refining.next();
+	for (; !refinedFields.done; refinedFields = refining.next()) yield {done, of};
+	for (const sketch of between) {
+		const own = sketch.picked.map((_, i) => i);
+		const quickDb = spreadIn(refinedFields.value(sketch))(own, best.limit(sketch.lifted));
+		if (quickDb !== undefined) best.keep({...sketch, quickDb});
+	}
+
+	yield {done, of};
+	return new Map([...best.lists].map(([lifted, list]) => [lifted, list.slice(0, most)]));
 }
 
-/** The mean spread over some fields of a choice of sources. */
-function spreadIn(fields: readonly BassField[]): (picked: readonly number[]) => number {
-	const sums = emptySums(fields[0]!);
-	return picked => {
-		let spreadDb = 0;
-		for (const field of fields) {
-			sums.real.fill(0);
-			sums.imaginary.fill(0);
-			for (const source of picked) addSource(sums, field, source);
-			spreadDb += quickBass(sums, field.receivers).spreadDb / fields.length;
+/**
+The mean spread over some fields of a choice of sources; undefined once it is not to stay below a limit. Choices that differ in their last source alone come one after the other: the sum of those before
+is kept.
+*/
+function spreadIn(
+	fields: readonly BassField[],
+): (picked: readonly number[], limitDb: number) => number | undefined {
+	const {receivers} = fields[0]!;
+	const before = fields.map(emptySums);
+	let first: readonly number[] | undefined;
+	return (picked, limitDb) => {
+		const last = receivers > 1 ? picked.length - 1 : picked.length;
+		if (!first || isOther(first, picked, last)) {
+			first = picked;
+			for (let d = 0; d < fields.length; d++) {
+				before[d]!.real.fill(0);
+				before[d]!.imaginary.fill(0);
+				for (let i = 0; i < last; i++) addSource(before[d]!, fields[d]!, picked[i]!);
+			}
 		}
 
-		return spreadDb;
+		let sumDb = 0;
+		for (let d = 0; d < fields.length; d++) {
+			const leftDb = limitDb * (d + 1) * (patience[d] ?? 1) - sumDb;
+			const found =
+				receivers > 1
+					? spreadBelow(before[d]!, fields[d]!, picked[last]!, leftDb)
+					: quickBass(before[d]!, receivers).spreadDb;
+			if (found === undefined || found >= leftDb) return undefined;
+			sumDb += found;
+		}
+
+		return sumDb / fields.length;
 	};
+}
+
+function isOther(one: readonly number[], other: readonly number[], count: number): boolean {
+	for (let i = 0; i < count; i++) if (one[i] !== other[i]) return true;
+	return false;
 }

@@ -1,6 +1,7 @@
 import {type BassFigures, bassFigures} from '../room/bass.ts';
 import {badCase} from './draws.ts';
-import {type BassField, type SubSetting, togetherDb} from './field.ts';
+import {type BassField, togetherDb} from './field.ts';
+import {type SubSetting, turnOf} from './subSetting.ts';
 
 /** An arrangement's bass in all draws: each figure by draw. */
 export type JudgedBass = {
@@ -19,22 +20,30 @@ export function rankedDb({spreadDb, flatnessDb}: BassFigures, seats: number): nu
 	return seats > 1 ? spreadDb : flatnessDb;
 }
 
-/** Judges subs at some sources with settings, in every draw, at some receivers, the reference seat first. */
-export function judgeBass(
+/** Levels of all sources of the fields together, with settings: by draw, receiver and frequency, dB. */
+export function levelsInDraws(
 	fields: readonly BassField[],
-	picked: readonly number[],
 	settings: readonly SubSetting[],
-	receivers: readonly number[],
+): ReadonlyArray<ReadonlyArray<readonly number[]>> {
+	const turns = settings.map(setting => turnOf(fields[0]!.frequenciesHertz, setting));
+	return fields.map(field => togetherDb(field, turns));
+}
+
+/** Judges all sources of the fields with their settings, in every draw, at all receivers, the reference seat first. */
+export const judgeBass = (fields: readonly BassField[], settings: readonly SubSetting[]): JudgedBass =>
+	judgeLevels(fields[0]!.frequenciesHertz, levelsInDraws(fields, settings));
+
+/** The same from the levels in every draw. */
+export function judgeLevels(
+	frequenciesHertz: readonly number[],
+	levels: ReturnType<typeof levelsInDraws>,
 ): JudgedBass {
-	const draws = fields.map(field =>
-		bassFigures(field.frequenciesHertz, togetherDb(field, picked, settings, receivers)),
-	);
-	const ranked = draws.map(figures => rankedDb(figures, receivers.length));
+	const seats = levels[0]!.length;
+	const draws = levels.map(seatLevels => bassFigures(frequenciesHertz, seatLevels));
+	const ranked = draws.map(figures => rankedDb(figures, seats));
 	return {
 		draws,
-		middle: draws.toSorted((a, b) => rankedDb(a, receivers.length) - rankedDb(b, receivers.length))[
-			Math.floor(draws.length / 2)
-		]!,
+		middle: draws.toSorted((a, b) => rankedDb(a, seats) - rankedDb(b, seats))[Math.floor(draws.length / 2)]!,
 		meanDb: ranked.reduce((sum, value) => sum + value, 0) / ranked.length,
 		badDb: ranked.toSorted((a, b) => a - b)[Math.min(badCase, ranked.length - 1)]!,
 	};

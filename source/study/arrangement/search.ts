@@ -1,12 +1,13 @@
 import {bassFrequenciesHertz} from '../room/bass.ts';
 import {isInside} from '../room/shape.ts';
 import type {Vector} from '../survey/vectors.ts';
-import {drawCount, drawnModes, keepingShapes, type RoomDraw, roomDraws} from './draws.ts';
-import type {BassField, Numbered, SubSetting} from './field.ts';
-import {fieldOf} from './field.ts';
-import {earsAt, firstLook, type Sketch} from './firstLook.ts';
+import {drawnModes, keepingShapes, roomDrawsInSteps} from './draws.ts';
+import type {BassField, Numbered} from './field.ts';
+import {firstLook, type Sketch} from './firstLook.ts';
 import type {JudgedBass} from './judged.ts';
+import {rowFields} from './rowFields.ts';
 import type {SearchSpace} from './searchSpace.ts';
+import type {SubSetting} from './subSetting.ts';
 import {bestSubSettings, plainSpreadDb} from './subSettings.ts';
 
 /** One arrangement that was judged. */
@@ -29,9 +30,12 @@ export type SearchStep = {
 };
 
 /** How many sketches of each number of lifted things are judged in all draws. */
-const judgedInFull = 8;
+const judgedInFull = 6;
 /** How many of these are given the best settings of their subs before one is chosen. */
 const givenSettings = 3;
+
+/** Shapes that a draw keeps: every place, and the ears of every row. */
+const mostShapes = 1000;
 
 /** Everything that can be a source, numbered: the subs as they stand, then the places. */
 function sourcesIn({subs, places}: SearchSpace): Numbered[] {
@@ -42,7 +46,7 @@ function sourcesIn({subs, places}: SearchSpace): Numbered[] {
 Searches the places of subs and seats. A first look sums every choice in a few draws; the best of each number of lifted
 things are then judged in all draws with their best settings.
 
-A generator: it yields how far it is and the best so far; who stops asking stops it.
+A generator: it yields how far it is and the best so far, every few milliseconds; who stops asking stops it.
 
 @returns For each number of lifted things, from nothing up, the best arrangement found, in that order.
 */
@@ -52,18 +56,26 @@ export function* searchArrangements(space: SearchSpace): Generator<SearchStep, r
 	const rows = rowShiftsMetres.filter(shift =>
 		seats.every(({at: [x, y, z]}) => isInside(room.shape, [x, y + shift, z])),
 	);
-	const modes = drawnModes(room);
-	const look = firstLook(space, {modes, sources, rows, most: judgedInFull});
-	let looked = look.next();
-	let [done, of] = [0, 1];
-	for (; !looked.done; looked = look.next()) {
-		({done, of} = looked.value);
-		yield {done, of, best: []};
-	}
-
-	const sketches = looked.value;
-	const draws = roomDraws(room, bassFrequenciesHertz, drawCount, modes);
-	const fieldsOf = fieldsIn(space, draws, sources, rows);
+	let step: SearchStep = {done: 0, of: 1, best: []};
+	const modes = yield* telling(drawnModes(room), () => step);
+	const sketches = yield* telling(firstLook(space, {modes, sources, rows, most: judgedInFull}), looked => {
+		step = {...looked, best: []};
+		return step;
+	});
+	const draws = yield* telling(roomDrawsInSteps(room, bassFrequenciesHertz, modes), () => step);
+	const fieldsOf = yield* telling(
+		rowFields(
+			{
+				draws: draws.map(draw => keepingShapes(draw, mostShapes)),
+				sources,
+				seats,
+				rows,
+				speedOfSound: room.speedOfSound,
+			},
+			[...sketches.values()].flat(),
+		),
+		() => step,
+	);
 	const found: FoundArrangement[] = [];
 	const most = Math.min(3, subs.filter(({isFixed}) => !isFixed).length + 1);
 	for (let lifted = 0; lifted <= most; lifted++) {
@@ -75,7 +87,7 @@ export function* searchArrangements(space: SearchSpace): Generator<SearchStep, r
 		for (const sketch of sketches.get(lifted) ?? []) {
 			const fields = fieldsOf(sketch);
 			plain.push({sketch, fields, meanDb: plainSpreadDb(fields)});
-			yield {done, of, best: found};
+			yield step;
 		}
 
 		let winner: FoundArrangement | undefined;
@@ -84,57 +96,27 @@ export function* searchArrangements(space: SearchSpace): Generator<SearchStep, r
 				subs: sketch.picked.map(source => sources[source]!.at),
 				rowShiftMetres: rows[sketch.row]!,
 				lifted,
-				...bestSubSettings(fields, space.steps),
+				...(yield* telling(bestSubSettings(fields, space.steps), () => step)),
 			};
 			if (!winner || one.judged.meanDb < winner.judged.meanDb) winner = one;
-			yield {done, of, best: [...found, winner]};
+			step = {...step, best: [...found, winner]};
 		}
 
 		if (winner) found.push(winner);
+		yield step;
 	}
 
 	return found;
 }
 
-/** Shapes that a draw keeps during a search: every place, and the ears of every row. */
-const mostShapes = 1000;
-
-/** Fields of sketches in all draws; what one source is at one row is computed once. */
-function fieldsIn(
-	{room, seats}: Pick<SearchSpace, 'room' | 'seats'>,
-	draws: readonly RoomDraw[],
-	sources: readonly Numbered[],
-	rows: readonly number[],
-): (sketch: Pick<Sketch, 'picked' | 'row'>) => BassField[] {
-	const keeping = draws.map(draw => keepingShapes(draw, mostShapes));
-	const known = new Map<string, BassField[]>();
-	const fieldsOfOne = (source: number, row: number): BassField[] => {
-		const key = `${source} ${row}`;
-		const found = known.get(key);
-		if (found) return found;
-		const ears = earsAt(seats, rows[row]!);
-		const fields = keeping.map(draw =>
-			fieldOf(draw, [sources[source]!], ears, ears[0]!.at, room.speedOfSound),
-		);
-		known.set(key, fields);
-		return fields;
-	};
-	return ({picked, row}) => {
-		const parts = picked.map(source => fieldsOfOne(source, row));
-		return draws.map((_, d) => joined(parts.map(part => part[d]!)));
-	};
-}
-
-/** Fields of single sources at the same receivers as one. */
-function joined(parts: readonly BassField[]): BassField {
-	const [first] = parts;
-	const size = first!.real.length;
-	const real = new Float64Array(size * parts.length);
-	const imaginary = new Float64Array(size * parts.length);
-	for (const [i, part] of parts.entries()) {
-		real.set(part.real, i * size);
-		imaginary.set(part.imaginary, i * size);
+/** Runs work that tells something else, or nothing; between its steps `told` is yielded. */
+function* telling<Step, Result>(
+	work: Generator<Step, Result>,
+	told: (step: Step) => SearchStep,
+): Generator<SearchStep, Result> {
+	for (;;) {
+		const next = work.next();
+		if (next.done) return next.value;
+		yield told(next.value);
 	}
-
-	return {...first!, sources: parts.length, real, imaginary};
 }

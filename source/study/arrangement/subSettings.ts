@@ -1,14 +1,7 @@
-import {
-	addSource,
-	type BassField,
-	emptySums,
-	plainSetting,
-	quickBass,
-	type SubSetting,
-	type Turn,
-	turnOf,
-} from './field.ts';
+import {addSource, type BassField, emptySums, type Sums} from './field.ts';
 import {type JudgedBass, judgeBass} from './judged.ts';
+import {type QuickBass, quickBass, spreadBelow} from './quickBass.ts';
+import {plainSetting, type SubSetting, type Turn, turnOf} from './subSetting.ts';
 
 /** What the box before the subs can take. */
 export type SettingSteps = {
@@ -28,106 +21,134 @@ const mostLostDb = 2;
 /** Draws in which settings are tried; what is found is judged in all. */
 const triedDraws = 8;
 
-const everySource = ({sources}: BassField) => Array.from({length: sources}, (_, i) => i);
-const everyReceiver = ({receivers}: BassField) => Array.from({length: receivers}, (_, i) => i);
-
 /** Mean over the draws of what arrangements are ranked by, dB, all sources of the fields as they are. */
 export function plainSpreadDb(fields: readonly BassField[]): number {
-	return spreadWith(fields, []).spreadDb;
-}
-
-/** The same with what settings do to each source, and the mean level. */
-function spreadWith(
-	fields: readonly BassField[],
-	turns: readonly Turn[],
-): {spreadDb: number; outputDb: number} {
 	const sums = emptySums(fields[0]!);
 	let spreadDb = 0;
-	let outputDb = 0;
 	for (const field of fields) {
-		sums.real.fill(0);
-		sums.imaginary.fill(0);
-		for (let source = 0; source < field.sources; source++) addSource(sums, field, source, turns[source]);
-		const found = quickBass(sums, field.receivers);
-		spreadDb += found.spreadDb / fields.length;
-		outputDb += found.outputDb / fields.length;
+		fillSums(sums, field, []);
+		spreadDb += quickBass(sums, field.receivers).spreadDb / fields.length;
 	}
 
-	return {spreadDb, outputDb};
+	return spreadDb;
+}
+
+/** Sums of all sources but one. */
+function fillSums(
+	sums: Sums,
+	field: BassField,
+	turns: ReadonlyArray<Turn | undefined>,
+	leftOut?: number,
+): void {
+	sums.real.fill(0);
+	sums.imaginary.fill(0);
+	for (let source = 0; source < field.sources; source++)
+		if (source !== leftOut) addSource(sums, field, source, turns[source]);
 }
 
 /**
 Delay, gain and polarity of each sub that make the bass of the seats alike, one sub after the other until nothing
 changes: the sub settings of an arrangement in the box's own steps. The first sub stays as it is: only differences count.
+A generator: it yields every few milliseconds.
 
 @param fields - One a draw; their sources are the subs, their receivers the seats.
 @returns The settings, and the bass judged with them. Never worse than the plain settings over the draws.
 */
-export function bestSubSettings(
+export function* bestSubSettings(
 	fields: readonly BassField[],
 	steps: SettingSteps | undefined,
-): {readonly settings: readonly SubSetting[]; readonly judged: JudgedBass} {
-	const subs = everySource(fields[0]!);
-	const judged = (settings: readonly SubSetting[]) =>
-		judgeBass(fields, subs, settings, everyReceiver(fields[0]!));
-	const plain = subs.map(() => plainSetting);
-	const asTheyAre = {settings: plain, judged: judged(plain)};
-	if (!steps || subs.length < 2) return asTheyAre;
-	const settings = searchedSettings(fields.slice(0, triedDraws), plain, steps);
-	const found = {settings, judged: judged(settings)};
+): Generator<void, {readonly settings: readonly SubSetting[]; readonly judged: JudgedBass}> {
+	const plain = Array.from({length: fields[0]!.sources}, () => plainSetting);
+	const asTheyAre = {settings: plain, judged: judgeBass(fields, plain)};
+	if (!steps || plain.length < 2) return asTheyAre;
+	const settings = yield* searchedSettings(fields.slice(0, triedDraws), plain, steps);
+	yield;
+	const found = {settings, judged: judgeBass(fields, settings)};
 	return found.judged.meanDb < asTheyAre.judged.meanDb ? found : asTheyAre;
 }
 
-function searchedSettings(
+/**
+Tries settings of one source while the others play as they do: the spread and the mean level with it; undefined where the
+spread would not stay below a limit.
+*/
+function trying(
+	fields: readonly BassField[],
+	turns: ReadonlyArray<Turn | undefined>,
+	index: number,
+): (turn: Turn | undefined, limitDb: number) => QuickBass | undefined {
+	const others = fields.map(field => {
+		const sums = emptySums(field);
+		fillSums(sums, field, turns, index);
+		return sums;
+	});
+	const alone = {...fields[0]!, sources: 1, ...emptySums(fields[0]!)};
+	const sums = emptySums(fields[0]!);
+	return (turn, limitDb) => {
+		let left = limitDb * fields.length;
+		for (let d = 0; d < fields.length && alone.receivers > 1; d++) {
+			alone.real.fill(0);
+			alone.imaginary.fill(0);
+			addSource(alone, fields[d]!, index, turn);
+			left -= spreadBelow(others[d]!, alone, 0, left) ?? left;
+			if (left <= 0) return undefined;
+		}
+
+		let spreadDb = 0;
+		let outputDb = 0;
+		for (const [d, field] of fields.entries()) {
+			sums.real.set(others[d]!.real);
+			sums.imaginary.set(others[d]!.imaginary);
+			addSource(sums, field, index, turn);
+			const found = quickBass(sums, field.receivers);
+			spreadDb += found.spreadDb / fields.length;
+			outputDb += found.outputDb / fields.length;
+		}
+
+		return spreadDb < limitDb ? {spreadDb, outputDb} : undefined;
+	};
+}
+
+function* searchedSettings(
 	fields: readonly BassField[],
 	plain: readonly SubSetting[],
 	steps: SettingSteps,
-): readonly SubSetting[] {
+): Generator<void, readonly SubSetting[]> {
 	const {frequenciesHertz} = fields[0]!;
 	const settings: SubSetting[] = [...plain];
-	const turns = settings.map(setting => turnOf(frequenciesHertz, setting));
-	const start = spreadWith(fields, turns);
+	const turns: Array<Turn | undefined> = settings.map(() => undefined);
+	const start = trying(fields, turns, 0)(undefined, Number.POSITIVE_INFINITY)!;
 	let bestDb = start.spreadDb;
-	const attempt = (index: number, setting: SubSetting): boolean => {
-		const before = turns[index]!;
-		turns[index] = turnOf(frequenciesHertz, setting);
-		const now = spreadWith(fields, turns);
-		if (now.spreadDb < bestDb - 1e-6 && now.outputDb > start.outputDb - mostLostDb) {
-			settings[index] = setting;
-			bestDb = now.spreadDb;
-			return true;
-		}
-
-		turns[index] = before;
-		return false;
-	};
 	const most = Math.min(usefulDelayMs, steps.mostDelayMs);
 	const onStep = (value: number, step: number) => Math.round(value / step) * step;
 	for (let round = 0; round < 3; round++) {
 		let isBetter = false;
 		for (let index = 1; index < settings.length; index++) {
+			const spreadWith = trying(fields, turns, index);
+			const attempt = (setting: SubSetting) => {
+				const turn = turnOf(frequenciesHertz, setting);
+				const now = spreadWith(turn, bestDb - 1e-6);
+				if (!now || now.outputDb <= start.outputDb - mostLostDb) return;
+				settings[index] = setting;
+				turns[index] = turn;
+				bestDb = now.spreadDb;
+				isBetter = true;
+			};
+
 			for (const isInverted of steps.canInvert ? [false, true] : [false]) {
 				for (let delay = -most; delay <= most; delay += 1)
-					isBetter =
-						attempt(index, {...settings[index]!, isInverted, delayMs: onStep(delay, steps.delayStepMs)}) ||
-						isBetter;
+					attempt({...settings[index]!, isInverted, delayMs: onStep(delay, steps.delayStepMs)});
+				yield;
 			}
 
-			for (
-				let gain = 0;
-				gain >= Math.max(usefulGainDb, steps.leastGainDb);
-				gain -= Math.max(1, steps.gainStepDb)
-			)
-				isBetter = attempt(index, {...settings[index]!, gainDb: onStep(gain, steps.gainStepDb)}) || isBetter;
-			for (const by of [-0.5, -0.2, 0.2, 0.5])
-				isBetter =
-					attempt(index, {
-						...settings[index]!,
-						delayMs: onStep(
-							Math.max(-most, Math.min(most, settings[index]!.delayMs + by)),
-							steps.delayStepMs,
-						),
-					}) || isBetter;
+			const leastGainDb = Math.max(usefulGainDb, steps.leastGainDb);
+			for (let gain = 0; gain >= leastGainDb; gain -= Math.max(1, steps.gainStepDb))
+				attempt({...settings[index]!, gainDb: onStep(gain, steps.gainStepDb)});
+			for (const by of [-0.5, -0.2, 0.2, 0.5]) {
+				const delay = Math.max(-most, Math.min(most, settings[index]!.delayMs + by));
+				attempt({...settings[index]!, delayMs: onStep(delay, steps.delayStepMs)});
+			}
+
+			yield;
 		}
 
 		if (!isBetter) break;

@@ -1,3 +1,4 @@
+import {finished} from '../../science/numeric/finished.ts';
 import {bassFrequenciesHertz} from '../room/bass.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {roomDraws} from './draws.ts';
@@ -23,8 +24,8 @@ export function judgeVariants(
 		const ears = seats.map((at, i) => ({at, number: 10_000 + i}));
 		// A sub keeps its errors of one draw wherever it goes.
 		const playing = subs.map((at, number) => ({at, number}));
-		const fields = draws.map(draw => fieldOf(draw, playing, ears, ears[0]!.at, room.speedOfSound));
-		const found = bestSubSettings(fields, steps);
+		const fields = draws.map(draw => fieldOf(draw, playing, ears, room.speedOfSound));
+		const found = finished(bestSubSettings(fields, steps));
 		return {subs, rowShiftMetres: 0, lifted, ...found};
 	});
 }

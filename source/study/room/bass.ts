@@ -46,12 +46,14 @@ export type BassFigures = {
 /** The frequencies over which bass is judged: 20 to 120 Hz in twelfths of an octave. */
 export const bassFrequenciesHertz: readonly number[] = octaveFractionGrid(20, 120, 12);
 
-const meanOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-/** Population standard deviation: the seats are all there are, not a sample. */
-const deviationOf = (values: readonly number[]) => {
-	const mean = meanOf(values);
-	return Math.sqrt(meanOf(values.map(value => (value - mean) ** 2)));
-};
+/** Mean and population standard deviation: the seats are all there are, not a sample. */
+function meanAndDeviation(values: readonly number[]): {readonly mean: number; readonly deviation: number} {
+	let mean = 0;
+	for (const value of values) mean += value / values.length;
+	let square = 0;
+	for (const value of values) square += (value - mean) ** 2 / values.length;
+	return {mean, deviation: Math.sqrt(square)};
+}
 
 /**
 Figures of the bass from its levels at the seats, the reference seat first.
@@ -64,12 +66,24 @@ export function bassFigures(
 	seatLevelsDb: ReadonlyArray<readonly number[]>,
 ): BassFigures {
 	const reference = seatLevelsDb[0]!;
-	const mean = meanOf(reference);
-	const lowest = reference.reduce((best, level, f) => (level < reference[best]! ? f : best), 0);
+	const {mean, deviation} = meanAndDeviation(reference);
+	const count = frequenciesHertz.length;
+	const here = new Array<number>(seatLevelsDb.length);
+	let lowest = 0;
+	let spreadDb = 0;
+	let outputDb = 0;
+	for (let f = 0; f < count; f++) {
+		if (reference[f]! < reference[lowest]!) lowest = f;
+		for (let s = 0; s < here.length; s++) here[s] = seatLevelsDb[s]![f]!;
+		const over = meanAndDeviation(here);
+		spreadDb += over.deviation / count;
+		outputDb += over.mean / count;
+	}
+
 	return {
-		spreadDb: meanOf(frequenciesHertz.map((_, f) => deviationOf(seatLevelsDb.map(levels => levels[f]!)))),
-		flatnessDb: deviationOf(reference),
+		spreadDb,
+		flatnessDb: deviation,
 		hole: {frequencyHertz: frequenciesHertz[lowest]!, depthDb: mean - reference[lowest]!},
-		outputDb: meanOf(seatLevelsDb.flat()),
+		outputDb,
 	};
 }

@@ -1,4 +1,5 @@
 import {crossSectionModes} from '../../science/numeric/crossSectionModes.ts';
+import {finished} from '../../science/numeric/finished.ts';
 import type {Vector} from '../survey/vectors.ts';
 import {prismOf, type RoomShape, volumeOf} from './shape.ts';
 
@@ -21,8 +22,11 @@ export type RoomMode = {
 /** Modes of a room up to a frequency, rising, with their shapes. The first is the one at 0 Hz. */
 export type RoomModes = {
 	readonly modes: readonly RoomMode[];
-	/** Value of every mode at a point, scaled so that its square integrates to 1 over the room, m^(−3/2). Undefined outside. */
-	readonly at: (point: Vector) => Float64Array | undefined;
+	/**
+	Value of every mode, or of the first so many, at a point, scaled so that its square integrates to 1 over the room,
+	m^(−3/2). Undefined outside.
+	*/
+	readonly at: (point: Vector, most?: number) => Float64Array | undefined;
 	readonly volumeCubicMetres: number;
 };
 
@@ -48,28 +52,34 @@ function boxModes(shape: RoomShape & {kind: 'box'}, topHertz: number, speed: num
 	}
 
 	found.sort((one, other) => one.frequencyHertz - other.frequencyHertz);
+	const orders = Int32Array.from(found.flatMap(({order}) => order));
 	return {
 		modes: found,
 		volumeCubicMetres: volumeOf(shape),
-		at([x, y, z]) {
+		at([x, y, z], most = found.length) {
 			const slack = 1e-6;
 			const isIn = [x, y, z].every((value, axis) => value >= -slack && value <= sizes[axis]! + slack);
 			if (!isIn) return undefined;
 			const tables = [x, y, z].map((value, axis) =>
 				Float64Array.from({length: counts[axis]! + 1}, (_, n) => cosine(n, value, sizes[axis]!)),
 			);
-			return Float64Array.from(
-				found,
-				({order: [a, b, c]}) => tables[0]![a]! * tables[1]![b]! * tables[2]![c]!,
-			);
+			const [width, length, height] = tables as [Float64Array, Float64Array, Float64Array];
+			const shapes = new Float64Array(Math.min(most, found.length));
+			for (let n = 0; n < shapes.length; n++)
+				shapes[n] = width[orders[3 * n]!]! * length[orders[3 * n + 1]!]! * height[orders[3 * n + 2]!]!;
+			return shapes;
 		},
 	};
 }
 
-function prismModes(shape: Exclude<RoomShape, {kind: 'box'}>, topHertz: number, speed: number): RoomModes {
+function* prismModes(
+	shape: Exclude<RoomShape, {kind: 'box'}>,
+	topHertz: number,
+	speed: number,
+): Generator<void, RoomModes> {
 	const prism = prismOf(shape);
 	const largest = ((2 * Math.PI * topHertz) / speed) ** 2;
-	const section = crossSectionModes(prism.strips, largest);
+	const section = yield* crossSectionModes(prism.strips, largest);
 	const found: Array<{frequencyHertz: number; section: number; along: number}> = [];
 	for (const [index, eigenvalue] of section.eigenvalues.entries()) {
 		for (let along = 0; ; along++) {
@@ -81,6 +91,12 @@ function prismModes(shape: Exclude<RoomShape, {kind: 'box'}>, topHertz: number, 
 	}
 
 	found.sort((one, other) => one.frequencyHertz - other.frequencyHertz);
+	const sections = Int32Array.from(found, mode => mode.section);
+	const alongs = Int32Array.from(found, mode => mode.along);
+	const mostAlong = alongs.reduce((highest, along) => Math.max(highest, along), 0);
+	// Waves of the cross-section that the first so many modes of the room need.
+	const needed = Int32Array.from(sections);
+	for (let n = 1; n < needed.length; n++) needed[n] = Math.max(needed[n]!, needed[n - 1]!);
 	const axis = shape.kind === 'corner' ? 2 : shape.across === 0 ? 1 : 0;
 	return {
 		modes: found.map(({frequencyHertz, along}) => {
@@ -93,15 +109,16 @@ function prismModes(shape: Exclude<RoomShape, {kind: 'box'}>, topHertz: number, 
 			return {frequencyHertz, order, kind: undefined};
 		}),
 		volumeCubicMetres: volumeOf(shape),
-		at(point) {
+		at(point, most = found.length) {
+			const count = Math.min(most, found.length);
 			const [u, v, along] = prism.split(point);
 			if (along < -1e-6 || along > prism.depthMetres + 1e-6) return undefined;
-			const across = section.at(u, v);
+			const across = section.at(u, v, 1 + (needed[count - 1] ?? 0));
 			if (!across) return undefined;
-			return Float64Array.from(
-				found,
-				mode => across[mode.section]! * cosine(mode.along, along, prism.depthMetres),
-			);
+			const waves = Float64Array.from({length: mostAlong + 1}, (_, n) => cosine(n, along, prism.depthMetres));
+			const shapes = new Float64Array(count);
+			for (let n = 0; n < count; n++) shapes[n] = across[sections[n]!]! * waves[alongs[n]!]!;
+			return shapes;
 		},
 	};
 }
@@ -115,7 +132,16 @@ times the cosine of the third axis.
 @see Kuttruff, Room Acoustics, 5th ed., section 3.2: eigenvalues and eigenfunctions of rectangular rooms.
 */
 export function roomModes(shape: RoomShape, topHertz: number, speedOfSound: number): RoomModes {
+	return finished(roomModesInSteps(shape, topHertz, speedOfSound));
+}
+
+/** The same in small steps: it yields every few milliseconds. */
+export function* roomModesInSteps(
+	shape: RoomShape,
+	topHertz: number,
+	speedOfSound: number,
+): Generator<void, RoomModes> {
 	return shape.kind === 'box'
 		? boxModes(shape, topHertz, speedOfSound)
-		: prismModes(shape, topHertz, speedOfSound);
+		: yield* prismModes(shape, topHertz, speedOfSound);
 }

@@ -115,18 +115,25 @@ export function volumeOf(shape: RoomShape): number {
 	return areaOf(prism) * prism.depthMetres;
 }
 
-/** Whether a point lies in the room, walls included. */
-export function isInside(shape: RoomShape, point: Vector): boolean {
+/** Whether points lie in a room, walls included: for many points of one room. */
+export function insideOf(shape: RoomShape): (point: Vector) => boolean {
 	const {strips, depthMetres, split} = prismOf(shape);
-	const [u, v, along] = split(point);
 	// A millimetre of a millimetre: points are put on walls by arithmetic.
 	const slack = 1e-6;
-	if (along < -slack || along > depthMetres + slack) return false;
-	return strips.some(({from, to, low, topAtFrom, topAtTo}) => {
-		if (u < from - slack || u > to + slack || v < low - slack) return false;
-		return v <= topAtFrom + ((topAtTo - topAtFrom) * (u - from)) / (to - from) + slack;
-	});
+	return point => {
+		const [u, v, along] = split(point);
+		if (along < -slack || along > depthMetres + slack) return false;
+		for (const {from, to, low, topAtFrom, topAtTo} of strips) {
+			if (u < from - slack || u > to + slack || v < low - slack) continue;
+			if (v <= topAtFrom + ((topAtTo - topAtFrom) * (u - from)) / (to - from) + slack) return true;
+		}
+
+		return false;
+	};
 }
+
+/** Whether a point lies in the room, walls included. */
+export const isInside = (shape: RoomShape, point: Vector): boolean => insideOf(shape)(point);
 
 /** What is wrong with a shape: which size, its value in metres, and the bounds that hold. */
 export type ShapeFault = {

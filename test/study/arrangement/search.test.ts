@@ -1,19 +1,14 @@
 import {expect, test} from 'vitest';
 import {roomDraws} from '../../../source/study/arrangement/draws.ts';
-import {
-	addSource,
-	emptySums,
-	fieldOf,
-	plainSetting,
-	quickBass,
-	togetherDb,
-} from '../../../source/study/arrangement/field.ts';
+import {addSource, emptySums, fieldOf, togetherDb} from '../../../source/study/arrangement/field.ts';
 import {judgeBass} from '../../../source/study/arrangement/judged.ts';
 import {keepOuts} from '../../../source/study/arrangement/keepOut.ts';
 import {advisedRow, ladderRows} from '../../../source/study/arrangement/ladder.ts';
+import {quickBass} from '../../../source/study/arrangement/quickBass.ts';
 import {searchArrangements} from '../../../source/study/arrangement/search.ts';
 import type {SearchSpace} from '../../../source/study/arrangement/searchSpace.ts';
 import {subPlaces} from '../../../source/study/arrangement/subPlaces.ts';
+import {plainSetting} from '../../../source/study/arrangement/subSetting.ts';
 import {octaveFractionGrid} from '../../../source/study/room/frequencies.ts';
 import type {Vector} from '../../../source/study/survey/vectors.ts';
 
@@ -47,16 +42,13 @@ test('layouts of subs rank as published: wall middles before two opposite middle
 			fieldOf(
 				draw,
 				subs.map((at, number) => ({at, number})),
-				grid,
-				grid[4]!.at,
+				[grid[4]!, ...grid.toSpliced(4, 1)],
 				343,
 			),
 		);
 		return judgeBass(
 			fields,
-			subs.map((_, i) => i),
 			subs.map(() => plainSetting),
-			grid.map((_, i) => i),
 		).meanDb;
 	};
 	const middles: Vector[] = [
@@ -82,15 +74,14 @@ test('the quick measure is the full one without settings', () => {
 		draw,
 		subs,
 		seats.map((seat, i) => ({at: seat.at, number: 5 + i})),
-		seats[0]!.at,
 		343,
 	);
-	const full = judgeBass([field], [0, 1], [plainSetting, plainSetting], [0, 1, 2]).meanDb;
+	const full = judgeBass([field], [plainSetting, plainSetting]).meanDb;
 	// Rounding, and the floor that keeps a logarithm from a silent sum.
 	const sums = emptySums(field);
 	for (const source of [0, 1]) addSource(sums, field, source);
 	expect(quickBass(sums, 3).spreadDb).toBeCloseTo(full, 6);
-	expect(togetherDb(field, [0], [plainSetting], [0])[0]!.every(Number.isFinite)).toBe(true);
+	expect(togetherDb(field, []).flat().every(Number.isFinite)).toBe(true);
 });
 
 test('places stand inside, off what is marked and away from the seats', () => {
