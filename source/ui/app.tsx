@@ -10,6 +10,7 @@ import {PlanningView} from './screens/planningView.tsx';
 import type {AppScreen} from './screens/screen.ts';
 import {WalkView} from './screens/walkView.tsx';
 import type {Session} from './session.ts';
+import {useSuspend} from './terminal/useSuspend.ts';
 import {useWindowSize} from './terminal/useWindowSize.ts';
 
 /** How long the place of the walk may rest before it is written: arrows held down write once, not each time. */
@@ -22,12 +23,16 @@ export function App({session}: {readonly session: Session}) {
 	const screen = useSyncExternalStore(session.subscribe, session.screen);
 	const size = useWindowSize();
 	const {exit} = useApp();
+	const {isAway, suspend} = useSuspend();
 	const onPresses = useCallback(
 		(presses: readonly Press[]) => {
 			if (presses.some(({key}) => key === 'interrupt')) session.interrupt();
-			else session.press(presses);
+			else if (presses.some(({key}) => key === 'suspend')) {
+				session.keep();
+				suspend();
+			} else session.press(presses);
 		},
-		[session],
+		[session, suspend],
 	);
 	useInput((input, key) => onPresses(pressesOf(input, key)));
 	useEffect(() => {
@@ -44,7 +49,7 @@ export function App({session}: {readonly session: Session}) {
 	useEffect(() => {
 		if (screen.kind === 'left') exit();
 	}, [screen, exit]);
-	return <ScreenView screen={screen} size={size} />;
+	return isAway ? <Blank /> : <ScreenView screen={screen} size={size} />;
 }
 
 function ScreenView({
@@ -70,10 +75,14 @@ function ScreenView({
 		case 'planning':
 			return <PlanningView screen={screen} size={size} />;
 		case 'left':
-			return (
-				<Box>
-					<Text> </Text>
-				</Box>
-			);
+			return <Blank />;
 	}
+}
+
+function Blank() {
+	return (
+		<Box>
+			<Text> </Text>
+		</Box>
+	);
 }

@@ -110,6 +110,7 @@ test('a terminal that is resized from 80×24 to 60×16, 40×10 and 160×45 shows
 
 test.each([
 	['Ctrl-C', (terminal: OpenTerminal) => terminal.press('interrupt')],
+	['Ctrl-\\', (terminal: OpenTerminal) => terminal.type('\u001c')],
 	['SIGTERM', (terminal: OpenTerminal) => terminal.kill('SIGTERM')],
 	['SIGHUP', (terminal: OpenTerminal) => terminal.kill('SIGHUP')],
 ])('%s ends with 130, gives the terminal back and loses nothing', async (_, interrupt) => {

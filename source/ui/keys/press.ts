@@ -21,7 +21,8 @@ export type NamedKey =
 	| 'tab'
 	| 'erase'
 	| 'eraseAll'
-	| 'interrupt';
+	| 'interrupt'
+	| 'suspend';
 
 /** Longest text that a prompt takes. Longer pastes are cut. */
 export const longestTyped = 120;
@@ -52,13 +53,16 @@ arrives as one event with `meta` and becomes two presses.
 */
 export function pressesOf(input: string, key: Partial<Key>): Press[] {
 	if (key.ctrl) {
-		if (input === 'c') return [{key: 'interrupt'}];
+		if (input === 'c' || input === '\\') return [{key: 'interrupt'}];
+		if (input === 'z') return [{key: 'suspend'}];
 		if (input === 'u') return [{key: 'eraseAll'}];
 		if (input === 'h') return [{key: 'erase'}];
 		if (input === 'j' || input === 'm') return [{key: 'enter'}];
 		return [];
 	}
 
+	// Ctrl-\, which Ink hands on as it comes.
+	if (input === '\u001c') return [{key: 'interrupt'}];
 	for (const [flag, name] of named) if (key[flag]) return [{key: name}];
 	if (key.escape) return [{key: 'escape'}];
 	const typed = pressesOfText(input);

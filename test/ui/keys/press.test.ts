@@ -15,7 +15,13 @@ test('`pressesOf` names the keys of the terminal', () => {
 	expect(pressesOf('', {delete: true})).toEqual([{key: 'erase'}]);
 	expect(pressesOf('c', {ctrl: true})).toEqual([{key: 'interrupt'}]);
 	expect(pressesOf('u', {ctrl: true})).toEqual([{key: 'eraseAll'}]);
+	expect(pressesOf('z', {ctrl: true})).toEqual([{key: 'suspend'}]);
 	expect(pressesOf('7', {})).toEqual([{key: 'character', text: '7'}]);
+});
+
+test('`pressesOf` takes Ctrl-\\ for an interrupt, however the terminal library hands it on', () => {
+	expect(pressesOf('\u001c', {})).toEqual([{key: 'interrupt'}]);
+	expect(pressesOf('\\', {ctrl: true})).toEqual([{key: 'interrupt'}]);
 });
 
 test('`pressesOf` takes a line feed as Enter', () => {
