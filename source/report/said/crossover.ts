@@ -80,7 +80,7 @@ export const crossoverSentences: Sentences<CrossoverFacts> = {
 	],
 	'speaker-limit-unknown': ({takenHertz}) => [
 		`no low limit given, ${wholeHz(takenHertz)} (−3 dB) taken`,
-		'Enter the limit from the data sheet.',
+		'Enter the limit from the data sheet under Kit, K in the walk.',
 	],
 	'sub-low-limit-unknown': ({takenHertz}) => [
 		`no low limit of the subs given; ${inHz(takenHertz)} vented taken for their phase`,

@@ -5,9 +5,18 @@ import {type SheetTable, sheetTables} from './tables.ts';
 
 /** How much a column matters where the width is short: the name stays, then what is typed or taped. */
 const importance = [10, 6, 9, 8, 7] as const;
+/** Cells to which names and long heads may be narrowed before a column is left out. */
+const leastCells = [14, undefined, 8] as const;
 
 function tableText({caption, heads, rows}: SheetTable, width: number): string[] {
-	const columns = heads.map((title, column) => ({title, importance: importance[column] ?? 1}));
+	const columns = heads.map((title, column) => {
+		const least = leastCells[column];
+		return {
+			title,
+			importance: importance[column] ?? 1,
+			...(least !== undefined && {leastCells: least}),
+		};
+	});
 	return ['', caption.toUpperCase(), ...tableLines(columns, rows, width)];
 }
 

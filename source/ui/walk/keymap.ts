@@ -1,4 +1,5 @@
 import {type Binding, footerOf} from '../keys/binding.ts';
+import {isDrawerId} from './places.ts';
 import type {Prompt} from './prompt/prompt.ts';
 import type {RoundState} from './state.ts';
 
@@ -18,6 +19,7 @@ export type WalkCommand =
 	| 'take'
 	| 'erase'
 	| 'eraseAll'
+	| 'back'
 	| 'previous'
 	| 'next'
 	| 'previousStop'
@@ -63,7 +65,7 @@ export const walkKeymap: ReadonlyArray<Binding<WalkCommand, Mode>> = [
 	{presses: ['escape'], command: 'arm', modes: ['armed'], shown: ['Esc', 'back to text']},
 	{presses: ['escape', 'tab', 'q'], command: 'table', modes: ['table'], shown: ['Esc', 'back']},
 	{presses: ['escape'], command: 'jumpLeave', modes: ['jump'], shown: ['Esc', 'back']},
-	{presses: ['escape'], command: 'eraseAll', modes: ['waiting']},
+	{presses: ['escape'], command: 'back', modes: ['waiting', 'page'], shown: ['Esc', 'back']},
 	{presses: ['up'], command: 'rowUp', modes: ['table'], shown: ['↑↓', 'row']},
 	{presses: ['down'], command: 'rowDown', modes: ['table']},
 	{presses: ['up'], command: 'jumpUp', modes: ['jump'], shown: ['↑↓', 'choose']},
@@ -119,6 +121,7 @@ export function walkKeys<Subject>(
 	const isUsual = prompt.usual !== undefined || prompt.usualText !== undefined;
 	const isRefused = state.typed === '' && prompt.isRequired && !prompt.isAnswered && !isUsual;
 	const isFit: Partial<Record<WalkCommand, boolean>> = {
+		back: isDrawerId(prompt.stop),
 		take: asked !== undefined || prompt.kind === 'page' || !isRefused,
 		correct: prompt.values.length > 0,
 		setAside: prompt.setAside !== undefined && prompt.values.length > 0,

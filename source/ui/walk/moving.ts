@@ -59,7 +59,8 @@ function leavePlace<Subject>(
 	return {...state, promptId: round.after(state.subject, stop) ?? id};
 }
 
-function closeDrawer<Subject>(round: Round<Subject>, state: RoundState<Subject>): RoundState<Subject> {
+/** Back to where a drawer was opened from. */
+export function closeDrawer<Subject>(round: Round<Subject>, state: RoundState<Subject>): RoundState<Subject> {
 	const back = round.prompts(state.subject).find(({id}) => id === state.cameFrom);
 	return {
 		...calm(state),

@@ -6,5 +6,9 @@ export type StopId = (typeof stopIds)[number];
 export const drawerIds = ['kit', 'wiring'] as const;
 export type DrawerId = (typeof drawerIds)[number];
 
+export function isDrawerId(place: WalkPlace): place is DrawerId {
+	return drawerIds.some(id => id === place);
+}
+
 /** Where a question belongs; `new` are the questions before a profile exists. */
 export type WalkPlace = StopId | DrawerId | 'new';

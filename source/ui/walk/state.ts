@@ -1,7 +1,7 @@
 import {longestTyped} from '../keys/press.ts';
 import {correct, setAside, undo} from './editing.ts';
 import {type JumpAction, jumpBy} from './jumping.ts';
-import {firstOpen, skip, step, stepStop, toggleDrawer} from './moving.ts';
+import {closeDrawer, firstOpen, skip, step, stepStop, toggleDrawer} from './moving.ts';
 import type {DrawerId} from './places.ts';
 import {
 	calm,
@@ -21,6 +21,7 @@ export type RoundAction =
 	| {readonly kind: 'type'; readonly text: string}
 	| {readonly kind: 'erase'}
 	| {readonly kind: 'eraseAll'}
+	| {readonly kind: 'back'}
 	| {readonly kind: 'take'; readonly takenAt: string}
 	| {readonly kind: 'previous'}
 	| {readonly kind: 'next'}
@@ -91,6 +92,12 @@ export function reduceRound<Subject>(
 			return {...state, typed: [...state.typed].slice(0, -1).join(''), notes: [], doubted: undefined};
 		case 'eraseAll':
 			return {...calm(state), promptId: state.promptId, latest: state.latest};
+		case 'back': {
+			const isBegun = state.correcting !== undefined || state.isHelpShown || state.isPlanShown;
+			if (!isBegun && round.isDrawer(prompt.stop)) return closeDrawer(round, state);
+			return {...calm(state), promptId: state.promptId, latest: state.latest};
+		}
+
 		case 'take':
 			return take(round, state, prompt, action.takenAt);
 		case 'previous':

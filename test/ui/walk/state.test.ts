@@ -368,6 +368,8 @@ describe('moving', () => {
 		const inDrawer = run(start(), {kind: 'drawer', drawer: 'kit'});
 		expect(inDrawer).toMatchObject({promptId: 'drawer', cameFrom: 'a'});
 		expect(run(inDrawer, {kind: 'drawer', drawer: 'kit'}).promptId).toBe('a');
+		expect(run(inDrawer, 'back').promptId).toBe('a');
+		expect(run(inDrawer, 'help', 'back')).toMatchObject({promptId: 'drawer', isHelpShown: false});
 		expect(run(inDrawer, 'nextStop').promptId).toBe('a');
 		expect(run(inDrawer, type('7'), enter).promptId).toBe('a');
 	});

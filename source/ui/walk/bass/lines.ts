@@ -1,6 +1,7 @@
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
+import {cellWidth, fitCells} from '../../../report/fitCells.ts';
 import {largeLines} from '../../../report/largeLines.ts';
 import {
 	addedText,
@@ -18,7 +19,7 @@ import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import {actionText, oldEntry} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
-import {recordedLines, recordedOf, recordingWayLines} from './recorded.ts';
+import {recordedLines, recordedOf, recordingOddsLines, recordingWayLines} from './recorded.ts';
 
 type Put = (text: string, style?: ScreenLine['style'], sign?: string) => ScreenLine[];
 
@@ -44,8 +45,12 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 			...recordingWayLines(profile, put),
 			...put('m  With the meter:', 'value'),
 			...wayLines(result, put),
-			...(among === undefined ? [] : put(among, 'quiet', '   ')),
-			...put('] leaves it for another day.'),
+			...put(']  Another day.', 'value'),
+			{text: ''},
+			...put('What they won in simulated rooms'),
+			...recordingOddsLines(profile, put),
+			...result.ways.flatMap((way, index) => put(`Meter, ${index + 1}: ${wayOdds(way)}`, 'quiet', '· ')),
+			...(among === undefined ? [] : put(among, 'quiet', '· ')),
 			{text: ''},
 			...blendCautions.flatMap(text => put(text, 'doubt', '▲ ')),
 		];
@@ -63,10 +68,9 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 }
 
 function wayLines({ways}: BlendResult, put: Put): ScreenLine[] {
-	return ways.flatMap((way, index) => [
-		...put(`${index + 1}  ${wayName(way)}: ${wayCost(way)}.`, undefined, '   '),
-		...put(wayOdds(way), 'quiet', '      '),
-	]);
+	return ways.flatMap((way, index) =>
+		put(`${index + 1}  ${wayName(way)}: ${wayCost(way)}.`, undefined, '   '),
+	);
 }
 
 function statusLines(profile: Profile, result: BlendResult, put: Put): ScreenLine[] {
@@ -127,6 +131,8 @@ function blockLines(profile: Profile, {blocks}: BlendResult, put: Put): ScreenLi
 }
 
 const mostBarCells = 24;
+/** Margin, two levels, their difference and the blanks between. */
+const figureCells = 24;
 /** Span of the bars, dB. */
 const barSpanDb = 12;
 
@@ -143,16 +149,17 @@ function frontLines(profile: Profile, {fronts, tones}: BlendResult, columns: num
 	});
 	if (rows.length === 0) return [];
 	const top = Math.max(...rows.flatMap(({standsDb, wantedDb}) => [standsDb, wantedDb]));
-	const cells = Math.min(mostBarCells, Math.max(0, columns - 50));
+	const nameCells = Math.max(...rows.map(({front}) => cellWidth(nameOf(profile, front))));
+	const cells = Math.max(0, Math.min(mostBarCells, Math.floor((columns - nameCells - figureCells) / 2)));
 	const bar = (level: number) =>
 		'█'.repeat(Math.max(0, Math.round(cells * (1 - (top - level) / barSpanDb)))).padEnd(cells, '·');
 	return [
 		{text: ''},
 		...put('Mean of the tones, dB: as it stands, then', 'quiet'),
-		...rows.flatMap(({front, standsDb, wantedDb}) =>
-			put(
-				`${nameOf(profile, front).padEnd(13)} ${formatNumber(standsDb, 1)} ${bar(standsDb)}  ${formatNumber(wantedDb, 1)} ${bar(wantedDb)} ${formatSigned(wantedDb - standsDb, 1)}`,
-			),
+		...rows.map(
+			({front, standsDb, wantedDb}): ScreenLine => ({
+				text: `  ${fitCells(nameOf(profile, front), nameCells)}  ${formatNumber(standsDb, 1)} ${bar(standsDb)}  ${formatNumber(wantedDb, 1)} ${bar(wantedDb)}  ${formatSigned(wantedDb - standsDb, 1)}`,
+			}),
 		),
 	];
 }

@@ -40,15 +40,17 @@ export function recordingWayLines(profile: Profile, put: Put): ScreenLine[] {
 			`Enter  ${recordingWayName}: ${recordingCost(playings, playings - 1, minutesFor(playings, seconds))}.`,
 			'value',
 		),
-		...put(
-			recordingOdds(
-				oddsOfRecording,
-				profile.channels.some(({id}) => id === 'FC'),
-			),
-			'quiet',
-			'   ',
-		),
 	];
+}
+
+/** What recording won in simulated rooms. */
+export function recordingOddsLines(profile: Profile, put: Put): ScreenLine[] {
+	if (!canRecord(profile)) return [];
+	const odds = recordingOdds(
+		oddsOfRecording,
+		profile.channels.some(({id}) => id === 'FC'),
+	);
+	return put(`Recorded: ${odds}`, 'quiet', '· ');
 }
 
 /** What Enter does with what was recorded. */

@@ -1,3 +1,4 @@
+import {listed} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {assembleSheet} from '../../../report/sheet/assemble.ts';
 import {sheetCurves} from '../../../report/sheet/curveOf.ts';
@@ -151,9 +152,14 @@ function lastLine(profile: Profile, {isSheetShown}: KeepState, walk: WalkFacts):
 }
 
 function outcome(written: readonly Written[]): KeepState['said'] {
-	return written.map(one =>
-		one.ok ? {isGood: true, text: `Written: ${one.path}`} : {isGood: false, text: one.text},
-	);
+	const paths = written.flatMap(one => (one.ok ? [one.path] : []));
+	const refused = written.flatMap(one => (one.ok ? [] : [{isGood: false, text: one.text}]));
+	if (paths.length === 0) return refused;
+	const nameAt = (path: string) => Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1;
+	const names = paths.map(path => path.slice(nameAt(path)));
+	// The names first: a long folder may be cut at the window's edge.
+	const folder = paths[0]!.slice(0, nameAt(paths[0]!));
+	return [{isGood: true, text: `Written: ${listed(names)}, in ${folder}`}, ...refused];
 }
 
 /** What goes on the page for the cabinet door. */

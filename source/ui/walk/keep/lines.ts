@@ -122,7 +122,7 @@ function putOffText({status, prompts}: WalkFacts): string {
 	const putOff = prompts.filter(
 		({isAnswered, isRequired, kind}) => !isAnswered && !isRequired && kind !== 'page',
 	);
-	if (putOff.length === 0) return 'No question is left.';
+	if (putOff.length === 0) return '';
 	const byStop = status
 		.map(({id, name}) => ({name, count: putOff.filter(({stop}) => stop === id).length}))
 		.filter(({count}) => count > 0);

@@ -36,7 +36,7 @@ test('the page shows its ways with minutes and odds, warns, and leads to the fir
 	const text = draw(bassProfile());
 	expect(text).toMatch(/Tones at three delays: 13 readings, 3 changes at a box, about \d+ min/);
 	expect(text).toContain('The loudest of ten settings');
-	expect(text).toMatch(/louder in \d+ %/);
+	expect(text).toMatch(/louder in\s+\d+ %/);
 	expect(text).toContain('▲ Low tones move cones far');
 	expect(press(bassProfile(), 'enter')).toEqual({kind: 'go', promptId: 'bass:set'});
 });

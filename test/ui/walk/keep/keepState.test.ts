@@ -48,7 +48,7 @@ describe('the page for the cabinet door', () => {
 			{ok: false, text: 'The disk is full.'},
 		];
 		expect(pressed.after(written).said).toEqual([
-			{isGood: true, text: 'Written: /kept/den-door.html'},
+			{isGood: true, text: 'Written: den-door.html, in /kept/'},
 			{isGood: false, text: 'The disk is full.'},
 		]);
 	});
