@@ -125,12 +125,21 @@ export function step<Subject>(
 	if (target) return {...calm(state), promptId: target.id};
 	const end = by < 0 ? 'first' : 'last';
 	const name = round.nameOf(place);
+	const hasOther = placesOf(round, state.subject).indexOf(place) + by in placesOf(round, state.subject);
 	const away = round.isDrawer(place)
-		? 'Esc leads back.'
-		: by < 0
-			? '[ goes to the stop before.'
-			: '] goes to the next stop.';
-	return withNote(state, 'note', `This is the ${end} of ${name}. ${away}`);
+		? ' Esc leads back.'
+		: !hasOther
+			? ''
+			: by < 0
+				? ' [ goes to the stop before.'
+				: ' ] goes to the next stop.';
+	return withNote(state, 'note', `This is the ${end} of ${name}.${away}`);
+}
+
+/** The stops that have questions, in order; drawers are none. */
+function placesOf<Subject>(round: Round<Subject>, subject: Subject): Array<Prompt<Subject>['stop']> {
+	const prompts = round.prompts(subject).filter(({stop}) => !round.isDrawer(stop));
+	return [...new Set(prompts.map(({stop}) => stop))];
 }
 
 /** To the stop before or after; a drawer is closed first. */
@@ -141,10 +150,9 @@ export function stepStop<Subject>(
 	by: -1 | 1,
 ): RoundState<Subject> {
 	if (round.isDrawer(prompt.stop)) return closeDrawer(round, state);
-	const prompts = round.prompts(state.subject).filter(({stop}) => !round.isDrawer(stop));
-	const places = [...new Set(prompts.map(({stop}) => stop))];
+	const places = placesOf(round, state.subject);
 	const place = places[places.indexOf(prompt.stop) + by];
-	const own = prompts.filter(({stop}) => stop === place);
+	const own = round.prompts(state.subject).filter(({stop}) => stop === place);
 	const target = entryOf(own, round.skipped(state.subject));
 	return target ? {...calm(state), promptId: target.id} : state;
 }
@@ -159,7 +167,8 @@ export function skip<Subject>(
 	const wasPutOff = round.skipped(state.subject).includes(prompt.id);
 	const skipped = [...new Set([...round.skipped(state.subject), prompt.id, ...(prompt.passesAlso ?? [])])];
 	const after = {...calm(state), subject: round.withSkipped(state.subject, skipped)};
-	if (!prompt.isRequired) return goOn(round, after, prompt);
+	if (!prompt.isRequired)
+		return withNote(goOn(round, after, prompt), 'note', `${leadOf(prompt.question)} left out.`);
 	const own = round.prompts(after.subject).filter(({stop}) => stop === prompt.stop);
 	const at = own.findIndex(({id}) => id === prompt.id);
 	const left = own.filter(one => isOpen(one) && one.isRequired && !skipped.includes(one.id));
