@@ -7,10 +7,8 @@ import {tmpdir} from 'node:os';
 import {join, resolve} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {spawn} from '@lydell/node-pty';
-import {build} from 'esbuild';
-import {lateSchema} from '../../build/plugins.js';
-import {profileSchemaOf} from '../../build/profileSchema.js';
 import {randomFrom} from './random.js';
+import {saverBundle} from './saverBundle.js';
 
 const projectFolder = resolve(fileURLToPath(new URL('.', import.meta.url)), '../..');
 const program = join(projectFolder, 'dist/cli.cjs');
@@ -133,19 +131,7 @@ async function walks() {
 }
 
 async function saves() {
-	const bundle = join(scratch, 'saver.mjs');
-	await build({
-		entryPoints: [join(projectFolder, 'test/fuzz/saver.ts')],
-		outfile: bundle,
-		bundle: true,
-		platform: 'node',
-		format: 'esm',
-		banner: {
-			js: "import {createRequire as __createRequire} from 'node:module';const require=__createRequire(import.meta.url);",
-		},
-		plugins: [lateSchema(await profileSchemaOf(projectFolder))],
-		logLevel: 'error',
-	});
+	const bundle = await saverBundle(scratch);
 	const {path, folder} = freshRoom();
 	let done = 0;
 	for (let round = 0; round < count; round++) {
