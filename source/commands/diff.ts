@@ -1,5 +1,6 @@
 import {Trouble} from '../platform/trouble.ts';
 import type {LengthUnit, Profile} from '../profile/types.ts';
+import {movedOnPlan} from '../report/diff/movedOnPlan.ts';
 import {diffMarkdown, diffText} from '../report/diff/text.ts';
 import {saidJson} from '../report/said/json.ts';
 import {sayIn} from '../report/said/say.ts';
@@ -53,12 +54,15 @@ async function textOf(
 	form: Form,
 	context: CommandContext,
 ): Promise<string> {
-	const options = optionsFor(context, newer.profile);
+	const plain = optionsFor(context, newer.profile);
+	const plans = await plansOf({diff, older, newer});
+	const both = {older: sayIn(older.profile, plain.lengthUnit), newer: plain.say};
+	const moved = movedOnPlan(plans, both);
+	// With the plans it stands below them.
+	const options = {...plain, moved: moved && context.flags.plan ? {...moved, lines: []} : moved};
 	const text = form === 'markdown' ? diffMarkdown(diff, options) : diffText(diff, options);
 	if (!context.flags.plan) return text;
 	const {plansMarkdown, plansText} = await import('../report/diff/plans.ts');
-	const plans = await plansOf({diff, older, newer});
-	const both = {older: sayIn(older.profile, options.lengthUnit), newer: options.say};
 	const shown =
 		form === 'markdown' ? plansMarkdown(diff, plans, both) : plansText(diff, plans, context.columns, both);
 	return `${text}\n\n${shown}`;

@@ -2,6 +2,7 @@ import type {Change, ProfileDiff} from '../../study/comparison/diff/profileDiff.
 import type {Say} from '../said/say.ts';
 import type {TableColumn} from '../table.ts';
 import {changeText} from './changeText.ts';
+import type {MovedOnPlan} from './movedOnPlan.ts';
 import {
 	fullReasons,
 	type SettingTextOptions,
@@ -14,6 +15,8 @@ export type DiffTextOptions = SettingTextOptions & {
 	readonly say: Say;
 	/** Every change and every part of it, not only what matters to the eye. */
 	readonly isFull: boolean;
+	/** Told in the place of the distances that changed, in the short form. */
+	readonly moved?: MovedOnPlan | undefined;
 	/** What shows every change: a flag of the command where not given, or a key. */
 	readonly moreBy?: string;
 };
@@ -92,7 +95,12 @@ function settingsSection({settings}: ProfileDiff, options: DiffTextOptions): Sec
 
 /** What differs, settings first, then readings and gear; in each the larger changes first. */
 export function diffSections(diff: ProfileDiff, options: DiffTextOptions): Section[] {
-	const changes = options.isFull ? diff.changes : diff.changes.filter(isWorthShowing);
+	const moved = options.isFull ? undefined : options.moved;
+	const changes = options.isFull
+		? diff.changes
+		: diff.changes.filter(
+				change => isWorthShowing(change) && !(change.kind === 'moved' && moved?.names.includes(change.name)),
+			);
 	const sentences = groups.flatMap(({title, kinds}): Section[] => {
 		const ofKind = changes.filter(({kind}) => kinds.includes(kind));
 		if (ofKind.length === 0) return [];
@@ -107,5 +115,7 @@ export function diffSections(diff: ProfileDiff, options: DiffTextOptions): Secti
 			},
 		];
 	});
-	return [...settingsSection(diff, options), ...sentences];
+	const places: Section[] =
+		moved && moved.lines.length > 0 ? [{kind: 'sentences', title: 'Moved', lines: moved.lines}] : [];
+	return [...settingsSection(diff, options), ...places, ...sentences];
 }

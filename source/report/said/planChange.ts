@@ -24,11 +24,11 @@ function turnText({turn, by}: RoomTurn): string {
 
 function untiedText(which: string, conventions: readonly ConventionFact[], say: Say): string {
 	const texts = conventions.map(each => conventionText(each, say));
-	return `The ${which} plan is not tied to the walls (${texts.join('; ')}), so places cannot be compared. “Distances that changed” can.`;
+	return `The ${which} plan is not tied to the walls (${texts.join('; ')}), so places cannot be compared. “Distances that changed” can be.`;
 }
 
 /** Things that moved by the same way and length are told together. */
-function movedLines(moved: readonly PlanMove[], say: Say): string[] {
+export function movedLines(moved: readonly PlanMove[], say: Say): string[] {
 	const groups = new Map<string, PlanMove[]>();
 	for (const move of moved) {
 		const way = stepsText(move.steps, say);

@@ -1,13 +1,14 @@
 import type {Profile} from '../../profile/types.ts';
+import {movedOnPlan} from '../../report/diff/movedOnPlan.ts';
 import {diffText} from '../../report/diff/text.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 import {sayIn} from '../../report/said/say.ts';
 import {tableLines} from '../../report/table.ts';
 import {wrap} from '../../report/wrap.ts';
-import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
 import {lengthUnitOf} from '../walk/lengthUnits.ts';
 import {rowsOf, solutionOf} from '../walk/solution.ts';
+import {comparedPlans} from './comparedPlans.ts';
 import {compareRows} from './compareRows.ts';
 
 export type CompareOptions = {
@@ -30,11 +31,13 @@ export function compareLines(older: Profile, newer: Profile, options: CompareOpt
 	const rows = compareRows(side(older), side(newer));
 	const same = rows.filter(({weight}) => weight === 0);
 	const differing = rows.filter(({weight}) => weight > 0);
-	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});
-	const text = diffText(diffProfiles(solved(older), solved(newer)), {
+	const {diff, plans} = comparedPlans(older, newer);
+	const say = sayIn(newer, lengthUnit);
+	const text = diffText(diff, {
 		lengthUnit,
-		say: sayIn(newer, lengthUnit),
+		say,
 		isFull,
+		moved: movedOnPlan(plans, {older: sayIn(older, lengthUnit), newer: say}),
 		width: columns,
 		moreBy: fullKey,
 	}).split('\n');

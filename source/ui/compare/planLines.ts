@@ -4,13 +4,9 @@ import {drawPlanPair, planPairText} from '../../report/planPair.ts';
 import {planChangeLines} from '../../report/said/planChange.ts';
 import {sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
-import {diffProfiles} from '../../study/comparison/diff/diffProfiles.ts';
-import {comparePlans} from '../../study/placement/comparePlans.ts';
-import {derived} from '../derived.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
 import {lengthUnitOf} from '../walk/lengthUnits.ts';
-import {tapedNetworkOf} from '../walk/sceneOf.ts';
-import {solutionOf} from '../walk/solution.ts';
+import {comparedPlans} from './comparedPlans.ts';
 
 export type PlanLinesOptions = {
 	readonly columns: number;
@@ -26,7 +22,7 @@ export function planLines(
 	newer: Profile,
 	{columns, rows, isInWords}: PlanLinesOptions,
 ): ScreenLine[] {
-	const {diff, plans} = madeOf(newer)(older);
+	const {diff, plans} = comparedPlans(older, newer);
 	const sides = planSides(diff, plans);
 	const unit = lengthUnitOf(newer);
 	const plain = (text: string): ScreenLine => ({text});
@@ -44,16 +40,4 @@ export function planLines(
 		{text: ''},
 		...changes,
 	];
-}
-
-/** By the newer profile, what is found for an older one. A key that scrolls asks anew; adjusting both networks takes longer than a frame. */
-const madeOf = derived({newer: (newer: Profile) => newer}, ({newer}) =>
-	derived({older: (older: Profile) => older}, ({older}) => made(older, newer)),
-);
-
-function made(older: Profile, newer: Profile) {
-	const solved = (profile: Profile) => ({profile, solution: solutionOf(profile)});
-	const diff = diffProfiles(solved(older), solved(newer));
-	const surveyed = (profile: Profile) => ({network: tapedNetworkOf(profile), screen: profile.screen});
-	return {diff, plans: comparePlans(surveyed(older), surveyed(newer), diff)};
 }

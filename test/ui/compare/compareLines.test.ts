@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest';
 import type {Profile} from '../../../source/profile/types.ts';
 import {cellWidth} from '../../../source/report/fitCells.ts';
 import {compareLines} from '../../../source/ui/compare/compareLines.ts';
+import {ear, placedAt, screenAhead} from '../../study/survey/exampleNetwork.ts';
 import {exampleProfile} from '../walk/dialIn/exampleProfile.ts';
 
 const newer = exampleProfile({name: 'Spring'});
@@ -26,6 +27,21 @@ test('compareLines names both profiles and shows what moved side by side, most f
 
 test('compareLines tells why settings are others below the table', () => {
 	expect(lines().join('\n')).toMatch(/Distances that changed[\s\S]*Front centre/);
+});
+
+test('compareLines tells what moved by its place where both plans are tied to walls, not by the distances at both ends', () => {
+	const at = (sofa: readonly [number, number, number], x: number, changes: Partial<Profile>) =>
+		placedAt({sofa: [...sofa], screen: screenAhead, FL: [x, 0.5, 1], FR: [4, 0.5, 1]}, changes).profile;
+	const before = at(ear, 1, {name: 'Autumn', date: '2025-10-04'});
+	const [x, y, z] = ear;
+	const after = at([x, y - 0.4, z], 1, {name: 'Spring'});
+	const short = compareLines(before, after, {columns: 80, isFull: false, fullKey: 'a'});
+	const text = short.map(line => line.text).join('\n');
+	// The sofa alone was carried; the speakers' distances to it changed with it.
+	expect(text).toMatch(/Moved\n +- .*: 0\.40 m towards the screen wall/);
+	expect(text).not.toContain('Distances that changed');
+	const full = compareLines(before, after, {columns: 80, isFull: true, fullKey: 'a'});
+	expect(full.map(line => line.text).join('\n')).toContain('Distances that changed');
 });
 
 test('compareLines reads the older profile in the unit of the newer one', () => {
