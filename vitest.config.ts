@@ -12,6 +12,7 @@ const slow = [
 	'test/study/hearing/channels.test.ts',
 	'test/study/hearing/faults.test.ts',
 	'test/study/hearing/moreFaults.test.ts',
+	'test/study/hearing/moved.test.ts',
 	'test/study/hearing/onePlaying.test.ts',
 	'test/study/calibration/blend/blend.fuzz.test.ts',
 	'test/study/calibration/closedLoop.test.ts',

@@ -11,6 +11,7 @@ import {type CrossoverCurves, crossoverCurves} from '../study/calibration/crosso
 import {subModel} from '../study/calibration/crossover/model.ts';
 import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
 import {headroom} from '../study/calibration/headroom/headroom.ts';
+import {recordedState} from '../study/hearing/recordedState.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {costlyPartsOf} from './costlyParts.ts';
 import {forResult, profileFrom} from './profileArgument.ts';
@@ -54,11 +55,12 @@ function codeOf(remarks: Parameters<typeof hasProblem>[0]): ExitCode {
 async function printBlend({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
 	const way = flags.way as BlendWay | undefined;
 	const result = blend(blendInputs(profile, costlyPartsOf(profile)), way);
+	const recorded = recordedState(profile);
 	if (flags.json) {
-		out(saidJson(result, sayIn(profile)));
+		out(saidJson({...result, recorded}, sayIn(profile)));
 	} else {
 		const {blendText} = await import('../report/bass/blend.ts');
-		out(blendText(profile, result, columns));
+		out(blendText(profile, result, columns, recorded));
 	}
 
 	return result.status === 'nothing' || result.status === 'reading' ? exitCode.no : exitCode.fine;

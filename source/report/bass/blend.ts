@@ -3,6 +3,8 @@ import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
 import type {BlendBlock} from '../../study/calibration/blend/steps.ts';
+import type {RecordedState} from '../../study/hearing/recordedState.ts';
+import {recordedStateLines} from '../hearing/stateText.ts';
 import {
 	addedText,
 	amongSubsSentence,
@@ -22,11 +24,17 @@ import {wrap} from '../wrap.ts';
 import {actionSentence, plainNames} from './names.ts';
 
 /** The blend of subs and front speakers as text: ways, what was read, what to try, what to read next. */
-export function blendText(profile: Profile, result: BlendResult, width: number): string {
+export function blendText(
+	profile: Profile,
+	result: BlendResult,
+	width: number,
+	recorded: RecordedState = {kind: 'none'},
+): string {
 	const {seat, crossoverHertz, status} = result;
 	const title = `${profile.name}, ${profile.date}: subs and front speakers through the crossover at ${formatNumber(crossoverHertz, 0)} Hz, at ${nameOf(profile, seat)}`;
 	return [
 		...wrap(title, width),
+		...(recorded.kind === 'none' ? [] : ['', ...recordedStateLines(profile, recorded, width)]),
 		...wayLines(result, width),
 		...toneTable(profile, result, width),
 		'',

@@ -6,7 +6,7 @@ import type {HeardText} from './text.ts';
 
 /** What was heard as JSON for scripts; impulse responses and curves are left to the profile. */
 export function heardJson(profile: Profile, heard: HeardText): string {
-	const {files, rows, rounds, findings, offers, blend, isTaken} = heard;
+	const {files, rows, rounds, findings, offers, blend, state, isTaken} = heard;
 	return saidJson(
 		{
 			files,
@@ -31,6 +31,7 @@ export function heardJson(profile: Profile, heard: HeardText): string {
 			findings,
 			offers,
 			blend,
+			recordedState: state,
 			isTaken,
 		},
 		sayIn(profile),

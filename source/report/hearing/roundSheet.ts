@@ -2,6 +2,8 @@ import {listed, type Named, nameOf} from '../../profile/names.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
 import type {PlannedPlaying, SubGroup} from '../../study/hearing/visit.ts';
 import type {RoundFile} from '../../study/playing/roundFile.ts';
+import {formatEntry} from '../entryText.ts';
+import {formatDelay} from '../settingText.ts';
 import {wrap} from '../wrap.ts';
 
 /** Everything that the sheet of a recorded round tells. */
@@ -27,7 +29,28 @@ export function touchWords(named: Named, {touch, isBack}: PlannedPlaying): strin
 	const where = touched[touch.box];
 	if (touch.change === 'turned')
 		return isBack ? `turn ${names} back, ${where}` : `invert the polarity of ${names}, ${where}`;
+	if (touch.change === 'delayed' && touch.moved) return movedWords(names, where, touch.moved, isBack);
 	return isBack ? `let ${names} sound again, ${where}` : `mute ${names}, ${where}, not at its own switch`;
+}
+
+/** The delay or distance to type in, so that the subs come a third of a period later or earlier. */
+function movedWords(
+	names: string,
+	where: string,
+	{timing, from, to, change, addedMs}: NonNullable<SubGroup['moved']>,
+	isBack: boolean,
+): string {
+	const entry = timing.kind;
+	const shown = (value: number) =>
+		timing.kind === 'delay' ? formatDelay(Number(value.toFixed(3))) : formatEntry(value, timing);
+	const size = `${formatNumber(Math.abs(addedMs), 1)} ms ${addedMs > 0 ? 'later' : 'earlier'}`;
+	if (from !== undefined && to !== undefined)
+		return isBack
+			? `set the ${entry} of ${names} back to ${shown(from)}, ${where}`
+			: `set the ${entry} of ${names} to ${shown(to)} instead of ${shown(from)}, ${where} (${size})`;
+	return isBack
+		? `set the ${entry} of ${names} back to what it was, ${where}`
+		: `make the ${entry} of ${names} ${shown(Math.abs(change))} ${change > 0 ? 'more' : 'less'}, ${where} (${size})`;
 }
 
 /** The sheet of a recorded round: what was written, what to switch off, how to play and record it, in which order. */

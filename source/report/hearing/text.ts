@@ -2,14 +2,20 @@ import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {ProfileBlend} from '../../study/hearing/profileBlend.ts';
+import type {RecordedState} from '../../study/hearing/recordedState.ts';
 import type {HeardReport} from '../../study/hearing/report.ts';
 import {sentenceOf} from '../said/said.ts';
 import {type Say, sayIn} from '../said/say.ts';
 import {wrap} from '../wrap.ts';
+import {recordedStateLines} from './stateText.ts';
 import {playingLines, seatLines} from './tables.ts';
 
 /** What `hear` shows. */
-export type HeardText = HeardReport & {readonly isTaken: boolean};
+export type HeardText = HeardReport & {
+	readonly isTaken: boolean;
+	/** How far the blend by recording is once they are taken. */
+	readonly state?: RecordedState;
+};
 
 /** Everything that was heard, as lines. */
 export function heardLines(profile: Profile, heard: HeardText, width: number): string[] {
@@ -26,6 +32,9 @@ export function heardLines(profile: Profile, heard: HeardText, width: number): s
 		...heard.rounds.flatMap(round => ['', ...seatLines(profile, round, heard.findings, say, width)]),
 		...allFindingLines(heard, say, width),
 		...(heard.blend ? ['', ...blendLines(profile, heard.blend, say, width)] : []),
+		...(heard.state && isVerdict(heard.state)
+			? ['', ...recordedStateLines(profile, heard.state, width)]
+			: []),
 		'',
 		...wrap(
 			heard.isTaken
@@ -35,6 +44,9 @@ export function heardLines(profile: Profile, heard: HeardText, width: number): s
 		),
 	];
 }
+
+/** What `blend` does not tell already. */
+const isVerdict = ({kind}: RecordedState) => kind === 'kept' || kind === 'put back' || kind === 'to verify';
 
 /** Everything that was found, each once, as whole sentences. */
 export function allFindingLines(

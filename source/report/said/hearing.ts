@@ -100,6 +100,10 @@ export const hearingSentences: Sentences<HearingFacts> = {
 		`sounds ${ms(size)} earlier than its distance says`,
 		'Check its tape distance, and whether its delay really stands in the box.',
 	],
+	'heard-one-late': ({ms: size}) => [
+		`the first sounds ${ms(size)} later against the second than their distances say`,
+		'Of two lines nobody can tell which is off: a link on the first, or a wrong distance or delay of either. Play the file with all channels, or check both.',
+	],
 	'heard-exchanged': () => [
 		'sound from each other’s places',
 		'Either their cables are exchanged, or the player exchanges the channels: swap the plugs, or its setting.',
@@ -127,6 +131,10 @@ export const hearingSentences: Sentences<HearingFacts> = {
 	'heard-state-unknown': () => [
 		'fits no state that was asked for',
 		'It is kept as spare; play it again with one thing changed, as the sheet says.',
+	],
+	'heard-delay-other': ({ms: size, askedMs}) => [
+		`the subs were moved by ${ms(size)}, not by the ${ms(askedMs)} asked for`,
+		'To tell speakers and subs apart the delay must be known to 0.1 ms. Type it in as the sheet says, and play it again.',
 	],
 	'heard-apart-by-lfe': ({db: level, ms: time = 0}) => [
 		`agrees with the speakers’ low ends within ${db(Math.max(0.1, Math.abs(level)))} and ${ms(Math.max(0.1, Math.abs(time)))}: speakers and subs are told apart from one playing`,

@@ -50,9 +50,21 @@ export function againstTape(
 	const findings: HearingFinding[] = [];
 	const latencies: Array<{channel: string; ms: number}> = [];
 	const exchanged = new Set<string>();
-	const isOff = ({line, own, offMs}: (typeof known)[number]) =>
-		known.length > 2 &&
-		Math.abs(offMs - common) > Math.max(leastOffMs, 4 * Math.hypot(own.sigmaMs ?? 0, line.sigmaMs ?? 0));
+	const limitOf = ({line, own}: (typeof known)[number]) =>
+		Math.max(leastOffMs, 4 * Math.hypot(own.sigmaMs ?? 0, line.sigmaMs ?? 0));
+	const isOff = (each: (typeof known)[number]) =>
+		known.length > 2 && Math.abs(each.offMs - common) > limitOf(each);
+	const [first, second] = known;
+	if (known.length === 2 && first && second) {
+		const ms = first.offMs - second.offMs;
+		// Two tell that something is off, and not which of them.
+		if (Math.abs(ms) > Math.hypot(limitOf(first), limitOf(second))) {
+			const [later, earlier] = ms > 0 ? [first, second] : [second, first];
+			const about = [later.line.channel, earlier.line.channel];
+			findings.push(finding('doubt', 'heard-one-late', about, {ms: Math.abs(ms)}));
+		}
+	}
+
 	for (const [index, one] of known.entries())
 		for (const other of known.slice(index + 1)) {
 			if (!isOff(one) || !isOff(other)) continue;

@@ -34,6 +34,8 @@ export type HearingFacts = {
 	// Held against tape, twins and boxes.
 	'heard-late': {readonly ms: number};
 	'heard-early': {readonly ms: number};
+	/** Of two lines the first sounds later against the second than distances say: which is off is open. */
+	'heard-one-late': {readonly ms: number};
 	'heard-exchanged': NoFacts;
 	'heard-twins-differ': NoFacts;
 	'heard-reversed': NoFacts;
@@ -43,6 +45,8 @@ export type HearingFacts = {
 	'heard-microphone-moved': {readonly metres: number};
 	'heard-level-changed': {readonly changeDb: number};
 	'heard-state-unknown': NoFacts;
+	/** Subs moved by another delay than was asked for. */
+	'heard-delay-other': {readonly ms: number; readonly askedMs: number};
 
 	// One playing alone, by its LFE sweep.
 	'heard-apart-by-lfe': {readonly db: number; readonly ms?: number};

@@ -19,9 +19,14 @@ const nearEnough = 0.2;
 const mutedBelow = 0.2;
 const alikeFrom = 0.97;
 const longestDelayMs = 15;
+const aboutAskedMs = 1.5;
 
-/** The state of the subs in a playing against an earlier one, read from 25 to 42 Hz of every line that both have. */
-export function stateAgainst(earlier: HeardPlaying, later: HeardPlaying): HeardState {
+/**
+The state of the subs in a playing against an earlier one, read from 25 to 42 Hz of every line that both have.
+
+@param askedMs - Delay that was asked for: looked for first, for a sub with one strong standing wave down there sounds alike turned and delayed.
+*/
+export function stateAgainst(earlier: HeardPlaying, later: HeardPlaying, askedMs?: number): HeardState {
 	const shift = shiftBetween(earlier, later);
 	if (!shift) return {kind: 'unknown'};
 	const frequencies = responseFrequencies();
@@ -59,11 +64,22 @@ export function stateAgainst(earlier: HeardPlaying, later: HeardPlaying): HeardS
 	const away = (sign: number) => Math.hypot(real / before - sign, imaginary / before);
 	if (away(1) < nearEnough) return {kind: 'as it stands'};
 	if (away(-1) < nearEnough) return {kind: 'turned'};
-	let best = {ms: 0, size: 0, real: 0};
-	for (let ms = -longestDelayMs; ms <= longestDelayMs; ms += 0.05) {
-		const [x] = crossOf(ms + shift.ms);
-		if (Math.abs(x) > best.size) best = {ms, size: Math.abs(x), real: x};
-	}
+	const bestOf = (fromMs: number, toMs: number) => {
+		let best = {ms: 0, size: 0, real: 0};
+		for (let ms = fromMs; ms <= toMs; ms += 0.05) {
+			const [x] = crossOf(ms + shift.ms);
+			if (Math.abs(x) > best.size) best = {ms, size: Math.abs(x), real: x};
+		}
+
+		return best;
+	};
+	const asked = askedMs === undefined ? undefined : bestOf(askedMs - aboutAskedMs, askedMs + aboutAskedMs);
+	// At the edge of what was looked at it is not there.
+	const isAsked =
+		asked !== undefined &&
+		Math.abs(asked.ms - askedMs!) < aboutAskedMs - 0.1 &&
+		asked.real > alikeFrom * Math.sqrt(before * after);
+	const best = isAsked ? asked : bestOf(-longestDelayMs, longestDelayMs);
 
 	if (best.size > alikeFrom * Math.sqrt(before * after))
 		return {kind: 'delayed', ms: best.ms, isTurned: best.real < 0};

@@ -153,8 +153,13 @@ function changedState({changed}: PlayingRow, rounds: readonly SeatRound[]): Play
 	const subsOfKind = (change: SubGroup['change']) => [
 		...new Set(groups.filter(group => group.change === change).flatMap(({subs}) => subs)),
 	];
-	const [turned, muted] = [subsOfKind('turned'), subsOfKind('muted')];
-	return {...(turned.length > 0 && {turned}), ...(muted.length > 0 && {muted})};
+	const [turned, muted, delayed] = (['turned', 'muted', 'delayed'] as const).map(subsOfKind);
+	const moved = groups.find(({change}) => change === 'delayed')?.moved;
+	return {
+		...(turned!.length > 0 && {turned}),
+		...(muted!.length > 0 && {muted}),
+		...(delayed!.length > 0 && moved && {delayed, addedDelayMs: rounded(moved.addedMs, 0.001)}),
+	};
 }
 
 function defined<Value extends object>(value: Value): Partial<Value> {

@@ -1,12 +1,13 @@
 import {finding} from '../../profile/finding.ts';
 import {type StatedLowPasses, separateByLfe} from './apart/fromLfe.ts';
-import {type StateChange, separate} from './apart/separate.ts';
+import {separate} from './apart/separate.ts';
 import type {HearingFinding} from './facts.ts';
 import type {HeardPlaying} from './heardPlaying.ts';
-import {type HeardState, stateAgainst} from './heardState.ts';
+import {stateAgainst} from './heardState.ts';
 import type {PlayingName, PlayingNames, PlayingRow, SeatRound} from './playingRow.ts';
 import {isSpoiled, spoiledLines} from './soundness.ts';
 import {shiftBetween, spotsOf} from './spots.ts';
+import {asChanged, changesOf, isState, otherState} from './statesAsked.ts';
 import type {SubGroup} from './visit.ts';
 
 /** A microphone that moved further is no longer at the same spot, metres. @see the error of the parts over the way moved: −15 dB at 5 cm. */
@@ -60,7 +61,7 @@ export function seatRounds(
 		const base = chain[0];
 		if (!base) continue;
 		const whole = chain.slice(0, groups.length + 1).flatMap(row => row ?? []);
-		const changes = changesOf(whole.length - 1, groups);
+		const changes = changesOf(whole.slice(1), groups);
 		// One spoiled sweep would enter the mean of what the subs do.
 		const spoiled = spoiledLines(whole.flatMap(({playing}) => playing.findings));
 		const sound = whole.map(({playing}) => ({
@@ -68,7 +69,8 @@ export function seatRounds(
 			lines: playing.lines.filter(({channel}) => !spoiled.has(channel)),
 		}));
 		if (changes.length > 0) {
-			rounds.push({seat, base, groups, apart: separate(sound, changes, crossoverOf), apartBy: 'change'});
+			const apart = separate(sound, changes, crossoverOf);
+			rounds.push({seat, base, groups: asChanged(groups, changes), apart, apartBy: 'change'});
 			continue;
 		}
 
@@ -119,12 +121,6 @@ function placed(numbered: readonly NumberedPlaying[], seats: readonly string[], 
 	});
 }
 
-function changesOf(count: number, groups: readonly SubGroup[]): StateChange[] {
-	return count === groups.length
-		? groups.map(({id, change}): StateChange => ({kind: change, group: id}))
-		: [];
-}
-
 function spotRows(
 	inOrder: readonly NumberedPlaying[],
 	seat: string | undefined,
@@ -141,27 +137,18 @@ function spotRows(
 		const isSound = isFine(each) && seat !== undefined;
 		if (playing === base)
 			return {...row, state: {kind: 'as it stands'}, changed: [], isUsed: isSound, findings: []};
-		const state = stateAgainst(base, playing);
+		const state = stateAgainst(base, playing, groups[0]?.moved?.addedMs);
 		const findings = movedFindings(base, playing);
 		const count = name.changes ?? next + 1;
 		const expected = groups.slice(0, count);
 		const fits =
 			name.changes === undefined ? next < groups.length && isState(state, count, groups) : count > 0;
 		if (!fits && state.kind !== 'as it stands' && name.changes === undefined)
-			findings.push(finding('doubt', 'heard-state-unknown', []));
+			findings.push(otherState(state, groups));
 		const isUsed = fits && isSound && !isSpoiled(findings);
 		if (isUsed) next = count;
 		return {...row, state, changed: isUsed ? expected.map(({id}) => id) : [], isUsed, findings};
 	});
-}
-
-/** Whether a state is what so many changed groups of all give. */
-function isState(state: HeardState, changed: number, groups: readonly SubGroup[]): boolean {
-	if (changed < groups.length)
-		return state.kind === 'partly' || state.kind === 'delayed' || state.kind === 'muted';
-	return groups.every(({change}) => change === 'turned')
-		? state.kind === 'turned' || (state.kind === 'delayed' && state.isTurned)
-		: state.kind === 'muted';
 }
 
 function movedFindings(base: HeardPlaying, playing: HeardPlaying): HearingFinding[] {

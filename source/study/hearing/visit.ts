@@ -1,5 +1,6 @@
 import {processorOf, subsByFeed, subsOf} from '../../profile/ask/subs.ts';
 import type {Profile} from '../../profile/types.ts';
+import {type MovedDelay, thirdOfPeriod} from './thirdOfPeriod.ts';
 
 /** Subs that are told apart from the mains together: one output of a box. */
 export type SubGroup = {
@@ -8,7 +9,9 @@ export type SubGroup = {
 	/** Where it is turned or muted, and how. */
 	readonly box: 'processor' | 'receiver' | 'sub';
 	readonly at: string;
-	readonly change: 'turned' | 'muted';
+	readonly change: 'turned' | 'muted' | 'delayed';
+	/** With `delayed`: by how much, and what to type in. */
+	readonly moved?: MovedDelay;
 };
 
 /** One playing at a seat, and what to do before it. */
@@ -20,7 +23,8 @@ export type PlannedPlaying = {
 };
 
 /**
-Groups of subs that can be told apart: the outputs of a processor, else the receiver's; at most two, for a third playing
+Groups of subs that can be told apart, by their polarity where a box turns it, else by muting an output of the processor, else by
+a third of a period more in the receiver: the outputs of a processor, else the receiver's; at most two, for a third playing
 costs more than it tells, and more than two are taken all together.
 */
 export function subGroups(profile: Profile): SubGroup[] {
@@ -37,20 +41,20 @@ export function subGroups(profile: Profile): SubGroup[] {
 					at: output,
 					change: processor.invertsOutputs === true ? 'turned' : 'muted',
 				};
-			return {
-				id: subs.join('+'),
-				subs,
-				box: profile.receiver?.invertsSubs ? 'receiver' : 'sub',
-				at: feed,
-				change: profile.receiver?.invertsSubs ? 'turned' : 'muted',
-			};
+			const line = {id: subs.join('+'), subs, at: feed};
+			if (profile.receiver?.invertsSubs) return {...line, box: 'receiver', change: 'turned'};
+			const moved = thirdOfPeriod(profile, feed);
+			return moved
+				? {...line, box: 'receiver', change: 'delayed', moved}
+				: {...line, box: 'sub', change: 'muted'};
 		}),
 	);
 	if (groups.length <= 2) return groups;
 	const subs = all.map(({id}) => id);
 	const first = groups[0]!;
-	const canTurn = groups.every(({change}) => change === 'turned');
-	return [{...first, id: subs.join('+'), subs, change: canTurn ? 'turned' : 'muted'}];
+	// One change for all: what every box of them can do, else muting.
+	const isAlike = groups.every(({change, box}) => change === first.change && box === first.box);
+	return [{...first, id: subs.join('+'), subs, ...(!isAlike && {change: 'muted' as const})}];
 }
 
 /** All subs as one, as a single playing tells them: they move together, at the receiver. */

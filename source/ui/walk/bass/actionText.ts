@@ -19,20 +19,6 @@ export function actionText(profile: Profile, action: BlendAction): string {
 	return `${name}: ${what} ${size} ${change < 0 ? 'less' : 'more'} than what stands`;
 }
 
-/** What stood before a change, to be typed in again: the box's line and its value. */
-export function oldEntry(
-	profile: Profile,
-	{box, about, what, from}: BlendAction,
-): {readonly name: string; readonly value: string} {
-	const name = box === 'processor' ? `bass processor, output ${about}` : `${box}, ${nameOf(profile, about)}`;
-	if (what === 'polarity') return {name: `${name}: polarity`, value: 'as before'};
-	if (from === undefined) return {name: `${name}: ${what}`, value: 'as before'};
-	return {
-		name: `${name}: ${what}`,
-		value: what === 'delay' ? formatDelay(rounded(from)) : distanceText(profile, from),
-	};
-}
-
 /** Steps of 0.01 ms and more: binary dust beyond is not shown. */
 function rounded(milliseconds: number): number {
 	return Number(milliseconds.toFixed(3));

@@ -1,6 +1,7 @@
 import {nameOf} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
+import {oldEntry} from '../../../report/bass/oldEntry.ts';
 import {cellWidth, fitCells} from '../../../report/fitCells.ts';
 import {largeLines} from '../../../report/largeLines.ts';
 import {
@@ -17,7 +18,7 @@ import {wrap} from '../../../report/wrap.ts';
 import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
-import {actionText, oldEntry} from './actionText.ts';
+import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
 import {recordedLines, recordedOf, recordingOddsLines, recordingWayLines} from './recorded.ts';
 

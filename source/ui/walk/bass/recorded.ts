@@ -1,5 +1,6 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {oldEntry} from '../../../report/bass/oldEntry.ts';
 import {largeLines} from '../../../report/largeLines.ts';
 import {
 	recordedSentence,
@@ -15,7 +16,6 @@ import {roundFile} from '../../../study/playing/roundFile.ts';
 import {derived} from '../../derived.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
-import {oldEntry} from './actionText.ts';
 
 type Put = (text: string, style?: ScreenLine['style'], sign?: string) => ScreenLine[];
 

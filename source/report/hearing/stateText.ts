@@ -1,0 +1,19 @@
+import type {Profile} from '../../profile/types.ts';
+import type {RecordedState} from '../../study/hearing/recordedState.ts';
+import {oldEntry} from '../bass/oldEntry.ts';
+import {recordedSentence} from '../said/recorded.ts';
+import {wrap} from '../wrap.ts';
+
+/** How far the blend by recording is, with the old entries where it was put back; nothing before anything was recorded. */
+export function recordedStateLines(profile: Profile, state: RecordedState, width: number): string[] {
+	if (state.kind === 'none') return [];
+	const old = 'old' in state ? state.old : [];
+	return [
+		...wrap(`By recording: ${recordedSentence(profile, state)}`, width),
+		...(old.length > 0 ? ['Type the old entries in again:'] : []),
+		...old.flatMap(entry => {
+			const {name, value} = oldEntry(profile, entry);
+			return wrap(`${name} ${value}`, width, '> ');
+		}),
+	];
+}
