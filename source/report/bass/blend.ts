@@ -4,7 +4,6 @@ import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
 import type {BlendBlock} from '../../study/calibration/blend/steps.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
-import {recordedStateLines} from '../hearing/stateText.ts';
 import {
 	addedText,
 	amongSubsSentence,
@@ -22,6 +21,7 @@ import {capitalised} from '../said/sentences.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {actionSentence, plainNames} from './names.ts';
+import {recordedStateLines} from './recordedState.ts';
 
 /** The blend of subs and front speakers as text: ways, what was read, what to try, what to read next. */
 export function blendText(

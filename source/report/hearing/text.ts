@@ -4,10 +4,10 @@ import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {ProfileBlend} from '../../study/hearing/profileBlend.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
 import type {HeardReport} from '../../study/hearing/report.ts';
+import {recordedStateLines} from '../bass/recordedState.ts';
 import {sentenceOf} from '../said/said.ts';
 import {type Say, sayIn} from '../said/say.ts';
 import {wrap} from '../wrap.ts';
-import {recordedStateLines} from './stateText.ts';
 import {playingLines, seatLines} from './tables.ts';
 
 /** What `hear` shows. */

@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest';
 import type {Profile, RecordedResponse, Recording} from '../../../source/profile/types.ts';
 import {blendText} from '../../../source/report/bass/blend.ts';
-import {recordedStateLines} from '../../../source/report/hearing/stateText.ts';
+import {recordedStateLines} from '../../../source/report/bass/recordedState.ts';
 import {largeLines} from '../../../source/report/largeLines.ts';
 import {blend} from '../../../source/study/calibration/blend/blend.ts';
 import {keptPoints} from '../../../source/study/hearing/keepRound.ts';
