@@ -2,6 +2,7 @@ import {findProfile} from '../platform/profiles/find.ts';
 import {Trouble} from '../platform/trouble.ts';
 import {appFiles} from './appFiles.ts';
 import {appRecordings} from './appRecordings.ts';
+import {appSearches} from './appSearches.ts';
 import {type Command, exitCode} from './command.ts';
 import {folderOf, profileFolders, profileFrom} from './profileArgument.ts';
 
@@ -44,6 +45,7 @@ export const command: Command = {
 		const {code, said} = await openApp({
 			files,
 			recordings: appRecordings(context.flags.recordings as string | undefined),
+			searches: appSearches(),
 			now: context.now,
 			...(file !== undefined && {file}),
 		});

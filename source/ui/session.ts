@@ -2,7 +2,7 @@ import type {Press} from './keys/press.ts';
 import {lookForRecordings, tellHearing} from './screens/hearingOrders.ts';
 import {openHome} from './screens/home.ts';
 import {openWalk} from './screens/openWalk.ts';
-import {hasWork, workOnPlanning} from './screens/planning.ts';
+import {hasWork, isSearchedElsewhere, tellPlanning, workOnPlanning} from './screens/planning.ts';
 import {keep, pressAll, rescue} from './screens/press.ts';
 import type {AppScreen, World} from './screens/screen.ts';
 
@@ -37,6 +37,7 @@ export function startSession(world: World, file?: string): Session {
 		const before = fileOf(screen);
 		if (before !== undefined && before !== fileOf(next)) world.files.release(before);
 		if (isHearing(screen) && !isHearing(next)) world.recordings?.stop();
+		if (isSearchedElsewhere(screen) && !isSearchedElsewhere(next)) world.searches?.stop();
 		screen = next;
 		for (const listener of listeners) listener();
 		goOn();
@@ -54,6 +55,7 @@ export function startSession(world: World, file?: string): Session {
 	};
 
 	world.recordings?.onNews(news => set(tellHearing(screen, news)));
+	world.searches?.onNews(news => set(tellPlanning(screen, news)));
 
 	return {
 		screen: () => screen,

@@ -1,10 +1,13 @@
 import type {Files} from './files.ts';
 import type {Recordings} from './recordings.ts';
+import type {Searches} from './searches.ts';
 
 export type Start = {
 	readonly files: Files;
 	/** Absent where no recording can be reached. */
 	readonly recordings?: Recordings;
+	/** Absent where there are no other threads. */
+	readonly searches?: Searches;
 	/** Opens the walk of this profile at once; without it the home screen is shown. */
 	readonly file?: string;
 	readonly now: () => Date;
@@ -26,6 +29,7 @@ Everything that was answered is on disk when it returns, whichever way it was le
 export async function openApp({
 	files,
 	recordings,
+	searches,
 	file,
 	now,
 	stdin = process.stdin,
@@ -38,7 +42,10 @@ export async function openApp({
 		import('./app.tsx'),
 		import('./session.ts'),
 	]);
-	const session = startSession({files, now, ...(recordings && {recordings})}, file);
+	const session = startSession(
+		{files, now, ...(recordings && {recordings}), ...(searches && {searches})},
+		file,
+	);
 	const instance = render(<App session={session} />, {
 		stdin,
 		stdout,

@@ -59,11 +59,21 @@ function correlationOf(a: readonly number[], b: readonly number[]): number {
 	return 1 - (6 * squares) / (n * (n * n - 1));
 }
 
-/**
-Ranks all pairs of eight sub places for three seats by the product's model, with sizes 1.5 % wrong and the decay guessed,
-and by sums of images in the room itself. Seats stand up to half a metre off the middle.
-*/
-export function rankPlaces(range: RoomRange, index: number): Ranked {
+/** A room with eight places for two subs, what each pair does there, and what the product is told of it. */
+export type PlacesInRoom = {
+	/** Spread between the seats with each pair, by sums of images, dB. */
+	readonly trueSpreadDb: readonly number[];
+	/** The room as it is told: sizes 1.5 % wrong, the decay guessed. */
+	readonly room: Pick<RoomInputs, 'shape' | 'decay' | 'speedOfSound'>;
+	readonly variants: ReadonlyArray<{
+		readonly subs: readonly Point[];
+		readonly seats: readonly Point[];
+		readonly lifted: number;
+	}>;
+};
+
+/** A room, eight places for two subs, and three seats up to half a metre off the middle. */
+export function placesInRoom(range: RoomRange, index: number): PlacesInRoom {
 	const {box, sizeMetres: size} = bareRoom(range, index).build;
 	const draws = drawsOf(`arranging ${range} ${index}`);
 	const [width, length, height] = size;
@@ -83,7 +93,7 @@ export function rankPlaces(range: RoomRange, index: number): Ranked {
 			return responseAt(sampled, bassFrequenciesHertz);
 		}),
 	);
-	const trueSpread = pairs.map(([a, b]) => {
+	const trueSpreadDb = pairs.map(([a, b]) => {
 		const levels = seats.map((_, s) =>
 			bassFrequenciesHertz.map((hertz, f) => {
 				let real = 0;
@@ -114,15 +124,29 @@ export function rankPlaces(range: RoomRange, index: number): Ranked {
 		decay: {seconds: 0.4, from: 'estimated'},
 		speedOfSound: 343,
 	};
-	const judged = judgeVariants(
-		{room, steps: undefined},
-		pairs.map(([a, b]) => ({subs: [seen(places[a]!), seen(places[b]!)], seats: seats.map(seen), lifted: 2})),
-	).map(({judged: {meanDb}}) => meanDb);
-	const pick = judged.indexOf(Math.min(...judged));
-	const best = Math.min(...trueSpread);
 	return {
-		correlation: correlationOf(judged, trueSpread),
-		regretDb: trueSpread[pick]! - best,
-		blindDb: trueSpread.reduce((sum, value) => sum + value, 0) / trueSpread.length - best,
+		trueSpreadDb,
+		room,
+		variants: pairs.map(([a, b]) => ({
+			subs: [seen(places[a]!), seen(places[b]!)],
+			seats: seats.map(seen),
+			lifted: 2,
+		})),
+	};
+}
+
+/**
+Ranks all pairs of eight sub places for three seats by the product's model, with sizes 1.5 % wrong and the decay guessed,
+and by sums of images in the room itself.
+*/
+export function rankPlaces(range: RoomRange, index: number): Ranked {
+	const {trueSpreadDb, room, variants} = placesInRoom(range, index);
+	const judged = judgeVariants({room, steps: undefined}, variants).map(({judged: {meanDb}}) => meanDb);
+	const pick = judged.indexOf(Math.min(...judged));
+	const best = Math.min(...trueSpreadDb);
+	return {
+		correlation: correlationOf(judged, trueSpreadDb),
+		regretDb: trueSpreadDb[pick]! - best,
+		blindDb: trueSpreadDb.reduce((sum, value) => sum + value, 0) / trueSpreadDb.length - best,
 	};
 }

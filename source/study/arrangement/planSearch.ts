@@ -64,8 +64,7 @@ export function* searchPlan(
 	if (space.subs.length < mostSubs) {
 		const more = oneMoreSub(space, bench);
 		let next = more.next();
-		for (let done = 0; !next.done; next = more.next(), done++)
-			yield {what: 'oneMore', done, of: Math.ceil(space.places.length / 3), rows};
+		for (; !next.done; next = more.next()) yield {what: 'oneMore', done: next.value, of: 1, rows};
 		const arrangement = next.value;
 		if (arrangement)
 			rows = [

@@ -12,19 +12,24 @@ const everyPlace = 3;
 /** Distance between neighbouring places for a look at another wall, metres. */
 const roughMetres = 0.9;
 
-/** The best place for one more sub beside those that stand; undefined where no place is free. */
+/**
+The best place for one more sub beside those that stand; undefined where no place is free. A generator: it yields which
+share of the places was looked at.
+*/
 export function* oneMoreSub(
 	space: ArrangementSpace,
 	bench: PlanBench,
-): Generator<void, LiveArrangement | undefined> {
+): Generator<number, LiveArrangement | undefined> {
 	const seats = space.seats.map(({at}) => at);
 	const standing = space.subs.map(({at}) => at);
 	let best: LiveArrangement | undefined;
 	for (const [i, {at}] of space.places.entries()) {
 		if (i % everyPlace !== 0) continue;
-		const one = bench.judge({subs: [...standing, at], seats, lifted: 1});
+		const work = bench.judging({subs: [...standing, at], seats, lifted: 1});
+		let next = work.next();
+		for (; !next.done; next = work.next()) yield i / space.places.length;
+		const one = next.value;
 		if (!best || one.judged.meanDb < best.judged.meanDb) best = one;
-		yield;
 	}
 
 	return best;

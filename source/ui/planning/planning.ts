@@ -47,10 +47,10 @@ export type Planning = {
 	readonly from: number;
 	readonly moving?: Moving | undefined;
 	readonly typing?: Typing | undefined;
-	/** A search that is on its way. */
+	/** A search that is on its way; elsewhere, where it has no work of its own. */
 	readonly search?:
 		| {
-				readonly work: Generator<PlanSearchStep, readonly ArrangementRow[]>;
+				readonly work?: Generator<PlanSearchStep, readonly ArrangementRow[]> | undefined;
 				readonly step?: PlanSearchStep | undefined;
 		  }
 		| undefined;
@@ -87,15 +87,20 @@ export function openPlan(
 	};
 }
 
-/** A search over everything, about to begin. */
-export function startSearch(planning: Planning): Planning {
-	const {profile, space, bench, now} = planning;
-	return {
-		...planning,
-		found: [],
-		notes: [],
-		search: {work: searchPlan(profile, space, bench, now.arrangement)},
-	};
+/** A search over everything, about to begin: somebody has to work on it. */
+export const startSearch = (planning: Planning): Planning => ({
+	...planning,
+	found: [],
+	notes: [],
+	search: {},
+});
+
+/** The search goes on here, in slices. */
+export function searchHere(planning: Planning): Planning {
+	const {profile, space, bench, now, search} = planning;
+	return search
+		? {...planning, search: {...search, work: searchPlan(profile, space, bench, now.arrangement)}}
+		: planning;
 }
 
 /** A row with its places and its levels there. Another wall is another room: there it shows what stands. */
@@ -109,31 +114,39 @@ export function withLive({bench, now}: Pick<Planning, 'bench' | 'now'>, row: Arr
 
 /** A slice of the search; what it found so far shows, and its end is its result. */
 export function workOn(planning: Planning, isOver: () => boolean): Planning {
-	const {search} = planning;
-	if (!search) return planning;
-	let next = search.work.next();
-	while (!next.done && !isOver()) next = search.work.next();
-	if (!next.done) {
-		// A frame only where it would show something new.
-		const isSeen = search.step && shownOf(search.step) === shownOf(next.value);
-		if (isSeen) return planning;
-		const {rows} = next.value;
-		const found = rows === search.step?.rows ? planning.found : rows.map(row => withLive(planning, row));
-		return {...planning, found, search: {...search, step: next.value}};
-	}
-
-	const found = next.value.map(row => withLive(planning, row));
-	return {...planning, found, search: undefined, cursor: bestRow({...planning, found})};
+	const work = planning.search?.work;
+	if (!work) return planning;
+	let next = work.next();
+	while (!next.done && !isOver()) next = work.next();
+	return next.done ? withAllFound(planning, next.value) : withStep(planning, next.value);
 }
 
-const shownOf = ({what, done, of, rows}: PlanSearchStep) =>
-	`${what} ${Math.floor((50 * done) / of)} ${rows.length}`;
+const rowsShown = ({rows}: PlanSearchStep) =>
+	rows.map(({arrangement}) => arrangement.judged.meanDb).join(' ');
+const shownOf = (step: PlanSearchStep) =>
+	`${step.what} ${Math.floor((50 * step.done) / step.of)} ${rowsShown(step)}`;
+
+/** How far a search is, and its rows so far; the same planning where that would show nothing new. */
+export function withStep(planning: Planning, step: PlanSearchStep): Planning {
+	const {search} = planning;
+	if (!search || (search.step && shownOf(search.step) === shownOf(step))) return planning;
+	const isSame = search.step !== undefined && rowsShown(step) === rowsShown(search.step);
+	const found = isSame ? planning.found : step.rows.map(row => withLive(planning, row));
+	return {...planning, found, search: {...search, step}};
+}
+
+/** The end of a search: its rows, with the cursor on the advised one. */
+export function withAllFound(planning: Planning, rows: readonly ArrangementRow[]): Planning {
+	if (!planning.search) return planning;
+	const found = rows.map(row => withLive(planning, row));
+	return {...planning, found, search: undefined, cursor: bestRow({...planning, found})};
+}
 
 /** Stops a search; what it has found so far stays. */
 export function stopSearch(planning: Planning): Planning {
 	const {search} = planning;
 	if (!search) return planning;
-	search.work.return([]);
+	search.work?.return([]);
 	const found = (search.step?.rows ?? []).map(row => withLive(planning, row));
 	const text = found.length > 0 ? 'Stopped: these are the best so far.' : 'Stopped: nothing was found yet.';
 	return {...planning, found, search: undefined, notes: [{kind: 'note', text}]};

@@ -1,11 +1,21 @@
 import type {Profile} from '../../profile/types.ts';
 import {remarkLines} from '../../report/remarks.ts';
 import {sayIn} from '../../report/said/say.ts';
+import type {SearchNews} from '../../study/arrangement/orders.ts';
 import {rowMoves} from '../../study/arrangement/row.ts';
 import {planTolerance} from '../../study/arrangement/tolerance.ts';
 import type {Press} from '../keys/press.ts';
 import {moveTexts} from '../planning/panel.ts';
-import {openPlan, type Planning, stopSearch, withPlan, workOn} from '../planning/planning.ts';
+import {
+	openPlan,
+	type Planning,
+	searchHere,
+	stopSearch,
+	withAllFound,
+	withPlan,
+	withStep,
+	workOn,
+} from '../planning/planning.ts';
 import {pressPlan} from '../planning/reduce.ts';
 import {rowAtCursor} from '../planning/rows.ts';
 import {startNextRound} from '../walk/carry.ts';
@@ -37,7 +47,7 @@ export function openPlanning(world: World, file: string): AppScreen {
 /** One key in planning. What changes the room is on disk before this returns, or its refusal is told. */
 export function pressPlanning(screen: PlanningScreen, press: Press, world: World): AppScreen {
 	const {plan, wish} = pressPlan(screen.plan, press);
-	const after = kept(screen, plan, world);
+	const after = begun(kept(screen, plan, world), world);
 	switch (wish) {
 		case 'back':
 			return openHome(world, [], screen.file);
@@ -50,9 +60,41 @@ export function pressPlanning(screen: PlanningScreen, press: Press, world: World
 	}
 }
 
+/** A search that was asked for begins: on another thread, else here in slices. */
+function begun(screen: PlanningScreen, {searches}: World): PlanningScreen {
+	const {plan} = screen;
+	if (!plan.search || plan.search.work || screen.isSearched)
+		return {...screen, isSearched: isElsewhere(plan)};
+	if (searches?.order({kind: 'search', profile: plan.profile})) return {...screen, isSearched: true};
+	return {...screen, plan: searchHere(plan)};
+}
+
+const isElsewhere = ({search}: Planning): boolean => search !== undefined && !search.work;
+
+/** Whether somebody on another thread searches for this screen. */
+export const isSearchedElsewhere = (screen: AppScreen): boolean =>
+	screen.kind === 'planning' && isElsewhere(screen.plan);
+
+/** What comes from whoever searches on another thread. Where that fails, the search goes on here. */
+export function tellPlanning(screen: AppScreen, news: SearchNews): AppScreen {
+	if (screen.kind !== 'planning' || !isElsewhere(screen.plan)) return screen;
+	const {plan} = screen;
+	switch (news.kind) {
+		case 'searching': {
+			const next = withStep(plan, news.step);
+			return next === plan ? screen : {...screen, plan: next};
+		}
+
+		case 'searched':
+			return {...screen, isSearched: false, plan: withAllFound(plan, news.rows)};
+		case 'searchTrouble':
+			return {...screen, isSearched: false, plan: searchHere(plan)};
+	}
+}
+
 /** Whether there is work to go on with while nobody types. */
 export const hasWork = (screen: AppScreen): screen is PlanningScreen =>
-	screen.kind === 'planning' && screen.plan.search !== undefined;
+	screen.kind === 'planning' && screen.plan.search?.work !== undefined;
 
 /** Goes on with a search for a slice. */
 export function workOnPlanning(screen: PlanningScreen, {now}: World): PlanningScreen {

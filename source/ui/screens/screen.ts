@@ -4,6 +4,7 @@ import type {Files, Listed} from '../files.ts';
 import type {HearingState} from '../hearing/state.ts';
 import type {Planning} from '../planning/planning.ts';
 import type {Recordings} from '../recordings.ts';
+import type {Searches} from '../searches.ts';
 import type {OpenPage} from '../walk/page.ts';
 import type {Note, RoundState} from '../walk/state.ts';
 import type {Draft} from './draft.ts';
@@ -109,6 +110,8 @@ export type PlanningScreen = {
 	/** State of the file as last seen; saves are held against it. */
 	readonly mark: string;
 	readonly plan: Planning;
+	/** A search was ordered from another thread, and is on its way there. */
+	readonly isSearched?: boolean;
 };
 
 export type AppScreen =
@@ -127,4 +130,6 @@ export type World = {
 	readonly now: () => Date;
 	/** Absent where no recording can be reached. */
 	readonly recordings?: Recordings;
+	/** Absent where there are no other threads: searches then run here, in slices. */
+	readonly searches?: Searches;
 };

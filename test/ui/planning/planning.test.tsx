@@ -1,7 +1,10 @@
 import {expect, test, vi} from 'vitest';
 import type {Profile} from '../../../source/profile/types.ts';
+import {type SearchNews, searchProfile} from '../../../source/study/arrangement/orders.ts';
+import {adjustNetwork} from '../../../source/study/survey/adjust.ts';
 import {App} from '../../../source/ui/app.tsx';
 import {pressesOf} from '../../../source/ui/keys/press.ts';
+import type {Searches} from '../../../source/ui/searches.ts';
 import {type Session, startSession} from '../../../source/ui/session.ts';
 import {drawIn} from '../fakeTerminal.ts';
 import {type MemoryFiles, memoryFiles} from '../memoryFiles.ts';
@@ -14,8 +17,8 @@ const named = {
 	right: {rightArrow: true},
 };
 
-function begin(files: MemoryFiles = memoryFiles()) {
-	const session = startSession({files, now: () => new Date()});
+function begin(files: MemoryFiles = memoryFiles(), searches?: Searches) {
+	const session = startSession({files, now: () => new Date(), ...(searches && {searches})});
 	const press = (...keys: readonly (string | keyof typeof named)[]) => {
 		for (const key of keys)
 			session.press(
@@ -28,8 +31,8 @@ function begin(files: MemoryFiles = memoryFiles()) {
 }
 
 /** A room typed by its four answers, then two subs. */
-function planned(height = '2.4m') {
-	const started = begin();
+function planned(height = '2.4m', searches?: Searches) {
+	const started = begin(memoryFiles(), searches);
 	started.press('p', '3.6m', enter, '4.6m', enter, height, enter, '3.1m', enter, 'r', 'subs 2', enter);
 	return started;
 }
@@ -173,6 +176,88 @@ test('a search can be stopped, and keys are taken while it runs', async () => {
 	press('s');
 	expect(planOf(session).search).toBeUndefined();
 	expect(noteOf(session)).toContain('Stopped');
+});
+
+/** Searches as another thread would do them, a step whenever the test asks for it. */
+function searchesElsewhere() {
+	let tell: (news: SearchNews) => void = () => {};
+	let work: ReturnType<typeof searchProfile> | undefined;
+	let stops = 0;
+	const searches: Searches = {
+		order({profile}) {
+			work = searchProfile(structuredClone(profile), adjustNetwork(profile));
+			return true;
+		},
+		stop() {
+			stops++;
+			work = undefined;
+		},
+		onNews: listener => {
+			tell = listener;
+		},
+	};
+	return {
+		searches,
+		isAtWork: () => work !== undefined,
+		stops: () => stops,
+		fail: () => tell({kind: 'searchTrouble', text: 'no thread'}),
+		/** Works on until a row was found, or to the end. */
+		workOn(isEnough: (rows: number) => boolean = () => false) {
+			while (work) {
+				const next = work.next();
+				// What crosses threads is copied.
+				if (next.done) tell(structuredClone({kind: 'searched', rows: next.value}));
+				else tell(structuredClone({kind: 'searching', step: next.value}));
+				if (next.done || isEnough(next.value.rows.length)) return;
+			}
+		},
+	};
+}
+
+test('a search on another thread shows how far it is, takes keys meanwhile, and stops with the best so far', () => {
+	const other = searchesElsewhere();
+	const {session, press} = planned('2.4m', other.searches);
+	press('s');
+	expect(other.isAtWork()).toBe(true);
+	other.workOn(rows => rows > 0);
+	expect(planOf(session).found.length).toBeGreaterThan(0);
+	expect(drawIn(80, 24, <App session={session} />).frame()).toMatch(/Searching: .*%/);
+	press('v');
+	expect(planOf(session).view).toBe('curve');
+	press('s');
+	expect(noteOf(session)).toContain('best so far');
+	expect(planOf(session).found.length).toBeGreaterThan(0);
+	expect(other.stops()).toBe(1);
+	press('s');
+	other.workOn();
+	expect(planOf(session).search).toBeUndefined();
+	expect(planOf(session).found.map(({name}) => name.kind)).toContain('wall');
+	press('s', 'q', 'q', 'q');
+	expect(session.screen().kind).toBe('home');
+	expect(other.isAtWork()).toBe(false);
+});
+
+test('where the other thread fails, the search goes on here', async () => {
+	const other = searchesElsewhere();
+	const {session, press} = planned('2.4m', other.searches);
+	press('s');
+	other.fail();
+	await searched(session);
+	expect(planOf(session).found.length).toBeGreaterThan(0);
+});
+
+test('keys that arrive together are all taken, in order; what was pasted is none', () => {
+	const {session, press} = planned();
+	const before = planOf(session).now.places.subs[1]!;
+	press('m2', enter, 'left', 'left', '--', 'left');
+	const {moving} = planOf(session);
+	// Two steps of 10 cm, one of 2 cm.
+	expect(moving!.places.subs[1]![0]).toBeCloseTo(before[0] - 0.22, 6);
+	press(enter);
+	const at = planOf(session).view;
+	press('lovely weather for a search');
+	expect(planOf(session).view).toBe(at);
+	expect(planOf(session).search).toBeUndefined();
 });
 
 test('a screen reader hears the plan in words', () => {
