@@ -27,6 +27,10 @@ export const command: Command = {
 			choices: ['tones', 'search'],
 			help: 'Ask for tones at three delays, or search the loudest of ten settings',
 		},
+		pair: {
+			type: 'boolean',
+			help: 'Set two subs against each other first: what to read next, or what it found',
+		},
 		crossover: {type: 'boolean', help: 'Rank the crossovers instead, with reasons and curves'},
 		headroom: {
 			type: 'boolean',
@@ -36,6 +40,7 @@ export const command: Command = {
 	examples: [
 		['roomtare blend cellar-2026', 'what the tones say, what to set, what to read next'],
 		['roomtare blend cellar-2026 --way search', 'the readings that search the loudest of ten settings'],
+		['roomtare blend cellar-2026 --pair', 'two subs against each other, for the bass of the LFE channel'],
 		['roomtare blend cellar-2026 --crossover', 'every crossover choice, ranked, with reasons and curves'],
 		['roomtare blend cellar-2026 --headroom', 'levels in reach at each seat against reference gain'],
 		['roomtare blend - --json < cellar.json', 'everything as JSON, from standard input'],
@@ -44,7 +49,7 @@ export const command: Command = {
 		const profile = forResult(context, await profileFrom(context, context.input[0]!));
 		if (context.flags.crossover) return printCrossovers(context, profile);
 		if (context.flags.headroom) return printHeadroom(context, profile);
-		return printBlend(context, profile);
+		return context.flags.pair ? printPair(context, profile) : printBlend(context, profile);
 	},
 };
 
@@ -64,6 +69,19 @@ async function printBlend({flags, out, columns}: CommandContext, profile: Profil
 	}
 
 	return result.status === 'nothing' || result.status === 'reading' ? exitCode.no : exitCode.fine;
+}
+
+async function printPair({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {
+	const result = blend(blendInputs(profile, costlyPartsOf(profile)));
+	const {pair, seat, subs} = result;
+	if (flags.json) {
+		out(saidJson({seat, subs, ...pair}, sayIn(profile)));
+	} else {
+		const {subsPairText} = await import('../report/bass/pair.ts');
+		out(subsPairText(profile, result, columns));
+	}
+
+	return !pair || pair.status === 'reading' ? exitCode.no : exitCode.fine;
 }
 
 async function printCrossovers({flags, out, columns}: CommandContext, profile: Profile): Promise<ExitCode> {

@@ -228,3 +228,9 @@ export const leastAboveBackgroundDb = 3;
 
 /** What the gains of fronts and centre must add up to for a blend to be kept, dB: less is within what two readings each can tell. */
 export const leastGainsDb = 0.8;
+
+/** A change between subs is kept where noise through the LFE channel reads louder by so much, dB. Judgement, no source. */
+export const leastPairGainDb = 0.5;
+
+/** What fronts or centre may read softer with it, dB: two readings each do not tell less apart. */
+export const mostPairLossDb = 0.3;

@@ -3,7 +3,8 @@ import {usualMainsBand, usualSubBand} from '../../source/profile/practice.ts';
 import type {MeterReading, Profile, RecordedResponse, SettingsSet} from '../../source/profile/types.ts';
 import {blend} from '../../source/study/calibration/blend/blend.ts';
 import type {BlendWay} from '../../source/study/calibration/blend/odds.ts';
-import type {BlendStep} from '../../source/study/calibration/blend/steps.ts';
+import {readingOfStep} from '../../source/study/calibration/blend/readingOfStep.ts';
+import type {BlendBlock, BlendStep} from '../../source/study/calibration/blend/steps.ts';
 import {judgedRound} from '../../source/study/calibration/proof/judgedRound.ts';
 import {proofPlan} from '../../source/study/calibration/proof/plan.ts';
 import {prove} from '../../source/study/calibration/proof/prove.ts';
@@ -19,7 +20,7 @@ import {blendInputs, solve} from '../afresh.ts';
 import type {Sounded} from './instruments.ts';
 import {weightingC} from './physics/filters.ts';
 import type {Spectrum} from './physics/spectrum.ts';
-import {mainIds, type SourceId, subIds} from './places.ts';
+import {mainIds, type SourceId, type SubId, subIds} from './places.ts';
 import {isMainId, isSubId, outputOf, type Playing} from './sound.ts';
 import type {World} from './world.ts';
 
@@ -123,20 +124,32 @@ export type Way = BlendWay;
 
 const askedOf = (step: BlendStep): Asked => {
 	const source = [step.source].flat();
-	const {delayMs, isTurned} = step.added;
+	const {delayMs, isTurned, subs} = step.added;
+	const {source: _, seat, signal, round, ...extra} = readingOfStep(step, subIds);
 	return {
 		source,
 		signal: step.signal as Sounded,
-		playing: {...playingOf(source, delayMs), turned: isTurned},
-		extra: {
-			...(delayMs !== 0 && {addedDelayMs: delayMs}),
-			...(isTurned && {invertedSources: [...subIds]}),
-			...(step.signal.kind === 'pink' && {
-				blendPart: step.part === 'search' ? ('search' as const) : ('verification' as const),
-			}),
+		playing: {
+			...playingOf(source, delayMs),
+			turned: isTurned,
+			...(subs?.length === 1 && {movedOnly: subs[0] as SubId}),
 		},
+		extra,
 	};
 };
+
+/** The first block that is not read to its end, as far as it is open. */
+function openBlock(blocks: readonly BlendBlock[]): Asked[] {
+	const block = blocks.find(({steps}) => steps.some(({isTaken}) => !isTaken));
+	return (block?.steps ?? []).filter(({isTaken}) => !isTaken).map(askedOf);
+}
+
+/** Readings of a change between the subs that are left before anything else is known, and whether one was kept. */
+export function askedForPair(profile: Profile): {readonly asked: Asked[]; readonly isKept: boolean} {
+	const {pair} = blend(blendInputs(profile));
+	const isOpen = pair?.status === 'reading' || pair?.status === 'to try';
+	return {asked: isOpen ? openBlock(pair.blocks) : [], isKept: pair?.status === 'kept'};
+}
 
 const blendSteps = (profile: Profile, way: Way): readonly BlendStep[] =>
 	blend(blendInputs(profile), way).blocks.flatMap(({steps}) => steps);
@@ -146,8 +159,7 @@ export function askedForBlend(profile: Profile, way: Way): Asked[] {
 	const {status, blocks} = blend(blendInputs(profile), way);
 	// What is verified, or promises nothing, asks no more.
 	if (status === 'kept' || status === 'put back' || status === 'stands') return [];
-	const block = blocks.find(({steps}) => steps.some(({isTaken}) => !isTaken));
-	return (block?.steps ?? []).filter(({isTaken}) => !isTaken).map(askedOf);
+	return openBlock(blocks);
 }
 
 /** Levels of tones that the blend says a setting will show: the one to try, where there is one. */

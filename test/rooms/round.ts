@@ -1,9 +1,18 @@
 import type {SettingsSet} from '../../source/profile/types.ts';
 import {besideSeat, readMeter, trueLevel} from './instruments.ts';
-import {type Losses, lossesOf} from './loss.ts';
+import {type Losses, lossesOf, lossOf} from './loss.ts';
 import type {Point} from './physics/box.ts';
 import {weightingC} from './physics/filters.ts';
-import {askedForBlend, askedLevels, decide, playingOf, promisedLevels, subBand, type Way} from './product.ts';
+import {
+	askedForBlend,
+	askedForPair,
+	askedLevels,
+	decide,
+	playingOf,
+	promisedLevels,
+	subBand,
+	type Way,
+} from './product.ts';
 import {beginSession, type Session, take, tapeDistances, typeIn} from './session.ts';
 import type {World} from './world.ts';
 
@@ -79,6 +88,50 @@ export function roundIn(world: World, way: Way | 'none' = 'tones'): Round {
 		promisedAtSpot: promised[0]!,
 		promisedBeside: promised[1]!,
 	};
+}
+
+/** What a change between the subs did, before tones and after them. */
+export type PairRound = {
+	readonly isKept: boolean;
+	readonly readings: number;
+	/** Loss before minus after, dB: positive is better. */
+	readonly alone: PairGains;
+	readonly whole: PairGains;
+};
+export type PairGains = Losses & {readonly lfe: number};
+
+/** A round with a change between the subs, typed in where it was kept, both read together anew, and tones after it. */
+export function pairRoundIn(world: World): PairRound {
+	const {session} = roundIn(world, 'none');
+	const lossesNow = (): PairGains => ({
+		...lossesOf(world, session.boxes),
+		lfe: lossOf(world, session.boxes, 'LFE1', [subBand.fromHertz, subBand.toHertz]),
+	});
+	const start = lossesNow();
+	const gains = (): PairGains => {
+		const now = lossesNow();
+		return {FC: start.FC - now.FC, fronts: start.fronts - now.fronts, lfe: start.lfe - now.lfe};
+	};
+	let readings = 0;
+	while (readings < mostReadings) {
+		const {asked} = askedForPair(session.profile);
+		if (asked.length === 0) break;
+		for (const one of asked) take(session, one);
+		readings += asked.length;
+	}
+
+	const {isKept} = askedForPair(session.profile);
+	if (isKept) {
+		typeIn(session, decide(session.profile, 'pair'));
+		const together = askedLevels().at(-1)!;
+		for (let count = 0; count < repeats; count++) take(session, together);
+		typeIn(session, decide(session.profile, 'pair together'));
+	}
+
+	const alone = gains();
+	blend(session, 'tones', [[], []]);
+	typeIn(session, decide(session.profile, 'pair and tones'));
+	return {isKept, readings, alone, whole: gains()};
 }
 
 /** Readings as the blend asks for them, block by block, each perhaps changing the next. */

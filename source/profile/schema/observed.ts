@@ -93,6 +93,14 @@ export const meterReading = z.looseObject({
 	addedDelayMs: milliseconds
 		.optional()
 		.describe('Sub delay added on purpose for a blend reading, on top of the settings in force.'),
+	addedDelaySources: z
+		.array(z.string().min(1).max(60))
+		.min(1)
+		.max(64)
+		.optional()
+		.describe(
+			'Subs that the added delay concerned, where others were left as they stand. Where not given: all that sounded with a speaker, and without one the last of them.',
+		),
 	invertedSources: z
 		.array(z.string().min(1).max(60))
 		.max(64)

@@ -2,26 +2,14 @@ import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
-import type {BlendBlock} from '../../study/calibration/blend/steps.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
-import {
-	addedText,
-	amongSubsSentence,
-	blendCautions,
-	blendSignalText,
-	blockSentence,
-	howToRead,
-	readingSentences,
-	statusSentence,
-	wayCost,
-	wayName,
-	wayOdds,
-} from '../said/blend.ts';
-import {capitalised} from '../said/sentences.ts';
+import {readingSentences, statusSentence, wayCost, wayName, wayOdds} from '../said/blend.ts';
+import {amongSubsSentence, pairOdds, pairOffer, pairStatus} from '../said/pair.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
-import {actionSentence, plainNames} from './names.ts';
+import {actionSentence} from './names.ts';
 import {recordedStateLines} from './recordedState.ts';
+import {toReadNext} from './toReadNext.ts';
 
 /** The blend of subs and front speakers as text: ways, what was read, what to try, what to read next. */
 export function blendText(
@@ -30,22 +18,23 @@ export function blendText(
 	width: number,
 	recorded: RecordedState = {kind: 'none'},
 ): string {
-	const {seat, crossoverHertz, status} = result;
+	const {seat, crossoverHertz, status, blocks} = result;
+	const isDone = status === 'kept' || status === 'put back' || status === 'stands';
 	const title = `${profile.name}, ${profile.date}: subs and front speakers through the crossover at ${formatNumber(crossoverHertz, 0)} Hz, at ${nameOf(profile, seat)}`;
 	return [
 		...wrap(title, width),
 		...(recorded.kind === 'none' ? [] : ['', ...recordedStateLines(profile, recorded, width)]),
-		...wayLines(result, width),
+		...wayLines(profile, result, width),
 		...toneTable(profile, result, width),
 		'',
 		...wrap(statusSentence(profile, result), width),
 		...settingLines(profile, result, width),
 		...readingSentences(profile, result).flatMap(text => wrap(text, width, '  ? ')),
-		...(status === 'nothing' ? [] : nextLines(profile, result, width)),
+		...(status === 'nothing' ? [] : toReadNext(profile, {blocks, seat, isDone}, width)),
 	].join('\n');
 }
 
-function wayLines(result: BlendResult, width: number): string[] {
+function wayLines(profile: Profile, result: BlendResult, width: number): string[] {
 	const {ways, way} = result;
 	const among = amongSubsSentence(result);
 	return ways.length === 0
@@ -60,7 +49,18 @@ function wayLines(result: BlendResult, width: number): string[] {
 					),
 				]),
 				...(among === undefined ? [] : wrap(among, width, '  ')),
+				...pairLines(profile, result, width),
 			];
+}
+
+/** The extra before it, as it is offered or how far it is. */
+function pairLines(profile: Profile, {pair, blocks}: BlendResult, width: number): string[] {
+	if (!pair) return [];
+	const isBegun = pair.blocks.some(({steps}) => steps.some(({isTaken}) => isTaken));
+	if (isBegun || pair.status === 'kept') return wrap(pairStatus(profile, pair), width, '  ');
+	// Once the fronts are being read it comes too late.
+	if (blocks.some(({steps}) => steps.some(({isTaken}) => isTaken))) return [];
+	return wrap(`Before them, --pair: ${pairOffer(pair)} ${pairOdds(pair)}`, width, '  ');
 }
 
 function toneTable(profile: Profile, {tones, status}: BlendResult, width: number): string[] {
@@ -107,42 +107,4 @@ function settingLines(profile: Profile, {status, wanted}: BlendResult, width: nu
 		);
 	if (wanted.isDecided || status === 'put back') return [];
 	return wanted.setting.actions.flatMap(action => wrap(actionSentence(profile, action), width, '  > '));
-}
-
-function nextLines(profile: Profile, {blocks, status, seat}: BlendResult, width: number): string[] {
-	const open = blocks
-		.map(block => ({...block, steps: block.steps.filter(({isTaken}) => !isTaken)}))
-		.filter(({steps}) => steps.length > 0);
-	const count = open.reduce((sum, {steps}) => sum + steps.length, 0);
-	if (count === 0) return [];
-	if (status === 'kept' || status === 'put back' || status === 'stands')
-		return ['', ...wrap(`${count} more readings would be surer; none is needed.`, width)];
-	return [
-		'',
-		`Next: ${count} readings at ${nameOf(profile, seat)}`,
-		...blendCautions.flatMap(caution => wrap(caution, width, '  ! ')),
-		...wrap(howToRead, width, '  '),
-		...open.flatMap((block, index) => blockLines(profile, block, index, width)),
-	];
-}
-
-function blockLines(profile: Profile, block: BlendBlock, index: number, width: number): string[] {
-	// One line a speaker: its tones, or its noise with how often.
-	const into = new Map<string, string[]>();
-	for (const {signal, playInto} of block.steps) {
-		const names = plainNames(profile, playInto);
-		into.set(names, [...(into.get(names) ?? []), blendSignalText(signal)]);
-	}
-
-	const read = [...into].map(([names, signals]) => {
-		const once = [...new Set(signals)];
-		const times = signals.length === once.length ? '' : `, ${signals.length} times`;
-		return `${once.join(', ')} into ${names}${times}`;
-	});
-	const number = `${String(index + 1).padStart(2)}. `;
-	return [
-		...wrap(`${capitalised(addedText(block))}. ${blockSentence(block)}`, width, number),
-		...block.actions.flatMap(action => wrap(actionSentence(profile, action), width, '    > ')),
-		...wrap(`${read.join('; ')}.`, width, '    '),
-	];
 }

@@ -36,15 +36,6 @@ export function wayOdds({known, hidden, rooms}: OfferedWay): string {
 	return `In ${rooms} simulated rooms the mean of the fronts came out ${odds(known.fronts)}; where a latency or a turned lead was hidden ${odds(hidden.fronts)} (0.3 dB and more).`;
 }
 
-/** What the meter's ways leave alone where there are several subs. */
-export function amongSubsSentence({subs, isToldApartByRecording}: BlendResult): string | undefined {
-	if (subs.length < 2) return undefined;
-	const recorded = isToldApartByRecording
-		? ' A recording sets them one by one, for what plays through the front speakers.'
-		: '';
-	return `With the meter all subs move together: how they add up with each other, in the deep bass too, stays as distances give it.${recorded}`;
-}
-
 /** Where the blend is, in one sentence. */
 export function statusSentence(profile: Profile, result: BlendResult): string {
 	const {status, subs, wanted, blocks} = result;
@@ -101,12 +92,20 @@ function trialText(profile: Profile, {trial, centre}: BlendResult): string {
 	return parts.length > 0 ? ` (${parts.join(', ')})` : '';
 }
 
+const blockSentences: Readonly<Record<BlendStep['part'], string>> = {
+	tone: 'Tones into one front speaker after the other; everything stays plugged, the subs play along through bass management.',
+	search: 'Noise about the crossover; everything plays.',
+	before: 'Noise about the crossover; everything plays.',
+	after: 'Noise about the crossover; everything plays.',
+	pair: 'Tones into the LFE channel; both subs play, and nothing is unplugged.',
+	'pair before':
+		'Noise into the LFE channel, then noise about the crossover into the front speakers; everything plays.',
+	'pair after':
+		'Noise into the LFE channel, then noise about the crossover into the front speakers; everything plays.',
+};
+
 /** What a block of readings is played, and what stays as it is. */
-export function blockSentence({part}: BlendBlock): string {
-	return part === 'tone'
-		? 'Tones into one front speaker after the other; everything stays plugged, the subs play along through bass management.'
-		: 'Noise about the crossover; everything plays.';
-}
+export const blockSentence = ({part}: BlendBlock): string => blockSentences[part];
 
 /** `80 Hz`, `noise 40–160 Hz`. */
 export function blendSignalText(signal: BlendStep['signal']): string {
@@ -121,18 +120,22 @@ export function stepSentence(profile: Profile, {signal, playInto}: BlendStep): s
 }
 
 /** Which setting a block is read under, in words. */
-export function addedText({added: {delayMs, isTurned}, part}: Pick<BlendBlock, 'added' | 'part'>): string {
-	const which = part === 'before' ? 'Before: ' : part === 'after' ? 'After: ' : '';
+export function addedText(
+	profile: Profile,
+	{added: {delayMs, isTurned, subs}, part}: Pick<BlendBlock, 'added' | 'part'>,
+): string {
+	const which = part.endsWith('before') ? 'Before: ' : part.endsWith('after') ? 'After: ' : '';
 	const delay =
 		delayMs === 0 ? '' : `${formatNumber(Math.abs(delayMs), 1)} ms ${delayMs > 0 ? 'later' : 'earlier'}`;
 	const parts = [delay, isTurned ? 'turned' : ''].filter(text => text !== '');
-	return `${which}${parts.length === 0 ? 'as it stands' : `all subs ${parts.join(', ')}`}`;
+	const moved = subs ? listed(subs.map(id => nameOf(profile, id))) : 'all subs';
+	return `${which}${parts.length === 0 ? 'as it stands' : `${moved} ${parts.join(', ')}`}`;
 }
 
 /** What is odd about the readings, and what does not count and why. */
 export function readingSentences(
 	profile: Profile,
-	{tones, standsApart, isSetByRecording, otherRelation, otherSettings, drowned, partly}: BlendResult,
+	{tones, standsApart, isSetByRecording, pair, otherRelation, otherSettings, drowned, partly}: BlendResult,
 ): string[] {
 	const place = (index: number) => `meter reading ${index + 1}`;
 	const count = (indexes: readonly number[]) =>
@@ -149,7 +152,9 @@ export function readingSentences(
 			? [
 					isSetByRecording
 						? 'The subs stand to each other as the recording has it, which the meter cannot better: its ways move all of them together, from what distances give. Nothing is asked for.'
-						: 'The set that stands sets the subs otherwise to each other than their distances do. Dial in what distances give first; then read.',
+						: pair?.status === 'kept'
+							? 'What was kept between the subs does not stand in the boxes yet. Dial it in first; then read.'
+							: 'The set that stands sets the subs otherwise to each other than their distances do. Dial in what distances give first; then read.',
 				]
 			: []),
 		...(otherRelation.length > 0

@@ -10,6 +10,15 @@ export const blendedSentences: Sentences<BlendFacts> = {
 			`${ms(laterMs)} on top of what distances give${isTurned ? ', turned' : ''}, as verified with noise${gained}`,
 		];
 	},
+	'pair-changed': ({laterMs, isTurned, lfeGainDb}) => {
+		const change = [
+			...(laterMs === 0 ? [] : [`${ms(Math.abs(laterMs))} ${laterMs > 0 ? 'later' : 'earlier'}`]),
+			...(isTurned ? ['turned'] : []),
+		];
+		return [
+			`${change.join(' and ')} against the other sub, on top of what distances give: ${signedDb(lfeGainDb)} through the LFE channel, and no front was softer`,
+		];
+	},
 	'blended-by-recording': ({gainDb, isVerified}) => [
 		`as the recordings have it, ${signedDb(gainDb)} through the crossover ${isVerified ? 'heard' : 'expected; play and record once more when it is entered'}`,
 	],

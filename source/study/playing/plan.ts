@@ -1,5 +1,5 @@
 import {standingSettings} from '../../profile/ask/settings.ts';
-import {subsOf} from '../../profile/ask/subs.ts';
+import {subsByFeed, subsOf} from '../../profile/ask/subs.ts';
 import {isLfe, isOverhead} from '../../profile/channels.ts';
 import {usualMainsBand, usualSubBand} from '../../profile/practice.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
@@ -8,6 +8,7 @@ import {type ChannelOrder, channelOrder} from '../../science/signal/channelMask.
 import {wholePeriodsHertz} from '../../science/signal/tone.ts';
 import {suggestedHertz} from '../calibration/blend/blendInputs.ts';
 import {centreOf, commonHertz, frontsOf, isBlended} from '../calibration/blend/inputs.ts';
+import {pairToneHertz} from '../calibration/blend/pair/pairTones.ts';
 import {noiseOf} from '../calibration/blend/planned.ts';
 import {blendTones} from '../calibration/blend/tonesOf.ts';
 import {suggestCrossovers} from '../calibration/crossover/suggest.ts';
@@ -106,6 +107,12 @@ function blendNoise(
 	return [one, {...all, together: fronts}];
 }
 
+/** The LFE channel with two lines of subs behind it, which tones set against each other. */
+function feedOfPair(profile: Profile): ChannelId | undefined {
+	const [first, ...others] = subsByFeed(profile);
+	return first && others.length === 0 && first[1].size === 2 ? first[0] : undefined;
+}
+
 /** Front speakers that a file of two channels holds, and what its name calls them. */
 const sides = [
 	['FL', 'left'],
@@ -170,7 +177,7 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 		file,
 		what: 'row',
 		row: hertz.map(toneHertz),
-		levelDbfs,
+		levelDbfs: levelDbfs + (isLfe(channel) ? lfeOffsetDb : 0),
 		use: `Blend, once for each state: ${hertz.join(', ')} Hz into ${channel}, 12 s each, as many blips before a tone as its number.`,
 		channel,
 		...(own && {order: own}),
@@ -189,6 +196,9 @@ export function planSignals(profile: Profile | undefined, levelDbfs: number): Si
 			const isSide = sides.some(([id]) => id === playInto);
 			return rowOf(blendFile([playInto], 'tone'), hertz, playInto, isSide ? twoChannels : undefined);
 		});
+	const pairFeed = feedOfPair(profile);
+	if (pairFeed && order.channels.includes(pairFeed))
+		rows.push(rowOf(blendFile([pairFeed], 'tone'), pairToneHertz, pairFeed));
 	return {
 		files: [
 			...sideNoise,

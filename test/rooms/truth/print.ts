@@ -1,4 +1,5 @@
 import {blendBars, blendLines, togetherBars, togetherLines} from './blendShare.ts';
+import {pairBars, pairLines} from './pairShare.ts';
 import {proofBars, proofLines} from './proofShare.ts';
 import {recordBars, recordLines} from './recordShare.ts';
 import type {Truth, TruthOptions} from './run.ts';
@@ -72,6 +73,7 @@ export function barsOf(truth: Truth): Bar[] {
 		...proofBars(truth.proof),
 		...tapeBars(truth.tape),
 		...recordBars(truth.hear),
+		...pairBars(truth.pair),
 		...levelBars(truth),
 	].filter(({share}) => share.of > 0);
 }
@@ -88,6 +90,7 @@ export function truthText(truth: Truth, {range, from, count}: TruthOptions): str
 		...(truth.blend.length > 0 ? [togetherLines(truth.blend)] : []),
 		...(truth.proof.length > 0 ? [proofLines(truth.proof)] : []),
 		...(truth.hear.length > 0 ? [recordLines(truth.hear)] : []),
+		...(truth.pair.length > 0 ? [pairLines(truth.pair)] : []),
 		...(truth.tape.length > 0 ? [tapeLines(truth.tape)] : []),
 		...(truth.levels.length > 0 ? [levelLines(truth)] : []),
 		...(truth.crossovers.length > 0 ? [crossoverLines(truth)] : []),

@@ -4,10 +4,11 @@ import type {KitKind} from '../gear.ts';
 import {type TrimError, trimErrors} from '../levels.ts';
 import {allProofs, type Standing} from '../proving.ts';
 import {changedWays, oneWays, type RecordedRun, recordedRuns} from '../recording.ts';
-import {roundIn} from '../round.ts';
+import {pairRoundIn, roundIn} from '../round.ts';
 import {type NetRun, netRun} from '../surveying.ts';
 import {bareRoom, worldIn} from '../world.ts';
 import {type BlendRun, blendRun} from './blendShare.ts';
+import type {PairRun} from './pairShare.ts';
 import {type ProofRun, proofRun} from './proofShare.ts';
 
 /** What can be tried. `one` is the blend by one playing alone, `search` the other way through the blend, `clean` the proof without slips. */
@@ -21,6 +22,7 @@ export const shareNames = [
 	'crossovers',
 	'hear',
 	'one',
+	'pair',
 ] as const;
 export type ShareName = (typeof shareNames)[number];
 
@@ -42,6 +44,7 @@ export type Truth = {
 	readonly levels: TrimError[];
 	readonly crossovers: CrossoverTrial[];
 	readonly hear: RecordedRun[];
+	readonly pair: PairRun[];
 };
 
 /** Rooms in which seven channels at nine points, or four channels with all crossovers, are enough runs. */
@@ -56,7 +59,7 @@ rooms they are tried all the same.
 const everyRooms = 5;
 
 export function emptyTruth(): Truth {
-	return {blend: [], search: [], proof: [], tape: [], levels: [], crossovers: [], hear: []};
+	return {blend: [], search: [], proof: [], tape: [], levels: [], crossovers: [], hear: [], pair: []};
 }
 
 /**
@@ -92,6 +95,8 @@ export function* tryRooms(options: TruthOptions, truth: Truth): Generator<number
 
 			if (isAsked('hear') && kit !== 'anechoic') truth.hear.push(...recordedRuns(world, changedWays));
 			if (isAsked('one') && kit !== 'anechoic') truth.hear.push(...recordedRuns(world, oneWays));
+			if (isAsked('pair') && kit !== 'anechoic')
+				truth.pair.push({...pairRoundIn(world), room: world.seed, kit});
 			if (isAsked('search')) truth.search.push(blendRun(roundIn(world, 'search')));
 			if (isAsked('crossovers') && isKnown && place < crossoverRooms)
 				truth.crossovers.push(...crossoverTrials(world, roundIn(world, 'none').session.boxes));

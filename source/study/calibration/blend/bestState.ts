@@ -30,22 +30,20 @@ export type BestOffset = Offset & {
 /**
 The delay and polarity of all subs with the loudest mean over tones and front speakers.
 
-Within three quarters of a period of what stands: beyond that the same phase at the crossover only comes again, later.
-
 @param stands - What the gain is against.
-@param periodMs - Period of the crossover, ms.
+@param farthestMs - No delay farther from what stands is sought, ms.
 @param stepMs - Of the box that makes the delay, ms.
 @param isReached - Whether the boxes can make a delay.
 */
 export function bestOffset(
 	sums: FrontSums,
 	stands: Offset,
-	periodMs: number,
+	farthestMs: number,
 	stepMs: number,
 	isReached: (laterMs: number) => boolean = () => true,
 ): BestOffset {
 	const step = Math.max(stepMs, leastStepMs);
-	const most = Math.floor((0.75 * periodMs) / step + 1e-9);
+	const most = Math.floor(farthestMs / step + 1e-9);
 	const nowDb = meanLevelDb(sums, stands);
 	let best: Offset = stands;
 	let bestDb = nowDb;

@@ -5,11 +5,13 @@ import {subGroups} from '../../hearing/visit.ts';
 import {planSetting} from './actions.ts';
 import type {FrontSums, Offset} from './bestState.ts';
 import {meterSigmaDb} from './blendReadings.ts';
-import type {BlendResult, BlendStatus, Estimate, ToneResult, WantedSetting} from './blendResult.ts';
-import {type Collected, collect} from './collect.ts';
+import type {BlendResult, BlendStatus, ToneResult, WantedSetting} from './blendResult.ts';
+import {collect} from './collect.ts';
+import type {Collected} from './collected.ts';
 import {type BlendInputs, frontsOf} from './inputs.ts';
 import type {BlendWay} from './odds.ts';
 import {isSameOffset, type SubsOffset} from './offset.ts';
+import {pairOf} from './pair/pair.ts';
 import {offsetSteps, toneSteps, verificationSteps} from './planned.ts';
 import {
 	bestOfTones,
@@ -23,14 +25,13 @@ import {
 import {recordedWish} from './recordedWish.ts';
 import {type Added, type BlendStep, blocksOf} from './steps.ts';
 import {isSameRelation, statesOf} from './subsState.ts';
-import {sumLevel} from './toneSum.ts';
+import type {Estimate} from './toneSum.ts';
+import {mostBeyondSigmas, sumLevel} from './toneSum.ts';
 import {type Trial, trialsIn} from './verification.ts';
 import {offeredWays} from './ways.ts';
 
 /** Less is not worth eight readings, dB. */
 const worthTryingDb = 0.5;
-/** Beyond this noise no longer explains an impossible sum, standard deviations. */
-const mostBeyondSigmas = 3;
 
 /** The way that readings were begun with; the one chosen at the stop else, and tones where none was. */
 export function blendWayOf({meter, walk}: Profile): BlendWay {
@@ -53,6 +54,7 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 	const {fronts, subs, stands, tolerances, periodMs} = collected;
 	const sums = sumsOf(collected);
 	const isTold = (front: string, hertz: number) => sums.get(front)?.some(sum => sum.hertz === hertz) ?? false;
+	const pair = pairOf(inputs, collected);
 	const standsApart = !isSameRelation(stands.relation, collected.relation, tolerances.apartMs);
 	const asked = standsApart
 		? []
@@ -110,6 +112,7 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 		...(wanted && {wanted}),
 		...(last && {trial: gainsOf(last)}),
 		blocks: blocksOf([...asked, ...verification]),
+		...(pair && {pair}),
 		ways: subs.length === 0 ? [] : offeredWays(fronts.length),
 		standsApart: standsApart && subs.length > 0,
 		isSetByRecording: recordedWish(profile, inputs.arrivalsMs) !== undefined,

@@ -1,3 +1,4 @@
+import {delayedSubs} from '../../../profile/ask/onPurpose.ts';
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {type SetInForce, settingsInForce} from '../../../profile/ask/settings.ts';
 import {usualMeterSigmaDb} from '../../../profile/practice.ts';
@@ -6,6 +7,13 @@ import {withoutBackground} from '../../../science/acoustics/background.ts';
 import {weightingOfSpectrum} from '../../../science/acoustics/band.ts';
 import {backgroundAt} from '../levels/backgroundAt.ts';
 import {type Sounding, soundings} from './groups.ts';
+
+/** What was changed for one reading: a delay of some subs or all, and their polarity. */
+export type ReadingChange = {
+	readonly addedMs: number;
+	readonly delayed: readonly string[];
+	readonly turned: readonly string[];
+};
 
 /** A reading of the blend made ready. */
 export type BlendReading = {
@@ -18,8 +26,7 @@ export type BlendReading = {
 	readonly sigmaDb: number;
 	readonly set: SetInForce | undefined;
 	/** What was changed for this reading on top of the set. */
-	readonly addedMs: number;
-	readonly isTurned: boolean;
+	readonly change: ReadingChange;
 	readonly isSearch: boolean;
 };
 
@@ -65,10 +72,11 @@ export function blendReadings(profile: Profile): {
 		const heard = sounding(reading.source);
 		if (!heard || heard.subs.length === 0) return [];
 		if (signal.kind === 'pink' && heard.mains.length === 0 && heard.subs.length < 2) return [];
-		// Turned one by one the subs stand otherwise to each other: that is not all of them together.
 		const turned = sounding(reading.invertedSources ?? [])?.subs ?? [];
-		if (turned.length > 0 && !heard.subs.every(id => turned.includes(id))) {
-			if (signal.kind === 'tone' && heard.mains.length > 0) partly.push(index);
+		const isPartlyTurned = turned.length > 0 && !heard.subs.every(id => turned.includes(id));
+		// Turned one by one the subs stand otherwise to each other: that is not all of them together.
+		if (isPartlyTurned && signal.kind === 'tone' && heard.mains.length > 0) {
+			partly.push(index);
 			return [];
 		}
 
@@ -87,8 +95,11 @@ export function blendReadings(profile: Profile): {
 				levelDb: (cleaned?.levelDb ?? reading.decibels) - weightingOf(weighting, signal),
 				sigmaDb: sigmaDb * (cleaned?.sigmaFactor ?? 1),
 				set: settingsInForce(profile, reading),
-				addedMs: reading.addedDelayMs ?? 0,
-				isTurned: turned.length > 0,
+				change: {
+					addedMs: reading.addedDelayMs ?? 0,
+					delayed: reading.addedDelayMs ? delayedSubs(reading, heard.subs, heard.mains.length > 0) : [],
+					turned,
+				},
 				isSearch: reading.blendPart === 'search',
 			},
 		];

@@ -12,11 +12,17 @@ export function blendRemarks(
 	atSubs: readonly string[],
 ): BlendFinding[] {
 	if (!wish) return hasTones(profile) ? [finding('note', 'tones-not-used', [])] : [];
+	const {pair} = wish;
 	return [
-		wishFinding(
-			wish,
-			subsOf(profile).map(({id}) => id),
-		),
+		...(pair ? [pairFinding(pair)] : []),
+		...(pair?.isAlone
+			? []
+			: [
+					wishFinding(
+						wish,
+						subsOf(profile).map(({id}) => id),
+					),
+				]),
 		...atSubs.map(id => finding('advice', 'polarity-at-sub', [id])),
 	];
 }
@@ -33,6 +39,10 @@ function wishFinding(
 				...(frontsGainDb !== undefined && {frontsGainDb}),
 				...(centreGainDb !== undefined && {centreGainDb}),
 			});
+}
+
+function pairFinding({subs, laterMs, isTurned, lfeGainDb}: NonNullable<BlendWish['pair']>): BlendFinding {
+	return finding('note', 'pair-changed', subs, {laterMs, isTurned, lfeGainDb});
 }
 
 /** Whether tones were read through a crossover in the first round. */

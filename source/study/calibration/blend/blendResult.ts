@@ -1,8 +1,9 @@
 import type {BlendSetting} from './actions.ts';
 import type {Offset} from './bestState.ts';
 import type {BlendWay} from './odds.ts';
+import type {PairResult} from './pair/pairResult.ts';
 import type {BlendBlock} from './steps.ts';
-import type {SumReading} from './toneSum.ts';
+import type {Estimate, SumReading} from './toneSum.ts';
 import type {Trial} from './verification.ts';
 import type {OfferedWay} from './ways.ts';
 
@@ -20,8 +21,6 @@ export type ToneResult = {
 	/** Place of the reading that is likeliest wrong, where no two sounds make these levels. */
 	readonly impossibleIndex?: number;
 };
-
-export type Estimate = {readonly value: number; readonly sigma: number};
 
 /**
 How far the blend is.
@@ -63,6 +62,8 @@ export type BlendResult = {
 	readonly trial?: Pick<Trial, 'frontsGainDb' | 'centreGainDb' | 'verdict'>;
 	/** Every reading that this way asks for, in order, taken or not. */
 	readonly blocks: readonly BlendBlock[];
+	/** The subs against each other, where there are two lines of them that a box sets apart. */
+	readonly pair?: PairResult;
 	/** What each way takes and promises. */
 	readonly ways: readonly OfferedWay[];
 	/** The set that stands sets the subs otherwise to each other than they should: nothing is worth reading before it is dialled in. */
@@ -88,6 +89,14 @@ export type BlendWish = {
 	readonly subs: ReadonlyMap<string, {readonly laterMs: number; readonly isInverted: boolean}>;
 	readonly frontsGainDb?: number;
 	readonly centreGainDb?: number;
+	/** The change between subs that is in it, with what it won through the LFE channel; whether it is all there is. */
+	readonly pair?: {
+		readonly subs: readonly string[];
+		readonly laterMs: number;
+		readonly isTurned: boolean;
+		readonly lfeGainDb: number;
+		readonly isAlone: boolean;
+	};
 	/** Where it was found from recordings: expected until one more playing has said more, then as that has it. */
 	readonly recorded?: {readonly gainDb: number; readonly isVerified: boolean};
 };

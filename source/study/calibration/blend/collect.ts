@@ -3,54 +3,24 @@ import {type SetInForce, standingSettings} from '../../../profile/ask/settings.t
 import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {type BlendReading, blendReadings} from './blendReadings.ts';
+import type {Collected, Front} from './collected.ts';
 import {type BlendInputs, centreOf, commonHertz, frontsOf, isBlended} from './inputs.ts';
-import type {OffsetTolerances, SubsOffset} from './offset.ts';
+import {type NoiseReading, noiseIn, offsetOf, type ReadUnder} from './noise.ts';
+import {isSameOffset} from './offset.ts';
+import {pairTones} from './pair/pairTones.ts';
+import {pairTrialsIn} from './pair/pairTrial.ts';
 import {plainOffset} from './plainOffset.ts';
-import {isPlaced, isSameRelation, type Relation, type SubsState, statesOf} from './subsState.ts';
+import {
+	isPlaced,
+	isSameRelation,
+	type Relation,
+	type SubsState,
+	statesOf,
+	stateWithChange,
+	subLines,
+} from './subsState.ts';
 import type {SumReading} from './toneSum.ts';
 import {tonesToRead} from './tonesOf.ts';
-
-/** A front speaker with a crossover, and its tones. */
-export type Front = {readonly id: string; readonly crossoverHertz: number; readonly tones: readonly number[]};
-
-/** Noise of all fronts at once, or of the centre alone, each with all subs. */
-export type NoiseReading = {
-	readonly what: 'fronts' | 'centre';
-	readonly offset: SubsOffset;
-	readonly levelDb: number;
-	readonly sigmaDb: number;
-	readonly isSearch: boolean;
-	readonly index: number;
-};
-
-export type Collected = {
-	readonly fronts: readonly Front[];
-	readonly centre: string | undefined;
-	readonly subs: readonly string[];
-	/** Of the fronts together, hertz. */
-	readonly crossoverHertz: number;
-	readonly periodMs: number;
-	/** The set that stands in the boxes, and what it makes of the subs. */
-	readonly set: SetInForce | undefined;
-	readonly state: SubsState;
-	readonly stands: SubsOffset;
-	/** Whether distances tell how the subs should stand to each other; else the set does. */
-	readonly isPlaced: boolean;
-	/** How the subs should stand to each other. */
-	readonly relation: Relation;
-	/** What distances and the room's wiring give without any blend. */
-	readonly plain: SubsOffset;
-	readonly tolerances: OffsetTolerances;
-	/** By front, then by tone in hertz. */
-	readonly sums: ReadonlyMap<string, ReadonlyMap<number, readonly SumReading[]>>;
-	readonly noise: readonly NoiseReading[];
-	/** Places of readings that do not count: subs stood otherwise to each other; tones with another crossover or balance; in the background. */
-	readonly otherRelation: readonly number[];
-	readonly otherSettings: readonly number[];
-	readonly drowned: readonly number[];
-	/** Places of tones of a front with some subs only, or with some of them turned. */
-	readonly partly: readonly number[];
-};
 
 /** What a sub's level may differ from the one that stands: it moves the sum by half, and its phase not at all, dB. */
 const mostBalanceDb = 1.5;
@@ -72,15 +42,29 @@ function standingSet(profile: Profile, readings: readonly BlendReading[]): SetIn
 
 /** Gathers everything that the blend is computed from. */
 export function collect(inputs: BlendInputs): Collected {
+	const read = blendReadings(inputs.profile);
+	const collected = collectUnder(inputs, read, standingSet(inputs.profile, read.readings));
+	const {pair, stands, tolerances} = collected;
+	const decided = standingSettings(inputs.profile);
+	if (!pair.kept || inputs.profile.walk?.toneSet !== undefined) return collected;
+	// A change between subs that was kept is dialled in before anything else is read under it.
+	const isAt = (relation: Relation) => isSameRelation(relation, pair.kept!.to.relation, tolerances.apartMs);
+	const isSince =
+		!isAt(stands.relation) && isAt(statesOf(inputs, frontsOf(inputs.profile))(decided).relation);
+	return isSince ? collectUnder(inputs, read, decided) : collected;
+}
+
+function collectUnder(
+	inputs: BlendInputs,
+	{readings, drowned, partly: partlyTurned}: ReturnType<typeof blendReadings>,
+	set: SetInForce | undefined,
+): Collected {
 	const {profile, suggestedHertz} = inputs;
-	const {readings, drowned, partly: partlyTurned} = blendReadings(profile);
-	const set = standingSet(profile, readings);
 	const ids = frontsOf(profile);
 	const stateOf = statesOf(inputs, ids);
 	const state = stateOf(set);
 	const placed = isPlaced(inputs, ids);
 	const plain = plainOffset(inputs, ids);
-	const relation = placed ? plain.relation : state.relation;
 	const {receiverMs, processorMs} = stepsOf(profile);
 	const tolerances = {
 		togetherMs: usualToleranceMs + Math.max(receiverMs, processorMs) / 2,
@@ -104,64 +88,73 @@ export function collect(inputs: BlendInputs): Collected {
 	const louderDb = (of: SubsState) =>
 		of.masterDb === undefined || state.masterDb === undefined ? 0 : of.masterDb - state.masterDb;
 
+	const lines = subLines(profile, inputs.arrivalsMs);
+	const read = readings.map((reading): ReadUnder => {
+		const under = reading.set ? stateOf(reading.set) : state;
+		return {
+			reading,
+			set: under,
+			played: stateWithChange(under, lines, reading.change),
+			louderDb: louderDb(under),
+		};
+	});
+	const frontIds = fronts.map(({id}) => id);
+	const noise = noiseIn(read, subs, frontIds);
+	const trials = placed ? pairTrialsIn(noise, fronts.length, tolerances) : [];
+	const kept = trials.findLast(({verdict}) => verdict === 'kept');
+	const relation = !placed ? state.relation : kept ? kept.to.relation : plain.relation;
+	const isRelated = (to: Relation) => isSameRelation(to, relation, tolerances.apartMs);
+	const isOfPair = ({base, offset}: NoiseReading) =>
+		base !== undefined || (kept && isSameOffset(offset, kept.from, tolerances));
+
 	const sums = new Map<string, Map<number, SumReading[]>>();
-	const otherRelation: number[] = [];
+	// What was louder with one sub mistyped would else be verified together with the mistake.
+	const otherRelation = noise
+		.filter(each => each.what !== 'lfe' && !isOfPair(each) && !isRelated(each.offset.relation))
+		.map(({index}) => index);
 	const otherSettings: number[] = [];
 	const partly = [...partlyTurned];
-	const noise: NoiseReading[] = [];
-	for (const reading of readings) {
+	for (const {reading, set: under, played, louderDb: louder} of read) {
+		const {signal, sounding, index, sigmaDb} = reading;
+		if (signal.kind !== 'tone' || sounding.mains.length === 0) continue;
 		if (!isBoth(reading)) {
-			if (reading.signal.kind === 'tone' && reading.sounding.mains.length > 0) partly.push(reading.index);
+			partly.push(index);
 			continue;
 		}
 
-		const {signal, sounding, index, sigmaDb, isTurned, addedMs, isSearch} = reading;
-		const at = reading.set ? stateOf(reading.set) : state;
-		const levelDb = reading.levelDb - louderDb(at);
-		const inverted = at.inverted !== isTurned;
-		const isRelated = isSameRelation(at.relation, relation, tolerances.apartMs);
-		if (signal.kind === 'tone') {
-			const front = fronts.find(({id}) => isOnly(reading, id));
-			if (!front) continue;
-			if (!isRelated) otherRelation.push(index);
-			else if (!isAlike(at, state, front.id, crossoverOf(front.id))) otherSettings.push(index);
-			else {
-				const tones = sums.get(front.id) ?? new Map<number, SumReading[]>();
-				sums.set(front.id, tones);
-				const laterMs = at.laterMs.get(front.id)! + addedMs;
-				const sum = {laterMs, inverted, levelDb, sigmaDb, index};
-				tones.set(signal.hertz, [...(tones.get(signal.hertz) ?? []), sum]);
-			}
-		} else {
-			const what = whatSounds(sounding.mains, fronts);
-			if (!what) continue;
-			// What was louder with one sub mistyped would else be verified together with the mistake.
-			if (!isRelated) {
-				otherRelation.push(index);
-				continue;
-			}
-
-			const offset = {laterMs: at.meanLaterMs + addedMs, inverted, relation: at.relation};
-			noise.push({what, offset, levelDb, sigmaDb, isSearch, index});
+		const front = fronts.find(({id}) => isOnly(reading, id));
+		if (!front) continue;
+		if (!isRelated(played.relation)) otherRelation.push(index);
+		else if (!isAlike(under, state, front.id, crossoverOf(front.id))) otherSettings.push(index);
+		else {
+			const tones = sums.get(front.id) ?? new Map<number, SumReading[]>();
+			sums.set(front.id, tones);
+			const {inverted} = played;
+			const laterMs = played.laterMs.get(front.id)!;
+			const sum = {laterMs, inverted, levelDb: reading.levelDb - louder, sigmaDb, index};
+			tones.set(signal.hertz, [...(tones.get(signal.hertz) ?? []), sum]);
 		}
 	}
 
 	return {
 		fronts,
-		centre: centreOf(fronts.map(({id}) => id)),
+		centre: centreOf(frontIds),
 		subs,
 		crossoverHertz,
 		periodMs: 1000 / crossoverHertz,
 		set,
 		state,
-		stands: {laterMs: state.meanLaterMs, inverted: state.inverted, relation: state.relation},
+		stands: offsetOf(state),
 		isPlaced: placed,
 		relation,
 		plain,
+		lines,
+		pair: {tones: pairTones(read, subs, state), trials, kept},
 		tolerances,
 		sums,
-		noise,
-		otherRelation,
+		noise: noise.filter(each => each.what !== 'lfe' && !each.base && isRelated(each.offset.relation)),
+		pairNoise: noise,
+		otherRelation: otherRelation.sort((one, other) => one - other),
 		otherSettings,
 		drowned,
 		partly,
@@ -175,12 +168,4 @@ function isOnly({sounding: {mains}}: BlendReading, id: string): boolean {
 function isAlike(one: SubsState, other: SubsState, front: string, crossover: number | 'full' | undefined) {
 	const balance = Math.abs(one.balanceDb.get(front)! - other.balanceDb.get(front)!);
 	return (one.crossovers.get(front) ?? crossover) === crossover && balance <= mostBalanceDb;
-}
-
-/** Where there is one front only, its noise is both. */
-function whatSounds(mains: readonly string[], fronts: readonly Front[]): NoiseReading['what'] | undefined {
-	const centre = centreOf(fronts.map(({id}) => id));
-	if (mains.length === fronts.length && fronts.every(({id}) => mains.includes(id)))
-		return fronts.length === 1 ? 'centre' : 'fronts';
-	return mains.length === 1 && mains[0] === centre ? 'centre' : undefined;
 }

@@ -9,6 +9,8 @@ export type BlendFacts = {
 		readonly frontsGainDb?: number;
 		readonly centreGainDb?: number;
 	};
+	/** Against the other subs, on top of what distances give, as verified through the LFE channel. */
+	'pair-changed': {readonly laterMs: number; readonly isTurned: boolean; readonly lfeGainDb: number};
 	/** Through the crossover, expected until one more playing has verified it. */
 	'blended-by-recording': {readonly gainDb: number; readonly isVerified: boolean};
 	'tones-not-used': NoFacts;

@@ -1,10 +1,11 @@
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {MeterReading, Profile} from '../../../profile/types.ts';
 import {planSetting} from './actions.ts';
-import type {Collected, NoiseReading} from './collect.ts';
+import type {Collected} from './collected.ts';
+import type {NoiseReading} from './noise.ts';
 import {isSameOffset, type SubsOffset} from './offset.ts';
 import {type Added, type BlendStep, stepId} from './steps.ts';
-import {readingsEach} from './verification.ts';
+import {readingsEach} from './verdict.ts';
 
 /** A delay as the boxes make it, near the one wanted or a whole period from it, whichever they reach better, ms. */
 export function reachableMs(
@@ -34,7 +35,9 @@ export function stepMaker(profile: Profile, {set, subs}: Pick<Collected, 'set' |
 	return ({mains, ...wanted}: Wanted): BlendStep => {
 		const {delayMs, isTurned} = wanted.added;
 		const actions =
-			delayMs === 0 && !isTurned ? [] : (planSetting(profile, set, subs, delayMs, isTurned)?.actions ?? []);
+			delayMs === 0 && !isTurned
+				? []
+				: (planSetting(profile, set, wanted.added.subs ?? subs, delayMs, isTurned)?.actions ?? []);
 		const step = {...wanted, source: [...mains, ...subs], seat, actions};
 		return {...step, id: stepId(step)};
 	};

@@ -1,10 +1,10 @@
 import type {Profile} from '../../../profile/types.ts';
 import {reachOf} from './actions.ts';
 import {bestOffset, type FrontSums, gainSigmaDb, meanLevelDb, type Offset} from './bestState.ts';
-import type {Estimate} from './blendResult.ts';
-import type {Collected} from './collect.ts';
+import type {Collected} from './collected.ts';
 import {isSameOffset} from './offset.ts';
 import {offsetWith, searchOffsets} from './planned.ts';
+import type {Estimate} from './toneSum.ts';
 import {fitToneSum} from './toneSum.ts';
 
 /** A setting that the readings speak for, and what it should gain against another. */
@@ -31,7 +31,8 @@ export function bestOfTones(
 	const {lowMs, highMs, stepMs} = reachOf(profile, set, subs);
 	const isReached = (laterMs: number) =>
 		laterMs - stands.laterMs >= lowMs - stepMs / 2 && laterMs - stands.laterMs <= highMs + stepMs / 2;
-	return bestOffset(sums, current, periodMs, stepMs, isReached);
+	// Beyond three quarters of a period the same phase at the crossover only comes again, later.
+	return bestOffset(sums, current, 0.75 * periodMs, stepMs, isReached);
 }
 
 /** What the tones say of one setting against another. */

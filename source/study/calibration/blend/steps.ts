@@ -2,13 +2,25 @@ import type {MeterReading} from '../../../profile/types.ts';
 import type {BlendAction} from './actions.ts';
 
 /** What was changed for a reading on top of the set that stands. */
-export type Added = {readonly delayMs: number; readonly isTurned: boolean};
+export type Added = {
+	readonly delayMs: number;
+	readonly isTurned: boolean;
+	/** Subs that it concerns; all where absent. */
+	readonly subs?: readonly string[];
+};
+
+/**
+- `tone`, `search`: what a blend with the fronts is found from;
+- `before`, `after`: noise that verifies it;
+- `pair`, `pair before`, `pair after`: the same of a change between subs.
+*/
+export type BlendPart = 'tone' | 'search' | 'before' | 'after' | 'pair' | 'pair before' | 'pair after';
 
 /** One reading that the blend asks for, as data for a screen or a list. */
 export type BlendStep = {
 	/** Stable: part, what sounds, signal, what was added, and which reading of them. */
 	readonly id: string;
-	readonly part: 'tone' | 'search' | 'before' | 'after';
+	readonly part: BlendPart;
 	/** Goes into the meter reading as it is. */
 	readonly source: MeterReading['source'];
 	readonly seat: string;
@@ -27,7 +39,8 @@ export type BlendStep = {
 export function stepId({part, source, signal, added, nth}: Omit<BlendStep, 'id'>): string {
 	const tone = signal.kind === 'tone' ? ` ${signal.hertz}` : '';
 	const delay = added.delayMs === 0 ? '' : ` ${added.delayMs}`;
-	return `${part} ${[source].flat().join('+')}${tone}${delay}${added.isTurned ? ' turned' : ''} ${nth}`;
+	const which = added.subs && (delay !== '' || added.isTurned) ? ` ${added.subs.join('+')}` : '';
+	return `${part} ${[source].flat().join('+')}${tone}${delay}${added.isTurned ? ' turned' : ''}${which} ${nth}`;
 }
 
 /** Steps between which nothing is touched but the meter, in order. */

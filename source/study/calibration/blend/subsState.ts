@@ -2,6 +2,7 @@ import {effectOf, type Line, lineOf, orElse} from '../../../profile/ask/lines.ts
 import type {SetInForce} from '../../../profile/ask/settings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
+import type {ReadingChange} from './blendReadings.ts';
 import type {BlendInputs} from './inputs.ts';
 
 /** How the lines of the subs stand to each other: delay and polarity of each against the first. */
@@ -15,6 +16,8 @@ export type SubsState = {
 	/** The first sub's line against the first front's. */
 	readonly inverted: boolean;
 	readonly relation: Relation;
+	/** What the settings give each line of the subs, dB. */
+	readonly gainsDb: readonly number[];
 	/** What the settings give the subs more than each front speaker, dB. */
 	readonly balanceDb: ReadonlyMap<string, number>;
 	/** As the set says; absent where it does not. */
@@ -83,7 +86,8 @@ function subsStateOf(
 	const at = lines.map(({arrivalMs}, index) => arrivalMs + orElse(effects[index]!.delayMs, 0));
 	const turned = effects.map(({isInverted}) => isInverted);
 	const subsMs = mean(at);
-	const subsGainDb = mean(effects.map(({gainDb}) => orElse(gainDb, 0)));
+	const gainsDb = effects.map(({gainDb}) => orElse(gainDb, 0));
+	const subsGainDb = mean(gainsDb);
 	const ofFronts = fronts.map(id => [id, effectOf(profile, set, lineOf(profile, id))] as const);
 	const laterMs = new Map(
 		ofFronts.map(([id, {delayMs}]) => [id, subsMs - (arrivalsMs.get(id) ?? 0) - orElse(delayMs, 0)]),
@@ -93,6 +97,7 @@ function subsStateOf(
 		meanLaterMs: mean([...laterMs.values()]),
 		inverted: (turned[0] ?? false) !== (ofFronts[0]?.[1].isInverted ?? false),
 		relation: at.map((ms, index) => ({apartMs: ms - at[0]!, isTurned: turned[index] !== turned[0]})),
+		gainsDb,
 		balanceDb: new Map(ofFronts.map(([id, {gainDb}]) => [id, subsGainDb - orElse(gainDb, 0)])),
 		crossovers: new Map(
 			ofFronts.flatMap(([id, {crossoverHertz}]) =>
@@ -100,6 +105,29 @@ function subsStateOf(
 			),
 		),
 		masterDb: set?.masterVolumeDb,
+	};
+}
+
+/** The same with what was changed for one reading. */
+export function stateWithChange(
+	state: SubsState,
+	lines: readonly SubLine[],
+	{addedMs, delayed, turned}: ReadingChange,
+): SubsState {
+	if (delayed.length === 0 && turned.length === 0) return state;
+	const isIn = (ids: readonly string[]) => lines.map(({subs}) => subs.some(id => ids.includes(id)));
+	const later = isIn(delayed).map(is => (is ? addedMs : 0));
+	const flips = isIn(turned);
+	const byMs = mean(later);
+	return {
+		...state,
+		laterMs: new Map([...state.laterMs].map(([id, ms]) => [id, ms + byMs])),
+		meanLaterMs: state.meanLaterMs + byMs,
+		inverted: state.inverted !== (flips[0] ?? false),
+		relation: state.relation.map(({apartMs, isTurned}, index) => ({
+			apartMs: apartMs + later[index]! - later[0]!,
+			isTurned: isTurned !== (flips[index] !== flips[0]),
+		})),
 	};
 }
 

@@ -11,6 +11,12 @@ period apart make 1/4, three within an eighth of a period 0.01.
 */
 const leastDeterminant = 0.02;
 
+/** Beyond this noise no longer explains an impossible sum, standard deviations. */
+export const mostBeyondSigmas = 3;
+
+/** A value with its standard uncertainty, dB. */
+export type Estimate = {readonly value: number; readonly sigma: number};
+
 /** One level of a front speaker and all subs together at a tone. */
 export type SumReading = {
 	/** Arrival of the subs after the front speaker, ms. */

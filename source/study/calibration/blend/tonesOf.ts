@@ -9,15 +9,15 @@ export function blendTones(crossoverHertz: number): readonly number[] {
 }
 
 /**
-Tones to read: those about a crossover, or where readings were begun with a tone close to one, that tone, so that a
-generator with steps of its own serves as well.
+Tones to read: those wanted, or where readings were begun with a tone close to one, that tone, so that a generator with
+steps of its own serves as well.
 
 @param readHertz - Tones of the readings so far, hertz.
 */
-export function tonesToRead(crossoverHertz: number, readHertz: readonly number[]): number[] {
+export function tonesNear(wanted: readonly number[], readHertz: readonly number[]): number[] {
 	const counts = new Map<number, number>();
 	for (const hertz of readHertz) counts.set(hertz, (counts.get(hertz) ?? 0) + 1);
-	return blendTones(crossoverHertz).map(hertz => {
+	return wanted.map(hertz => {
 		if (counts.has(hertz)) return hertz;
 		let best: {readonly hertz: number; readonly count: number} | undefined;
 		for (const [read, count] of counts) {
@@ -27,4 +27,9 @@ export function tonesToRead(crossoverHertz: number, readHertz: readonly number[]
 
 		return best?.hertz ?? hertz;
 	});
+}
+
+/** Tones to read about a crossover, as `tonesNear` has them. */
+export function tonesToRead(crossoverHertz: number, readHertz: readonly number[]): number[] {
+	return tonesNear(blendTones(crossoverHertz), readHertz);
 }

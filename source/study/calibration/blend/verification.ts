@@ -1,10 +1,9 @@
 import {leastGainsDb} from '../../../profile/practice.ts';
 import {energyMean} from '../../../science/acoustics/decibels.ts';
-import type {Collected, NoiseReading} from './collect.ts';
+import type {Collected} from './collected.ts';
+import type {NoiseReading} from './noise.ts';
 import {isSameOffset, type OffsetTolerances, type SubsOffset} from './offset.ts';
-
-/** Readings of each before and after. */
-export const readingsEach = 2;
+import {readingsEach, type TrialVerdict} from './verdict.ts';
 
 export type NoiseLevel = {
 	readonly levelDb: number;
@@ -17,8 +16,6 @@ export type NoiseLevel = {
 export type NoiseState = {readonly offset: SubsOffset} & {
 	readonly [What in NoiseReading['what']]?: NoiseLevel;
 };
-
-export type TrialVerdict = 'kept' | 'put back' | 'open';
 
 /** One way of setting the subs against the one that stood before. */
 export type Trial = {

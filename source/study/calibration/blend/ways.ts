@@ -17,6 +17,11 @@ const minutesOfReading = 0.6;
 const minutesOfChange = 2;
 const settingsSearched = 10;
 
+/** Minutes of so many readings and changes, to the next five. */
+export function blendMinutes(readings: number, changes: number): number {
+	return Math.ceil((readings * minutesOfReading + changes * minutesOfChange) / 5) * 5;
+}
+
 /** What each way takes with so many front speakers. */
 export function offeredWays(fronts: number): OfferedWay[] {
 	if (fronts === 0) return [];
@@ -30,7 +35,7 @@ export function offeredWays(fronts: number): OfferedWay[] {
 		way,
 		readings,
 		changes,
-		minutes: Math.ceil((readings * minutesOfReading + changes * minutesOfChange) / 5) * 5,
+		minutes: blendMinutes(readings, changes),
 		...oddsOfWays[way],
 	}));
 }

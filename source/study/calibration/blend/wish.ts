@@ -3,11 +3,11 @@ import type {BlendWish} from './blendResult.ts';
 import {collect} from './collect.ts';
 import type {BlendInputs} from './inputs.ts';
 import {isSameOffset} from './offset.ts';
-import {subLines} from './subsState.ts';
 import {trialsIn} from './verification.ts';
 
 /**
-What noise before and after has verified, as delay and polarity of the subs on top of what distances give.
+What noise before and after has verified, as delay and polarity of the subs on top of what distances give: between the
+subs, and of all of them against the fronts.
 
 @returns `undefined` where nothing was verified, where distances alone were verified as the better, or where the
 distances are not known: then delay and polarity are what distances give, both of them.
@@ -17,14 +17,21 @@ export function blendWish(inputs: BlendInputs): BlendWish | undefined {
 	const collected = collect(inputs);
 	if (!collected.isPlaced) return undefined;
 	const {trials, start} = trialsIn(collected);
-	if (!trials.some(({verdict}) => verdict !== 'open')) return undefined;
+	const pair = collected.pair.kept;
+	const isVerified = trials.some(({verdict}) => verdict !== 'open');
+	if (!isVerified && !pair) return undefined;
 	const kept = trials.findLast(({verdict}) => verdict === 'kept');
-	const {laterMs, inverted, relation} = kept?.to.offset ?? start;
-	if (isSameOffset({laterMs, inverted, relation}, collected.plain, collected.tolerances)) return undefined;
+	const offset = kept?.to.offset ?? (isVerified ? start : pair!.to);
+	if (isSameOffset(offset, collected.plain, collected.tolerances)) return undefined;
+	const {laterMs, inverted, relation} = offset;
+	// What the steps of the boxes left between subs that should arrive at once is nobody's wish.
+	const apartMs = relation.map((_, index) => pair?.to.relation[index]?.apartMs ?? 0);
+	const meanMs = apartMs.reduce((sum, ms) => sum + ms, 0) / Math.max(1, apartMs.length);
 	const subs = new Map(
-		subLines(inputs.profile, inputs.arrivalsMs).flatMap((line, index) =>
-			line.subs.map(id => [id, {laterMs, isInverted: inverted !== relation[index]!.isTurned}] as const),
-		),
+		collected.lines.flatMap((line, index) => {
+			const isInverted = inverted !== relation[index]!.isTurned;
+			return line.subs.map(id => [id, {laterMs: laterMs + apartMs[index]! - meanMs, isInverted}] as const);
+		}),
 	);
 	return {
 		offsetMs: laterMs,
@@ -32,6 +39,15 @@ export function blendWish(inputs: BlendInputs): BlendWish | undefined {
 		subs,
 		...(kept?.frontsGainDb !== undefined && {frontsGainDb: kept.frontsGainDb}),
 		...(kept?.centreGainDb !== undefined && {centreGainDb: kept.centreGainDb}),
+		...(pair && {
+			pair: {
+				subs: pair.added.subs ?? [],
+				laterMs: pair.added.delayMs,
+				isTurned: pair.added.isTurned,
+				lfeGainDb: pair.gainsDb.lfe!,
+				isAlone: !kept,
+			},
+		}),
 	};
 }
 

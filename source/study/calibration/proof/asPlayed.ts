@@ -7,10 +7,9 @@ import {
 	withOutput,
 } from '../../../profile/ask/boxState.ts';
 import {type Line, lineOf} from '../../../profile/ask/lines.ts';
+import {type ChangedOnPurpose, delayedSubs} from '../../../profile/ask/onPurpose.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
-import type {MeterReading, Profile} from '../../../profile/types.ts';
-
-type ChangedOnPurpose = Pick<MeterReading, 'addedDelayMs' | 'invertedSources'>;
+import type {Profile} from '../../../profile/types.ts';
 
 /** The nearest control of each line to its speaker or sub, each once. */
 function linesOf(profile: Profile, atoms: readonly string[]): Line[] {
@@ -33,25 +32,25 @@ export function withTurnedLine(state: BoxState, {channel, output}: Line): BoxSta
 }
 
 /**
-Settings as they stood for a reading: those in force, with what was changed on purpose for it. An added delay is of all
-subs where a speaker sounds with them, else of the last sub.
+Settings as they stood for a reading: those in force, with what was changed on purpose for it.
 
 @param atoms - Speakers and subs that sounded.
 */
 export function asPlayed(
 	profile: Profile,
 	state: BoxState,
-	{addedDelayMs = 0, invertedSources = []}: ChangedOnPurpose,
+	reading: ChangedOnPurpose,
 	atoms: readonly string[],
 ): BoxState {
 	const subs = subsOf(profile).map(({id}) => id);
 	const sounding = subs.filter(id => atoms.includes(id));
-	const moved = sounding.length < atoms.length ? sounding : sounding.slice(-1);
+	const {addedDelayMs = 0} = reading;
+	const moved = delayedSubs(reading, sounding, sounding.length < atoms.length);
 	const later =
 		addedDelayMs === 0
 			? state
 			: linesOf(profile, moved).reduce((changed, line) => withLaterLine(changed, line, addedDelayMs), state);
-	return linesOf(profile, invertedSources).reduce(withTurnedLine, later);
+	return linesOf(profile, reading.invertedSources ?? []).reduce(withTurnedLine, later);
 }
 
 /** Whether the subs of a reading are turned against its speaker. */

@@ -85,8 +85,9 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 		const atoms = atomsOf(profile, reading.source);
 		const signal = signalOf(profile, reading, atoms);
 		const state = stateOf(reading);
-		const {weighting, addedDelayMs = 0, invertedSources = []} = reading;
-		const conditions = `${weighting} ${addedDelayMs} ${invertedSources.join('+')} ${numberOf(state)}`;
+		const {weighting, addedDelayMs = 0, addedDelaySources = [], invertedSources = []} = reading;
+		const changed = `${addedDelayMs} ${addedDelaySources.join('+')} ${invertedSources.join('+')}`;
+		const conditions = `${weighting} ${changed} ${numberOf(state)}`;
 		const key = `${readingKey(atoms, reading.seat, signal)} ${conditions}`;
 		const group = groups.get(key) ?? {
 			looks: [],

@@ -6,7 +6,9 @@ import {
 	readingSentences,
 	stepSentence,
 } from '../../../report/said/blend.ts';
+import {pairReadingSentences} from '../../../report/said/pair.ts';
 import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
+import {readingOfStep} from '../../../study/calibration/blend/readingOfStep.ts';
 import type {BlendBlock, BlendStep} from '../../../study/calibration/blend/steps.ts';
 import {levelPrompt} from '../meter/levelPrompt.ts';
 import {keyOf} from '../meter/meterPrompt.ts';
@@ -14,6 +16,7 @@ import {pagePrompt} from '../prompt/pagePrompt.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
+import {isPairChosen, isPairToDialIn, pairPrompts} from './pairPrompts.ts';
 import {bassSoundPrompt, fileText} from './sound.ts';
 import {togetherPrompts} from './together.ts';
 import {toneSetOf, toneSetPrompt} from './toneSet.ts';
@@ -47,13 +50,41 @@ export function bassPrompts(profile: Profile): Prompt<Profile>[] {
 	);
 	// What was verified needs no way any more; the questions stay for who looks at them.
 	const isDone = isClosed(result) && steps.some(({isAnswered}) => isAnswered);
-	const next = all.find(({isTaken}) => !isTaken) ?? all[0];
-	const before = [
-		toneSetPrompt(profile),
-		wayPrompt(profile, result.ways),
-		...(next ? [bassSoundPrompt(profile, next)] : []),
-	].map(prompt => (isDone ? {...prompt, isAnswered: true} : prompt));
-	return [page, ...togetherPrompts(profile), ...before, ...steps];
+	const answeredWhere = (is: boolean) => (prompt: Prompt<Profile>) =>
+		is ? {...prompt, isAnswered: true} : prompt;
+	const pairSteps = result.pair?.blocks.flatMap(block => block.steps) ?? [];
+	const pair = pairPrompts(profile, result, (block, step) =>
+		readingPrompt(profile, block, step, fileText(profile, step, pairSteps)),
+	);
+	const isPair = isPairChosen(profile, result);
+	const next = [...(isPair ? pairSteps : []), ...all].find(({isTaken}) => !isTaken) ?? all[0];
+	const sound = next ? [answeredWhere(isDone)(bassSoundPrompt(profile, next))] : [];
+	const set = answeredWhere(isDone)(setPrompt(profile, result));
+	// Nothing is read through the crossover before what was kept between the subs stands in the boxes.
+	const fronts = isPairToDialIn(result)
+		? []
+		: [
+				answeredWhere(isDone)(wayPrompt(profile, result.ways)),
+				...(isPair && pair.length > 1 ? [] : sound),
+				...steps,
+			];
+	const [offer, ...pairReadings] = pair;
+	return [
+		page,
+		...togetherPrompts(profile),
+		set,
+		...(offer ? [offer] : []),
+		...(isPair && pair.length > 1 ? sound : []),
+		...pairReadings,
+		...fronts,
+	];
+}
+
+/** Which settings stand; asked anew once a change between the subs was typed in. */
+function setPrompt(profile: Profile, result: BlendResult): Prompt<Profile> {
+	const prompt = toneSetPrompt(profile);
+	const isSince = result.standsApart && result.pair?.wanted?.isDecided === true;
+	return isSince ? {...prompt, isAnswered: false} : prompt;
 }
 
 function readingPrompt(
@@ -63,19 +94,22 @@ function readingPrompt(
 	played: string,
 ): Prompt<Profile> {
 	const {source, seat, signal, added, part} = step;
+	const {subs} = blendOf(profile);
+	const made = readingOfStep(step, subs);
 	const isOwn = (reading: MeterReading) =>
 		reading.round === 'first' &&
 		reading.seat === seat &&
 		keyOf(reading.source) === keyOf(source) &&
 		isSameSignal(reading.signal, signal) &&
 		Math.abs((reading.addedDelayMs ?? 0) - added.delayMs) < 0.01 &&
-		(reading.invertedSources ?? []).length > 0 === added.isTurned &&
+		keyOf(reading.addedDelaySources ?? []) === keyOf(made.addedDelaySources ?? []) &&
+		keyOf(reading.invertedSources ?? []) === keyOf(made.invertedSources ?? []) &&
 		(reading.blendPart === 'search') === (part === 'search');
 	const prompt = levelPrompt(profile, {
 		id: `bass:${step.id}`,
 		stop: 'bass',
 		question: `${capital(stepSentence(profile, step))}`,
-		about: [`${capital(addedText(block))}${actionsText(profile, block)}.`, repeatText(step), played]
+		about: [`${capital(addedText(profile, block))}${actionsText(profile, block)}.`, repeatText(step), played]
 			.filter(Boolean)
 			.join(' '),
 		explain: `${blockSentence(block)} ${howToRead}`,
@@ -84,14 +118,8 @@ function readingPrompt(
 		row: step.playInto[0],
 		isOwn,
 		made: subject => ({
-			source,
-			seat,
-			signal,
-			round: 'first',
+			...made,
 			...(toneSetOf(subject) ? {inForce: toneSetOf(subject)!.id} : {}),
-			...(added.delayMs === 0 ? {} : {addedDelayMs: added.delayMs}),
-			...(added.isTurned ? {invertedSources: blendOf(subject).subs.slice()} : {}),
-			...(signal.kind === 'tone' ? {} : {blendPart: part === 'search' ? 'search' : 'verification'}),
 		}),
 		hint: after => troubleOf(after, step),
 	});
@@ -115,8 +143,16 @@ function repeatText({nth, signal}: BlendStep): string {
 	return signal.kind === 'tone' || nth === 1 ? '' : `Reading ${nth} of it.`;
 }
 
+/** The same of both subs together. */
+function pairTroubleOf(profile: Profile, signal: BlendStep['signal']): string | undefined {
+	const {pair} = blendOf(profile);
+	if (!pair || signal.kind !== 'tone') return undefined;
+	return pairReadingSentences({...pair, tones: pair.tones.filter(({hertz}) => hertz === signal.hertz)})[0];
+}
+
 /** What is wrong with the readings of a front at a tone: levels that no two sounds make. */
-function troubleOf(profile: Profile, {signal, playInto}: BlendStep): string | undefined {
+function troubleOf(profile: Profile, {signal, playInto, part}: BlendStep): string | undefined {
+	if (part === 'pair') return pairTroubleOf(profile, signal);
 	const {tones, ...rest} = blendOf(profile);
 	const own = tones.filter(
 		({front, hertz}) => front === playInto[0] && signal.kind === 'tone' && hertz === signal.hertz,

@@ -12,6 +12,7 @@ import type {Page, PageKeys, PagePress} from '../page.ts';
 import {bassPrompts} from './bass.ts';
 import {blendOf} from './blendOf.ts';
 import {bassLines} from './lines.ts';
+import {isPairChosen, isPairToDialIn} from './pairPrompts.ts';
 import {afterRecording, canRecord, recordedOf} from './recorded.ts';
 import {bassWhyLines, hasReasons} from './why.ts';
 
@@ -43,8 +44,9 @@ export function bassPlan(profile: Profile): HubPlan {
 	const changes = isRead && situationOf(profile).kind === 'stale' ? 'dialIn' : undefined;
 	const recorded = recordedOf(profile).kind !== 'none' && !isRead;
 	const next = afterRecording(profile) === 'dialIn' ? 'dialIn' : undefined;
+	const waits = isPairToDialIn(blendOf(profile)) ? changes : undefined;
 	return {
-		goOn: recorded ? next : (open?.id ?? changes),
+		goOn: recorded ? next : (waits ?? open?.id ?? changes),
 		first: questions[0]?.id,
 		lines: bassLines(profile, 80).length,
 	};
@@ -67,7 +69,8 @@ function bassMode(profile: Profile): BassMode | undefined {
 	const result = blendOf(profile);
 	if (result.status === 'nothing' || !canRecord(profile)) return undefined;
 	if (recordedOf(profile).kind !== 'none') return afterRecording(profile) === 'hear' ? 'verify' : 'begun';
-	const isBegun = result.blocks.some(({steps}) => steps.some(({isTaken}) => isTaken));
+	const isBegun =
+		isPairChosen(profile, result) || result.blocks.some(({steps}) => steps.some(({isTaken}) => isTaken));
 	return isBegun || profile.walk?.blendWay !== undefined ? 'begun' : 'choose';
 }
 

@@ -6,7 +6,6 @@ import {cellWidth, fitCells} from '../../../report/fitCells.ts';
 import {largeLines} from '../../../report/largeLines.ts';
 import {
 	addedText,
-	amongSubsSentence,
 	blendCautions,
 	readingSentences,
 	statusSentence,
@@ -14,12 +13,16 @@ import {
 	wayName,
 	wayOdds,
 } from '../../../report/said/blend.ts';
+import {amongSubsSentence} from '../../../report/said/pair.ts';
 import {wrap} from '../../../report/wrap.ts';
+import type {BlendSetting} from '../../../study/calibration/blend/actions.ts';
 import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
+import {pairOddsLines, pairOfferLines, pairPutBack, pairStateLines} from './pairLines.ts';
+import {isPairBegun, isPairToDialIn} from './pairPrompts.ts';
 import {recordedLines, recordedOf, recordingOddsLines, recordingWayLines} from './recorded.ts';
 
 type Put = (text: string, style?: ScreenLine['style'], sign?: string) => ScreenLine[];
@@ -37,7 +40,9 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 	const head = put('Do subs and speakers add up?', 'strong');
 	const among = amongSubsSentence(result);
 	const steps = result.blocks.flatMap(block => block.steps);
-	if (!steps.some(({isTaken}) => isTaken)) {
+	const isBegun =
+		steps.some(({isTaken}) => isTaken) || (result.pair !== undefined && isPairBegun(result.pair));
+	if (!isBegun) {
 		const recorded = recordedLines(profile, columns, isPlain);
 		if (recorded.length > 0) return [...head, ...recorded];
 		return [
@@ -46,11 +51,13 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 			...recordingWayLines(profile, put),
 			...put('m  With the meter:', 'value'),
 			...wayLines(result, put),
+			...pairOfferLines(result, put),
 			...put(']  Another day.', 'value'),
 			{text: ''},
 			...put('What they won in simulated rooms'),
 			...recordingOddsLines(profile, put),
 			...result.ways.flatMap((way, index) => put(`Meter, ${index + 1}: ${wayOdds(way)}`, 'quiet', '· ')),
+			...pairOddsLines(result, put),
 			...(among === undefined ? [] : put(among, 'quiet', '· ')),
 			{text: ''},
 			...blendCautions.flatMap(text => put(text, 'doubt', '▲ ')),
@@ -60,8 +67,16 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 	return [
 		...head,
 		...(recordedOf(profile).kind === 'none' ? [] : recordedLines(profile, columns, isPlain)),
+		...pairStateLines(profile, result, put),
+		...oldEntryLines(profile, pairPutBack(result)?.setting, columns, put, isPlain),
 		...statusLines(profile, result, put),
-		...putBackLines(profile, result, columns, put, isPlain),
+		...oldEntryLines(
+			profile,
+			result.status === 'put back' ? result.wanted?.setting : undefined,
+			columns,
+			put,
+			isPlain,
+		),
 		...readingSentences(profile, result).flatMap(text => put(text, 'doubt', '? ')),
 		...blockLines(profile, result, put),
 		...frontLines(profile, result, columns, put),
@@ -76,6 +91,7 @@ function wayLines({ways}: BlendResult, put: Put): ScreenLine[] {
 
 function statusLines(profile: Profile, result: BlendResult, put: Put): ScreenLine[] {
 	const {status, wanted} = result;
+	if (status === 'reading' && isPairFirst(result)) return [];
 	const said = statusSentence(profile, result);
 	if (status === 'kept') {
 		const isOpen = !wanted?.isDecided && situationOf(profile).kind === 'stale';
@@ -94,18 +110,25 @@ function statusLines(profile: Profile, result: BlendResult, put: Put): ScreenLin
 	];
 }
 
+/** Whether the subs against each other are still being read, or wait to be typed in: the fronts come later. */
+function isPairFirst(result: BlendResult): boolean {
+	const {pair} = result;
+	if (!pair || !isPairBegun(pair)) return false;
+	return pair.status === 'reading' || pair.status === 'to try' || isPairToDialIn(result);
+}
+
 /** The old entries, large: they are typed in again by somebody who is tired. */
-function putBackLines(
+function oldEntryLines(
 	profile: Profile,
-	{status, wanted}: BlendResult,
+	setting: BlendSetting | undefined,
 	columns: number,
 	put: Put,
 	isPlain: boolean,
 ): ScreenLine[] {
-	if (status !== 'put back' || !wanted?.setting) return [];
+	if (!setting) return [];
 	return [
 		...put('Type the old entries in again:'),
-		...wanted.setting.actions.flatMap(action => {
+		...setting.actions.flatMap(action => {
 			const {name, value} = oldEntry(profile, action);
 			const large = isPlain ? undefined : largeLines(value, columns - 4);
 			return large
@@ -116,7 +139,9 @@ function putBackLines(
 }
 
 /** What is read under which setting, in the order in which it is asked. */
-function blockLines(profile: Profile, {blocks}: BlendResult, put: Put): ScreenLine[] {
+function blockLines(profile: Profile, {blocks: own, pair}: BlendResult, put: Put): ScreenLine[] {
+	const isPair = pair?.status === 'reading' || pair?.status === 'to try';
+	const blocks = pair && isPair && isPairBegun(pair) ? pair.blocks : own;
 	const now = blocks.findIndex(({steps}) => steps.some(({isTaken}) => !isTaken));
 	return blocks.flatMap((block, index) => {
 		const taken = block.steps.filter(({isTaken}) => isTaken).length;
@@ -124,7 +149,7 @@ function blockLines(profile: Profile, {blocks}: BlendResult, put: Put): ScreenLi
 		const actions = block.actions.map(action => actionText(profile, action)).join('; ');
 		const what = index === now && actions !== '' ? `: ${actions}` : '';
 		return put(
-			`${addedText(block)}${what}, ${taken} of ${block.steps.length} read`,
+			`${addedText(profile, block)}${what}, ${taken} of ${block.steps.length} read`,
 			index === now ? 'strong' : 'quiet',
 			sign,
 		);

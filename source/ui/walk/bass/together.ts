@@ -18,11 +18,12 @@ export function togetherPrompts(profile: Profile): Prompt<Profile>[] {
 	const subs = subsOf(profile).map(({id}) => id);
 	if (!set || subs.length < 2) return [];
 	const seat = referenceSeat(profile);
-	const isOwn = ({round, source, signal, addedDelayMs, inForce}: MeterReading) =>
+	const isOwn = ({round, source, signal, addedDelayMs, invertedSources, inForce}: MeterReading) =>
 		round === 'first' &&
 		keyOf(source) === keyOf(subs) &&
 		signal?.kind !== 'tone' &&
 		addedDelayMs === undefined &&
+		!invertedSources?.length &&
 		inForce === set.id;
 	const isAssumed = solutionOf(profile).remarks.some(({code}) => code === 'coherent-sum-assumed');
 	if (!isAssumed && !profile.meter?.some(isOwn)) return [];

@@ -1,9 +1,11 @@
 import type {Profile} from '../../../profile/types.ts';
 import {blendReasons, recordedReasons} from '../../../report/said/blendReasons.ts';
+import {pairReasons} from '../../../report/said/pair.ts';
 import {wrap} from '../../../report/wrap.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {actionText} from './actionText.ts';
 import {blendOf} from './blendOf.ts';
+import {isPairBegun} from './pairPrompts.ts';
 import {recordedOf} from './recorded.ts';
 
 /** Lines of reasons, as at Dial-in. */
@@ -11,9 +13,11 @@ const mostReasonLines = 4;
 
 /** Whether anything was read or recorded that an answer could come from. */
 export function hasReasons(profile: Profile): boolean {
+	const {blocks, pair} = blendOf(profile);
 	return (
 		recordedOf(profile).kind !== 'none' ||
-		blendOf(profile).blocks.some(({steps}) => steps.some(({isTaken}) => isTaken))
+		(pair !== undefined && isPairBegun(pair)) ||
+		blocks.some(({steps}) => steps.some(({isTaken}) => isTaken))
 	);
 }
 
@@ -21,8 +25,18 @@ export function hasReasons(profile: Profile): boolean {
 export function bassWhyLines(profile: Profile, columns: number): ScreenLine[] {
 	const state = recordedOf(profile);
 	const result = blendOf(profile);
-	const actions = state.kind === 'none' ? (result.wanted?.setting?.actions ?? []) : [];
-	const reasons = state.kind === 'none' ? blendReasons(result) : recordedReasons(profile, state);
+	const {pair, blocks} = result;
+	// The subs against each other come first; once the fronts are read, these are the question.
+	const isOfPair =
+		pair !== undefined && isPairBegun(pair) && !blocks.some(({steps}) => steps.some(({isTaken}) => isTaken));
+	const wanted = isOfPair ? pair.wanted : result.wanted;
+	const actions = state.kind === 'none' ? (wanted?.setting?.actions ?? []) : [];
+	const reasons =
+		state.kind === 'none'
+			? isOfPair
+				? pairReasons(pair)
+				: blendReasons(result)
+			: recordedReasons(profile, state);
 	const head = actions.map(action => actionText(profile, action)).join('; ') || 'Why this';
 	return [
 		...wrap(head, columns, '  ').map((text): ScreenLine => ({text, style: 'strong'})),

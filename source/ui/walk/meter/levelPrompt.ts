@@ -33,6 +33,7 @@ export type LevelQuestion = Pick<
 		| 'round'
 		| 'inForce'
 		| 'addedDelayMs'
+		| 'addedDelaySources'
 		| 'invertedSources'
 		| 'blendPart'
 	>;

@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest';
 import type {MeterReading, Profile, Recording, SettingsSet} from '../../../../source/profile/types.ts';
-import {amongSubsSentence, readingSentences} from '../../../../source/report/said/blend.ts';
+import {readingSentences} from '../../../../source/report/said/blend.ts';
+import {amongSubsSentence} from '../../../../source/report/said/pair.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
 import {toSettingsSet} from '../../../../source/study/calibration/toSettingsSet.ts';
 import {blendInputs, solve} from '../../../afresh.ts';

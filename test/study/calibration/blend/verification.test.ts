@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import type {NoiseReading} from '../../../../source/study/calibration/blend/collect.ts';
+import type {NoiseReading} from '../../../../source/study/calibration/blend/noise.ts';
 import {noiseStates, trialsOf} from '../../../../source/study/calibration/blend/verification.ts';
 
 const tolerances = {togetherMs: 0.3, apartMs: 0.3};
@@ -14,7 +14,15 @@ const noise = (
 	at: ReturnType<typeof offset>,
 	...levels: readonly number[]
 ): NoiseReading[] =>
-	levels.map(levelDb => ({what, offset: at, levelDb, sigmaDb: 0.5, isSearch: false, index: index++}));
+	levels.map(levelDb => ({
+		what,
+		offset: at,
+		levelDb,
+		sigmaDb: 0.5,
+		balance: '',
+		isSearch: false,
+		index: index++,
+	}));
 const verdicts = (...readings: NoiseReading[][]) =>
 	trialsOf(noiseStates(readings.flat(), tolerances), false).map(({verdict}) => verdict);
 
