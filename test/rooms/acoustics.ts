@@ -18,7 +18,7 @@ export type Acoustics = {
 const isMain = (id: SourceId): id is MainId => (mainIds as readonly string[]).includes(id);
 
 /** The speaker's or sub's own response. */
-function ownResponse(gear: Gear, id: SourceId, frequencies: ArrayLike<number>): Spectrum {
+export function ownResponse(gear: Gear, id: SourceId, frequencies: ArrayLike<number>): Spectrum {
 	if (isMain(id)) {
 		const speaker = gear.mains[id];
 		const box = closedBox(frequencies, speaker.lowHertz, speaker.q);
