@@ -33,36 +33,50 @@ export type LineRun = {
 	readonly decays: ReadonlyArray<{readonly hertz: number; readonly error?: number}>;
 };
 
-/** Hears a room's lines at some distances of noise. */
-export function lineRuns(world: World, noiseDistancesDb: readonly number[]): LineRun[] {
+/** A round as it was recorded at a room's seat. */
+export type RoomRecording = {
+	readonly world: Pick<World, 'seed' | 'reverberationSeconds'>;
+	readonly lines: readonly LineTruth[];
+	readonly noiseDistanceDb: number;
+	readonly samples: Float64Array;
+	readonly rateHz: number;
+	/** Of the recorder. */
+	readonly gain: number;
+};
+
+/** Plays a round in a room and records it at some distances of noise, by recorders of other rates and clocks. */
+export function* roomRecordings(world: World, noiseDistancesDb: readonly number[]): Generator<RoomRecording> {
 	const draws = drawsOf(`lines ${world.seed}`);
 	const lines = linesOf(world, drawBoxes(draws.branch('boxes')), draws.branch('kinds'));
 	const round = listeningRound();
 	const sound = playRound(round, new Map(lines.map(({channel, impulse}) => [channel, impulse])));
 	const middle = middleSweep(sound, round);
-	return noiseDistancesDb.flatMap(noiseDistanceDb => {
+	const gain = 0.5 / largest(sound);
+	for (const noiseDistanceDb of noiseDistancesDb) {
 		const own = draws.branch(`${noiseDistanceDb}`);
 		const rateHz = own.pick([44_100, 48_000]);
-		const gain = 0.5 / largest(sound);
-		const recorder = {rateHz, ppm: own.uniform(-100, 100), noiseDbfs: -110, gain};
-		const samples = recordSound(sound, recorder);
+		const samples = recordSound(sound, {rateHz, ppm: own.uniform(-100, 100), noiseDbfs: -110, gain});
 		addPink(samples, rateHz, gain * middle * 10 ** (-noiseDistanceDb / 20), own);
-		const playing = onlyPlaying(hearSamples(samples, rateHz));
-		const heard = new Map(playing.lines.map(line => [line.channel, line]));
-		const first = lines[0]!;
-		return lines.map(line => {
-			const found = heard.get(line.channel);
-			return {
-				room: world.seed,
-				id: line.id,
-				kind: line.kind,
-				hasTurnedTweeter: line.hasTurnedTweeter,
-				reverberationSeconds: world.reverberationSeconds,
-				noiseDistanceDb,
-				...(found && against(line, first, found, gain)),
-				decays: found ? decaysAgainst(line, found) : [],
-			};
-		});
+		yield {world, lines, noiseDistanceDb, samples, rateHz, gain};
+	}
+}
+
+/** What the product makes of a recording, line by line. */
+export function lineRuns({world, lines, noiseDistanceDb, samples, rateHz, gain}: RoomRecording): LineRun[] {
+	const {lines: all} = onlyPlaying(hearSamples(samples, rateHz));
+	const heard = new Map(all.map(line => [line.channel, line]));
+	return lines.map(line => {
+		const found = heard.get(line.channel);
+		return {
+			room: world.seed,
+			id: line.id,
+			kind: line.kind,
+			hasTurnedTweeter: line.hasTurnedTweeter,
+			reverberationSeconds: world.reverberationSeconds,
+			noiseDistanceDb,
+			...(found && against(line, lines[0]!, found, gain)),
+			decays: found ? decaysAgainst(line, found) : [],
+		};
 	});
 }
 

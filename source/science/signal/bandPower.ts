@@ -12,43 +12,61 @@ export type BandGain = {
 /** Power of a band over time, at a rate that the band's width asks for. */
 export type BandPower = {readonly powers: Float64Array; readonly rateHz: number};
 
+/** What it takes to split signals of one length: shared by many of them. */
+export type SplitterTools = {
+	readonly transform: RealTransform;
+	readonly gains: Map<BandGain, Float64Array>;
+};
+
+/** @param length - Of the longest signal, samples. */
+export function splitterTools(length: number): SplitterTools {
+	return {transform: realTransform(powerOfTwoFrom(length)), gains: new Map()};
+}
+
 /**
 Power of a signal within bands: half the square of the analytic signal, which is the square of the signal without its ripple at
 twice the frequency. Each band is brought back to time at as few samples as hold it, twice its width.
 
 @param samples - Shape (n); brought to frequency once, for any number of bands.
+@param tools - For signals no shorter than this one, all of one rate.
 @returns From a band to its power, sample 0 at the time of the signal's; without delay. What lies behind the signal's end is cut off.
 @see Bendat & Piersol, Random Data, chapter 13, for the analytic signal.
 */
 export function powerSplitter(
 	samples: Float64Array,
 	sampleRateHz: number,
-	transform: RealTransform = realTransform(powerOfTwoFrom(samples.length)),
+	{transform, gains}: SplitterTools = splitterTools(samples.length),
 ): (band: BandGain) => BandPower {
 	const {length} = transform;
 	const padded = new Float64Array(length);
 	padded.set(samples);
 	const spectrum = transform.forward(padded);
 	const binHertz = sampleRateHz / length;
-	return ({fromHertz, toHertz, gainAt}) => {
-		const first = Math.max(1, Math.ceil(fromHertz / binHertz));
-		const last = Math.min(length / 2 - 1, Math.floor(toHertz / binHertz));
+	return band => {
+		const first = Math.max(1, Math.ceil(band.fromHertz / binHertz));
+		const last = Math.min(length / 2 - 1, Math.floor(band.toHertz / binHertz));
 		const bins = Math.max(0, last - first + 1);
+		// Twice the bins of positive frequency make the analytic signal; half its square is the power.
+		let gain = gains.get(band);
+		if (!gain) {
+			gain = new Float64Array(bins);
+			for (let index = 0; index < bins; index += 1)
+				gain[index] = (Math.SQRT2 / length) * band.gainAt((first + index) * binHertz);
+			gains.set(band, gain);
+		}
+
 		const size = Math.min(length, powerOfTwoFrom(2 * bins));
 		const real = new Float64Array(size);
 		const imaginary = new Float64Array(size);
 		for (let index = 0; index < bins; index += 1) {
-			const bin = first + index;
-			const gain = gainAt(bin * binHertz) / length;
-			real[index] = gain * spectrum[2 * bin]!;
-			imaginary[index] = gain * spectrum[2 * bin + 1]!;
+			real[index] = gain[index]! * spectrum[2 * (first + index)]!;
+			imaginary[index] = gain[index]! * spectrum[2 * (first + index) + 1]!;
 		}
 
-		// Twice the bins of positive frequency make the analytic signal; half its square is the power.
-		const powers = analyticPower(real, imaginary);
-		for (let index = 0; index < size; index += 1) powers[index] = 2 * powers[index]!;
-		const rateHz = size * binHertz;
-		return {powers: powers.subarray(0, Math.ceil((samples.length * size) / length)), rateHz};
+		return {
+			powers: analyticPower(real, imaginary).subarray(0, Math.ceil((samples.length * size) / length)),
+			rateHz: size * binHertz,
+		};
 	};
 }
 

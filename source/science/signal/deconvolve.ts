@@ -1,5 +1,5 @@
 import {type RealTransform, realTransform} from './fourier.ts';
-import {bandWeight, type SoftBand} from './spectrumParts.ts';
+import {bandWeight, powerOfTwoFrom, type SoftBand} from './spectrumParts.ts';
 
 /** A reference turned into what divides by it. */
 export type SweepDivider = {
@@ -92,4 +92,68 @@ export function divide(
 	}
 
 	return transform.inverse(spectrum, padded === recorded ? undefined : padded);
+}
+
+/** Divides recordings of one sweep and gives the part of the impulse response that is wanted. */
+export type PartDivider = {
+	/** Samples of a recording that it takes at most. */
+	readonly longest: number;
+	/** @returns Shape (length): what `divide` gives from sample `first` on. */
+	readonly divide: (recorded: Float64Array) => Float64Array;
+};
+
+/**
+A divider for a part of the impulse response alone: the recording is taken in blocks, each multiplied by the spectrum of the
+part of the divider that concerns it, and the sum is brought back to time once. The values are those of `divide`; a sweep is
+long and its response short, so that it takes short transforms instead of two long ones.
+
+@param first - First sample that is wanted, may be negative.
+@param length - How many.
+@param longest - Samples of a recording, at most the divider's length.
+@see T. G. Stockham, High-speed convolution and correlation, AFIPS 28 (1966) 229, for the sectioning.
+*/
+export function partDivider(
+	{length: whole, spectrum}: SweepDivider,
+	first: number,
+	length: number,
+	longest: number,
+): PartDivider {
+	const inverse = realTransform(whole).inverse(spectrum);
+	const transform = realTransform(Math.min(whole, powerOfTwoFrom(1.9 * length)));
+	const size = transform.length;
+	const step = size - length + 1;
+	const sections = Array.from({length: Math.ceil(longest / step)}, (_, section) => {
+		const samples = new Float64Array(size);
+		const from = first - section * step - (step - 1);
+		for (let index = 0; index < size; index += 1)
+			samples[index] = inverse[(((from + index) % whole) + whole) % whole]!;
+		return transform.forward(samples);
+	});
+	const block = new Float64Array(size);
+	const part = new Float64Array(size + 2);
+	return {
+		longest,
+		divide(recorded) {
+			if (recorded.length > longest)
+				throw new RangeError(`recorded must hold at most ${longest} samples, got ${recorded.length}`);
+			const sum = new Float64Array(size + 2);
+			for (const [section, by] of sections.entries()) {
+				const own = recorded.subarray(section * step, (section + 1) * step);
+				if (own.length === 0) break;
+				block.fill(0, own.length);
+				block.set(own);
+				transform.forward(block, part);
+				for (let index = 0; index < by.length; index += 2) {
+					const a = part[index]!;
+					const b = part[index + 1]!;
+					const c = by[index]!;
+					const d = by[index + 1]!;
+					sum[index] = sum[index]! + a * c - b * d;
+					sum[index + 1] = sum[index + 1]! + a * d + b * c;
+				}
+			}
+
+			return transform.inverse(sum).subarray(step - 1);
+		},
+	};
 }

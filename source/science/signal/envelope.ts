@@ -1,55 +1,41 @@
-import {forwardReal, inverseReal, realTransform} from './fourier.ts';
+import {analyticPower, realTransform} from './fourier.ts';
 import {bandWeights, powerOfTwoFrom, type SoftBand, weighted} from './spectrumParts.ts';
 
 /**
-A signal within a soft band, without any delay, and its envelope: the size of the analytic signal.
+Envelope of a signal within a soft band, without any delay: the size of the analytic signal.
 
 @param samples - Shape (n).
 @param band - Hertz; edges as half cosines over log f.
-@returns Both shape (n).
+@returns Shape (n).
 @see Bendat & Piersol, Random Data, chapter 13, for the envelope by the Hilbert transform.
 */
-export function bandEnvelope(
-	samples: Float64Array,
-	sampleRateHz: number,
-	band: SoftBand,
-): {readonly signal: Float64Array; readonly envelope: Float64Array} {
-	const length = powerOfTwoFrom(samples.length);
-	const padded = new Float64Array(length);
-	padded.set(samples);
+export function bandEnvelope(samples: Float64Array, sampleRateHz: number, band: SoftBand): Float64Array {
+	const {length, spectrum} = paddedSpectrum(samples);
 	const weights = bandWeights(band, length / 2 + 1, sampleRateHz / length);
-	const within = weighted(forwardReal(padded), weights);
-	const signal = inverseReal(within).subarray(0, samples.length);
-	// A quarter turn of every bin: (a + jb)·(−j) = b − ja.
-	for (let index = 0; index < within.length; index += 2) {
-		const real = within[index]!;
-		within[index] = within[index + 1]!;
-		within[index + 1] = -real;
+	const real = new Float64Array(length);
+	const imaginary = new Float64Array(length);
+	for (let bin = 1; bin < length / 2; bin += 1) {
+		const weight = (2 / length) * weights[bin]!;
+		real[bin] = weight * spectrum[2 * bin]!;
+		imaginary[bin] = weight * spectrum[2 * bin + 1]!;
 	}
 
-	const turned = inverseReal(within);
-	const envelope = new Float64Array(samples.length);
-	for (let index = 0; index < envelope.length; index += 1)
-		envelope[index] = Math.hypot(signal[index]!, turned[index]!);
-	return {signal, envelope};
+	return analyticPower(real, imaginary).subarray(0, samples.length).map(Math.sqrt);
 }
 
 /** A signal within a soft band, without delay. @returns Shape (n). */
 export function withinBand(samples: Float64Array, sampleRateHz: number, band: SoftBand): Float64Array {
-	return bandSplitter(samples, sampleRateHz)(band);
+	const {length, spectrum, transform} = paddedSpectrum(samples);
+	const weights = bandWeights(band, length / 2 + 1, sampleRateHz / length);
+	return transform.inverse(weighted(spectrum, weights)).subarray(0, samples.length);
 }
 
-/** Many bands of one signal, which is brought to frequency once. @returns From a soft band to shape (n), without delay. */
-export function bandSplitter(samples: Float64Array, sampleRateHz: number): (band: SoftBand) => Float64Array {
+function paddedSpectrum(samples: Float64Array) {
 	const transform = realTransform(powerOfTwoFrom(samples.length));
 	const {length} = transform;
 	const padded = new Float64Array(length);
 	padded.set(samples);
-	const spectrum = transform.forward(padded);
-	return band =>
-		transform
-			.inverse(weighted(spectrum, bandWeights(band, length / 2 + 1, sampleRateHz / length)))
-			.subarray(0, samples.length);
+	return {length, transform, spectrum: transform.forward(padded)};
 }
 
 /**

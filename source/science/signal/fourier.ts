@@ -1,4 +1,4 @@
-import {complexTransform} from './complexTransform.ts';
+import {complexTransform, complexTransformOf} from './complexTransform.ts';
 
 /** Cosines and sines of a quarter turn: shape (n/4 + 1) each, of 2πk/n. */
 type Quarter = {readonly cosines: Float64Array; readonly sines: Float64Array};
@@ -44,30 +44,22 @@ export function realTransform(length: number): RealTransform {
 		throw new RangeError(`length must be a power of two ≥ 4, got ${length}`);
 	const half = length / 2;
 	const {cosines, sines} = quarterOf(length);
-	const parts = [0, 1, 2, 3].map(() => new Float64Array(half)) as [
-		Float64Array,
-		Float64Array,
-		Float64Array,
-		Float64Array,
-	];
-	const complex = () => complexTransform(parts, cosines, sines);
+	const parts = [0, 1, 2, 3].map(() => new Float64Array(half)) as readonly Float64Array[] as Workspace;
+	const halves = (samples: Float64Array) =>
+		half < 4
+			? complexTransform(split(samples, parts), cosines, sines)
+			: complexTransformOf(samples, parts, cosines, sines);
 	return {
 		length,
 		forward(samples, into = new Float64Array(length + 2)) {
-			const [real, imaginary] = parts;
-			for (let index = 0; index < half; index += 1) {
-				real[index] = samples[2 * index]!;
-				imaginary[index] = samples[2 * index + 1]!;
-			}
-
-			unpack(complex(), into, cosines, sines);
+			unpack(halves(samples), into, cosines, sines);
 			return into;
 		},
 		inverse(spectrum, into = new Float64Array(length)) {
 			const [real, imaginary] = parts;
 			pack(spectrum, real, imaginary, cosines, sines);
 			// The way back is the way forth of the conjugate.
-			const [backReal, backImaginary] = complex();
+			const [backReal, backImaginary] = complexTransform(parts, cosines, sines);
 			const scale = 1 / half;
 			for (let index = 0; index < half; index += 1) {
 				into[2 * index] = scale * backReal[index]!;
@@ -77,6 +69,17 @@ export function realTransform(length: number): RealTransform {
 			return into;
 		},
 	};
+}
+
+type Workspace = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
+
+function split(samples: Float64Array, parts: Workspace): Workspace {
+	for (let index = 0; index < parts[0].length; index += 1) {
+		parts[0][index] = samples[2 * index]!;
+		parts[1][index] = samples[2 * index + 1]!;
+	}
+
+	return parts;
 }
 
 /**

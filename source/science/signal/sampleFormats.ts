@@ -36,7 +36,15 @@ export function decoderOf({channelCount, bits, isFloat}: SampleFormat, data: Uin
 	}
 
 	if (bits === 8) return each(at => (data[at]! - 128) / 128);
-	if (bits === 16) return each(at => (((data[at]! | (data[at + 1]! << 8)) << 16) >> 16) / 32_768);
+	// What nearly every recorder writes goes without a call for each sample.
+	if (bits === 16)
+		return (channel, firstFrame, into) => {
+			let at = firstFrame * frame + channel * width;
+			for (let index = 0; index < into.length; index += 1) {
+				into[index] = (((data[at]! | (data[at + 1]! << 8)) << 16) >> 16) / 32_768;
+				at += frame;
+			}
+		};
 	if (bits === 24)
 		return each(at => (((data[at]! << 8) | (data[at + 1]! << 16) | (data[at + 2]! << 24)) >> 8) / 8_388_608);
 	return each(at => view.getInt32(at, true) / 2_147_483_648);

@@ -39,7 +39,7 @@ export function onsetOf(impulse: Impulse, isSub: boolean): OnsetFound | undefine
 	const top = Math.min(directBand[3], 0.47 * rateHz, impulse.sweep.law.toHertz);
 	if (!isSub && top < 4000) return undefined;
 	const band: SoftBand = isSub ? lowBand : [directBand[0], directBand[1], 0.4 * top, top];
-	const {envelope} = bandEnvelope(samples.subarray(0, length), rateHz, band);
+	const envelope = bandEnvelope(samples.subarray(0, length), rateHz, band);
 	const edge = Math.round((isSub ? 0.03 : 0.004) * rateHz);
 	const rise = Math.round((isSub ? 0.02 : 0.0004) * rateHz);
 	const needed = 10 ** (firstAboveDb / 20);

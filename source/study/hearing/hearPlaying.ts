@@ -1,98 +1,68 @@
+import {type SplitterTools, splitterTools} from '../../science/signal/bandPower.ts';
 import type {Sound} from '../../science/signal/waveRead.ts';
-import {type OnsetFound, onsetOf} from './arrivals.ts';
+import type {OnsetFound} from './arrivals.ts';
 import {checkPlaying} from './checks/checkPlaying.ts';
 import {clarityOf} from './clarity.ts';
-import {clockPpm} from './clock.ts';
+import {cutPlaying, type KnownClock} from './cutPlaying.ts';
 import {octaveDecays, splitImpulse} from './decay.ts';
 import type {FoundMark} from './findPlayings.ts';
 import type {HeardLine, HeardPlaying} from './heardPlaying.ts';
-import {type Impulse, impulseCutter} from './impulses.ts';
+import type {Impulse} from './impulses.ts';
 import {noiseBelowDb} from './noise.ts';
 import {polarityOf} from './polarity.ts';
 import type {HearingProgress} from './progress.ts';
 import {bandLevelDb, impulseSpectrum, responseAt, responseFrequencies} from './responses.ts';
-import {type PlayedRound, playedRound, type RoundSweep} from './round.ts';
+import type {PlayedRound} from './round.ts';
 import {stretchesOf} from './stretches.ts';
 
 /** The meter's bands, hertz: third-octaves 400 Hz to 2.5 kHz for mains, 31.5 to 100 Hz for subs. */
 const mainsBandHertz = [355, 2818] as const;
 const bassBandHertz = [28.2, 112.2] as const;
-/** Where the recorder's clock is looked for, ppm; the first is nearly always right. */
-const clockGuessesPpm = [0, -400, 400] as const;
 /** Long enough for a bass that takes a second to die away, ms. */
 const window = {beforeMs: 60, afterMs: 950};
 
 /**
-One playing, from its mark to what each line does: the clock first, by the sweeps that come twice, then every sweep cut
-by it and read.
+One playing, from its mark to what each line does: every sweep cut by the recorder's clock and read.
 
 @param channel - Channel of the recording that is listened to.
+@param known - The clock that an earlier playing of the recording was cut by.
 */
 export function* hearPlaying(
 	sound: Sound,
 	channel: number,
 	mark: FoundMark,
-): Generator<HearingProgress, HeardPlaying> {
-	const round = playedRound(mark.size, mark.channels);
-	const nominal = sound.sampleRateHz;
-	let step = 0;
-	const of = 2 * round.channels.length + 8;
-	const progress = (): HearingProgress => ({step: 'cutting', done: Math.min(of, ++step), of});
-
-	const roughStart = mark.atSample - round.markAtSeconds * nominal;
-	const isThere = (sweep: RoundSweep) =>
-		roughStart + (sweep.atSeconds + sweep.law.seconds + 0.25) * nominal <= sound.length;
-	const there = round.sweeps.filter(isThere);
-	const first = round.channels[0]!;
-	const firstSweeps = there.filter(each => each.channel === first);
-	let ppm = 0;
-	// With the clock unknown a sweep is smeared by what the clock is off over its length, both of a pair alike; one that is off
-	// so far that nothing stands out is looked for on either side.
-	for (const guess of clockGuessesPpm) {
-		const guessed = nominal * (1 + guess * 1e-6);
-		const roughly = impulseCutter(sound, channel, mark.atSample - round.markAtSeconds * guessed, guessed);
-		const firsts: Impulse[] = [];
-		for (const sweep of firstSweeps) {
-			yield progress();
-			firsts.push(roughly(sweep));
-		}
-
-		const stretches = stretchesOf(firsts);
-		if (stretches.length === 0) continue;
-		ppm = guess + clockPpm(stretches);
-		break;
-	}
-
-	const rate = nominal * (1 + ppm * 1e-6);
-	const start = mark.atSample - round.markAtSeconds * rate;
-	const cut = impulseCutter(sound, channel, start, rate);
-	const impulses: Impulse[] = [];
-	for (const sweep of there) {
-		yield progress();
-		impulses.push(cut(sweep));
-	}
-
+	known?: KnownClock,
+): Generator<HearingProgress, {readonly heard: HeardPlaying; readonly clock: KnownClock}> {
+	const {round, clock, startSample, impulses, onsetOf} = yield* cutPlaying(sound, channel, mark, known);
 	const lines: HeardLine[] = [];
-	const of0 = onsets(round, impulses);
-	const reference = of0.get(first)?.ms ?? 0;
+	const onsets = new Map(
+		round.channels.flatMap(id => {
+			const impulse = directImpulse(round, impulses, id);
+			const onset = impulse && onsetOf(impulse);
+			return onset ? [[id, onset] as const] : [];
+		}),
+	);
+	const reference = onsets.get(round.channels[0]!)?.ms ?? 0;
+	const tools = splitterTools(Math.max(4, ...impulses.map(({samples}) => samples.length)));
 	for (const id of round.channels) {
 		const impulse = impulses.find(({sweep}) => sweep.channel === id && sweep.pass === 'main');
 		const direct = directImpulse(round, impulses, id);
 		if (!impulse || !direct) continue;
 		yield {step: 'judging', done: lines.length, of: round.channels.length};
-		lines.push(heardLine(impulse, direct, of0.get(id), reference));
+		lines.push(heardLine(impulse, direct, onsets.get(id), reference, tools));
 	}
 
 	const heard = {
-		atSeconds: start / nominal,
+		atSeconds: startSample / sound.sampleRateHz,
 		round,
-		clockPpm: ppm,
+		clockPpm: clock.ppm,
 		lines,
 		impulses,
 		peak: 0,
 		findings: [],
 	};
-	return checkPlaying(heard, sound, channel, start, rate);
+	const recorded = {sound, channel, startSample, rateHz: clock.cutter.rateHz};
+	return {heard: checkPlaying(heard, recorded, stretchesOf(impulses, onsetOf)), clock};
 }
 
 /** The sweep that reaches above 1 kHz, from which arrival, polarity and level are read. */
@@ -101,22 +71,12 @@ function directImpulse(round: PlayedRound, impulses: readonly Impulse[], id: str
 	return impulses.find(({sweep}) => sweep.channel === id && sweep.pass === pass);
 }
 
-function onsets(round: PlayedRound, impulses: readonly Impulse[]): Map<string, OnsetFound> {
-	const found = new Map<string, OnsetFound>();
-	for (const id of round.channels) {
-		const impulse = directImpulse(round, impulses, id);
-		const onset = impulse && onsetOf(impulse, id.startsWith('LFE'));
-		if (onset) found.set(id, onset);
-	}
-
-	return found;
-}
-
 function heardLine(
 	impulse: Impulse,
 	direct: Impulse,
 	onset: OnsetFound | undefined,
 	referenceMs: number,
+	tools: SplitterTools,
 ): HeardLine {
 	const id = impulse.sweep.channel;
 	const isSub = id.startsWith('LFE');
@@ -124,7 +84,7 @@ function heardLine(
 	// A sub behind a main line may sound before it does: one window about what all lines share.
 	const spectrum = impulseSpectrum(impulse, Math.min(at, referenceMs), window);
 	const band = isSub ? bassBandHertz : mainsBandHertz;
-	const split = splitImpulse(impulse);
+	const split = splitImpulse(impulse, tools);
 	const level = direct === impulse ? spectrum : impulseSpectrum(direct, at, window);
 	return {
 		channel: id,

@@ -1,5 +1,6 @@
 import {finding} from '../../profile/finding.ts';
 import type {Sound} from '../../science/signal/waveRead.ts';
+import type {KnownClock} from './cutPlaying.ts';
 import type {HearingFinding} from './facts.ts';
 import {findPlayings} from './findPlayings.ts';
 import type {HeardPlaying} from './heardPlaying.ts';
@@ -38,7 +39,13 @@ export function* hearRecording(
 	}
 
 	const marks = yield* told(findPlayings(sound, channel));
-	for (const mark of marks) playings.push(yield* told(hearPlaying(sound, channel, mark)));
+	let known: KnownClock | undefined;
+	for (const mark of marks) {
+		const {heard, clock} = yield* told(hearPlaying(sound, channel, mark, known));
+		playings.push(heard);
+		known = clock;
+	}
+
 	const seconds = sound.length / sound.sampleRateHz;
 	return {
 		channel,

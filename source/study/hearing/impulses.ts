@@ -1,5 +1,5 @@
-import {divide, dividerOf, type SweepDivider} from '../../science/signal/deconvolve.ts';
-import {type RealTransform, realTransform} from '../../science/signal/fourier.ts';
+import {dividerOf, type PartDivider, partDivider} from '../../science/signal/deconvolve.ts';
+import {realTransform} from '../../science/signal/fourier.ts';
 import {powerOfTwoFrom} from '../../science/signal/spectrumParts.ts';
 import {type SweepLaw, sweepSamples} from '../../science/signal/sweep.ts';
 import type {Sound} from '../../science/signal/waveRead.ts';
@@ -19,53 +19,54 @@ export type Impulse = {
 const beforeSeconds = 0.12;
 const keptBeforeSeconds = 0.11;
 
-/**
-Cuts and divides sweeps of one playing. The divider of each law is made once.
+/** Cuts a sweep out of a recording and divides it by what was played. */
+export type ImpulseCutter = {
+	/** Samples in one second of the player's clock. */
+	readonly rateHz: number;
+	/** @param startSample - Where the file began in the recording, samples; may lie before it. */
+	readonly cut: (sound: Sound, channel: number, startSample: number, sweep: RoundSweep) => Impulse;
+};
 
-@param startSample - Where the file began in the recording, samples; may lie before it.
+/**
+Cuts and divides sweeps of any playings. What is needed to divide by each law is made once, when its first sweep is cut.
+
 @param rateHz - Samples in one second of the player's clock.
 */
-export function impulseCutter(
-	sound: Sound,
-	channel: number,
-	startSample: number,
-	rateHz: number,
-): (sweep: RoundSweep) => Impulse {
-	const dividers = new Map<SweepLaw, {divider: SweepDivider; transform: RealTransform}>();
-	const transforms = new Map<number, RealTransform>();
+export function impulseCutter(rateHz: number): ImpulseCutter {
+	const dividers: Array<{readonly law: SweepLaw; readonly pauseSeconds: number; readonly own: PartDivider}> =
+		[];
 	const before = Math.round(beforeSeconds * rateHz);
-	return sweep => {
+	const keep = Math.round(keptBeforeSeconds * rateHz);
+	const dividerFor = (sweep: RoundSweep): PartDivider => {
 		const {law, pauseSeconds} = sweep;
-		const exact = startSample + sweep.atSeconds * rateHz;
-		const start = Math.round(exact);
-		const after = Math.floor((law.seconds + pauseSeconds) * rateHz);
-		let tools = dividers.get(law);
-		if (!tools) {
-			// As long as the longest pause asks for, so that one divider serves every sweep of a law.
-			const length = powerOfTwoFrom(before + Math.ceil((law.seconds + longestPauseSeconds) * rateHz));
-			const transform = transforms.get(length) ?? realTransform(length);
-			transforms.set(length, transform);
-			const reference = sweepSamples(law, rateHz, before, length);
-			tools = {divider: dividerOf(reference, rateHz, usableBand(sweep), transform), transform};
-			dividers.set(law, tools);
-		}
-
-		const recorded = sound.read(channel, start - before, before + after);
-		const response = divide(recorded, tools.divider, tools.transform);
-		// Linear gain between file and recording, whatever the sweep's level was.
-		const gain = 10 ** (-sweep.levelDbfs / 20);
-		const keep = Math.round(keptBeforeSeconds * rateHz);
-		const tail = Math.floor(pauseSeconds * 0.97 * rateHz);
-		const samples = new Float64Array(keep + tail);
-		for (let index = 0; index < keep; index += 1)
-			samples[index] = gain * response[response.length - keep + index]!;
-		for (let index = 0; index < tail; index += 1) samples[keep + index] = gain * response[index]!;
-		return {
-			sweep,
-			rateHz,
-			samples,
-			// The sweep's true time lies between samples.
-			zero: keep + (exact - start),
-		};
+		const made = dividers.find(each => each.law === law && each.pauseSeconds === pauseSeconds);
+		if (made) return made.own;
+		const longest = before + Math.floor((law.seconds + pauseSeconds) * rateHz);
+		const length = powerOfTwoFrom(before + Math.ceil((law.seconds + longestPauseSeconds) * rateHz));
+		const transform = realTransform(length);
+		const reference = sweepSamples(law, rateHz, before, length);
+		const divider = dividerOf(reference, rateHz, usableBand(sweep), transform);
+		const own = partDivider(divider, -keep, keep + tailOf(sweep), longest);
+		dividers.push({law, pauseSeconds, own});
+		return own;
+	};
+	const tailOf = ({pauseSeconds}: RoundSweep) => Math.floor(pauseSeconds * 0.97 * rateHz);
+	return {
+		rateHz,
+		cut(sound, channel, startSample, sweep) {
+			const exact = startSample + sweep.atSeconds * rateHz;
+			const start = Math.round(exact);
+			const divider = dividerFor(sweep);
+			const recorded = sound.read(channel, start - before, divider.longest);
+			// Linear gain between file and recording, whatever the sweep's level was.
+			const gain = 10 ** (-sweep.levelDbfs / 20);
+			return {
+				sweep,
+				rateHz,
+				samples: divider.divide(recorded).map(value => gain * value),
+				// The sweep's true time lies between samples.
+				zero: keep + (exact - start),
+			};
+		},
 	};
 }

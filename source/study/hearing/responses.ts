@@ -130,7 +130,7 @@ Level of a response to pink noise of a band, dB re the file: the mean power over
 @param spectrum - Of an impulse response that holds its whole decay.
 */
 export function bandLevelDb(
-	{spectrum, binHertz}: ImpulseSpectrum,
+	{spectrum, binHertz}: Pick<ImpulseSpectrum, 'spectrum' | 'binHertz'>,
 	fromHertz: number,
 	toHertz: number,
 ): number {

@@ -9,6 +9,9 @@ const chirpSeconds = 0.08;
 const lowHertz = 700;
 const highHertz = 3700;
 
+/** A mark holds nothing above this, hertz: its edges are a tenth of its chirps. */
+export const markHighestHertz = highHertz + 200;
+
 /** Length of a mark, seconds. */
 export const markSeconds = syncSeconds + gapSeconds + codeBits * bitSeconds;
 

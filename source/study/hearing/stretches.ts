@@ -1,19 +1,22 @@
 import {sweepTime} from '../../science/signal/sweep.ts';
-import {onsetOf} from './arrivals.ts';
+import type {OnsetFound} from './arrivals.ts';
 import {lagBetween, type Stretch} from './clock.ts';
 import type {Impulse} from './impulses.ts';
 
 /** How far sweeps of one line that come twice are stretched, first to next, where they are alike. */
-export function stretchesOf(impulses: readonly Impulse[]): Stretch[] {
+export function stretchesOf(
+	impulses: readonly Impulse[],
+	onsetOf: (impulse: Impulse) => OnsetFound | undefined,
+): Stretch[] {
 	const stretches: Stretch[] = [];
 	const full = impulses.filter(({sweep}) => sweep.law.toHertz > 4000);
 	for (const [index, impulse] of full.entries()) {
 		const next = full.slice(index + 1).find(({sweep}) => sweep.channel === impulse.sweep.channel);
 		if (!next) continue;
-		const onset = onsetOf(impulse, false);
+		const onset = onsetOf(impulse);
 		if (!onset) continue;
 		// A clock far off moves the second one out of the window: it is brought near by its own first sound.
-		const second = onsetOf(next, false);
+		const second = onsetOf(next);
 		if (!second) continue;
 		const nearMs = second.ms - onset.ms;
 		const moved = {...next, zero: next.zero + (nearMs * next.rateHz) / 1000};

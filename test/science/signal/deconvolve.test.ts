@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {divide, dividerOf} from '../../../source/science/signal/deconvolve.ts';
+import {divide, dividerOf, partDivider} from '../../../source/science/signal/deconvolve.ts';
 import {harmonicLead, sweepSamples, synchronisedSweep} from '../../../source/science/signal/sweep.ts';
 
 const rate = 48_000;
@@ -50,4 +50,27 @@ test('a second harmonic stands ahead of the response by L·ln 2 and leaves it cl
 	// Between the two nothing is left of it but the band's edges.
 	const between = response.subarray(length - lead + 2000, length - 2000);
 	expect(Math.max(...between.map(Math.abs))).toBeLessThan(0.02 * product);
+});
+
+test.each([
+	[-600, 3000, 130_000],
+	[-5280, 40_000, 162_000],
+	[100, 500, 20_000],
+])('partDivider from sample %i on gives %i samples of what divide gives', (first, wanted, longest) => {
+	const heard = throughPaths([
+		[400, 1],
+		[643, -0.5],
+	]).subarray(0, longest);
+	const whole = divide(heard, divider);
+	const part = partDivider(divider, first, wanted, longest).divide(heard);
+	expect(part).toHaveLength(wanted);
+	for (let index = 0; index < wanted; index += 7)
+		expect(Math.abs(part[index]! - whole[(first + index + length) % length]!)).toBeLessThan(1e-10);
+});
+
+test('partDivider takes shorter recordings, and refuses longer ones', () => {
+	const parts = partDivider(divider, 0, 1000, 100_000);
+	const heard = throughPaths([[400, 1]]).subarray(0, 9000);
+	expect(parts.divide(heard)[400]).toBeCloseTo(divide(heard, divider)[400]!, 10);
+	expect(() => parts.divide(new Float64Array(100_001))).toThrow('at most 100000 samples, got 100001');
 });

@@ -63,7 +63,7 @@ function soundOf(name: string): Sound {
 test.skipIf(!hasScipy)(
 	`an impulse response is the one that numpy divides out of the same file${skipped}`,
 	() => {
-		const impulse = impulseCutter(soundOf('48000.wav'), 0, lead * 48_000, 48_000)(sweep);
+		const impulse = impulseCutter(48_000).cut(soundOf('48000.wav'), 0, lead * 48_000, sweep);
 		const largest = Math.max(...reference!.impulse.map(Math.abs));
 		// Both divide by the same law with the same regularisation; the pieces that are cut differ in length, and what is averaged for
 		// its size too: −70 dB of the peak.
@@ -84,7 +84,7 @@ test.skipIf(!hasScipy).each([
 ])(
 	`a recording at %i Hz gives the response of the system that sosfreqz states${skipped}`,
 	(rate, mostDb, mostDegrees) => {
-		const impulse = impulseCutter(soundOf(`${rate}.wav`), 0, lead * rate, rate)(sweep);
+		const impulse = impulseCutter(rate).cut(soundOf(`${rate}.wav`), 0, lead * rate, sweep);
 		const spectrum = impulseSpectrum(impulse, 5, {beforeMs: 60, afterMs: 950});
 		const {frequenciesHz, real, imaginary} = reference!;
 		const found = responseAt(spectrum, Float64Array.from(frequenciesHz), 0);

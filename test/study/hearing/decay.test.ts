@@ -1,7 +1,8 @@
 import {expect, test} from 'vitest';
 import {synchronisedSweep} from '../../../source/science/signal/sweep.ts';
 import {clarityFrom} from '../../../source/study/hearing/clarity.ts';
-import {decayCurve, octaveDecays} from '../../../source/study/hearing/decay.ts';
+import {octaveDecays} from '../../../source/study/hearing/decay.ts';
+import {decayCurve} from '../../../source/study/hearing/decayCurve.ts';
 import {randomFrom} from './simulated/room.ts';
 
 const rate = 48_000;

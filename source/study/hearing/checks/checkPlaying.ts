@@ -1,25 +1,27 @@
-import type {Sound} from '../../../science/signal/waveRead.ts';
+import type {Stretch} from '../clock.ts';
 import type {HearingFinding} from '../facts.ts';
 import type {HeardPlaying} from '../heardPlaying.ts';
 import {channelFindings} from './channels.ts';
 import {levelFindings} from './levels.ts';
 import {lineFindings} from './lines.ts';
+import type {Recorded} from './recorded.ts';
 import {recorderFindings} from './recorder.ts';
 import {timeFindings} from './time.ts';
 
-/** A playing with everything that is wrong with it. */
+/**
+A playing with everything that is wrong with it.
+
+@param stretches - Of its sweeps that come twice.
+*/
 export function checkPlaying(
 	heard: HeardPlaying,
-	sound: Sound,
-	channel: number,
-	startSample: number,
-	rateHz: number,
+	recorded: Recorded,
+	stretches: readonly Stretch[],
 ): HeardPlaying {
-	const recorded = {sound, channel, startSample, rateHz};
 	const recorder = recorderFindings(heard, recorded);
 	const findings: HearingFinding[] = [
 		...recorder.findings,
-		...timeFindings(heard),
+		...timeFindings(stretches),
 		...levelFindings(heard, recorded),
 		...channelFindings(heard),
 		...lineFindings(heard),

@@ -1,9 +1,12 @@
 import {finding} from '../../../profile/finding.ts';
+import {forwardReal} from '../../../science/signal/fourier.ts';
+import {powerOfTwoFrom} from '../../../science/signal/spectrumParts.ts';
+import {thinned} from '../../../science/signal/thinned.ts';
 import {lagBetween} from '../clock.ts';
 import type {HearingFinding} from '../facts.ts';
 import type {HeardLine, HeardPlaying} from '../heardPlaying.ts';
 import type {Impulse} from '../impulses.ts';
-import {bandLevelDb, impulseSpectrum, responseFrequencies} from '../responses.ts';
+import {bandLevelDb, responseFrequencies, windowedImpulse} from '../responses.ts';
 import type {SweepPass} from '../round.ts';
 import {pausePower, powerDbfs, type Recorded} from './recorded.ts';
 
@@ -56,8 +59,7 @@ function sleepFindings(heard: HeardPlaying): HearingFinding[] {
 		const again = passOf(heard, channel, 'again');
 		const onset = heard.lines.find(line => line.channel === channel)?.onset;
 		if (!early || !late || !onset) continue;
-		const bass = (impulse: Impulse) => bandLevelDb(impulseSpectrum(impulse, onset.ms, window), 30, 90);
-		const levels = [early, late, ...(again ? [again] : [])].map(bass);
+		const levels = [early, late, ...(again ? [again] : [])].map(impulse => bassDb(impulse, onset.ms));
 		const lowDb = Math.max(...levels) - levels[0]!;
 		const lowMainDb = again ? levels[2]! - levels[1]! : 0;
 		const worst = Math.max(lowDb, lowMainDb);
@@ -66,6 +68,16 @@ function sleepFindings(heard: HeardPlaying): HearingFinding[] {
 	}
 
 	return [];
+}
+
+/** How much of a response lies in the bass, dB; one against another. */
+function bassDb(impulse: Impulse, onsetMs: number): number {
+	const every = Math.max(1, Math.round(impulse.rateHz / 3000));
+	const low = thinned(windowedImpulse(impulse, onsetMs, window).samples, every);
+	const padded = new Float64Array(powerOfTwoFrom(low.length));
+	padded.set(low);
+	const binHertz = impulse.rateHz / every / padded.length;
+	return bandLevelDb({spectrum: forwardReal(padded), binHertz}, 30, 90);
 }
 
 /**

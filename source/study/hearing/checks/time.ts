@@ -1,8 +1,6 @@
 import {finding} from '../../../profile/finding.ts';
 import type {Stretch} from '../clock.ts';
 import type {HearingFinding} from '../facts.ts';
-import type {HeardPlaying} from '../heardPlaying.ts';
-import {stretchesOf} from '../stretches.ts';
 
 /** Samples lost, or a link that wanders, show from here on, ms. */
 const leastJumpMs = 0.1;
@@ -13,8 +11,8 @@ const alikeFrom = 0.85;
 Time that does not run evenly: samples that a recorder dropped shift every line after them, a wireless link shifts its
 own alone.
 */
-export function timeFindings({impulses}: HeardPlaying): HearingFinding[] {
-	const stretches = stretchesOf(impulses).filter(({likeness}) => likeness > alikeFrom);
+export function timeFindings(all: readonly Stretch[]): HearingFinding[] {
+	const stretches = all.filter(({likeness}) => likeness > alikeFrom);
 	const jumped = stretches.filter(({ms}) => Math.abs(ms) > leastJumpMs);
 	if (jumped.length === 0) return [];
 	const dropped = droppedIn(stretches, jumped);

@@ -1,0 +1,33 @@
+import {expect, test} from 'vitest';
+import {matchedFilter} from '../../../source/science/signal/matchedFilter.ts';
+
+const rate = 48_000;
+/** A burst of 1 to 3 kHz, Gaussian, so that nothing lies above 4 kHz. */
+const burst = Float64Array.from({length: 480}, (_, index) => {
+	const time = (index - 240) / rate;
+	return Math.exp(-((time / 0.0012) ** 2)) * Math.cos(2 * Math.PI * 2000 * time);
+});
+
+test('matchedFilter gives the sum of products at every fourth lag, as the definition does', () => {
+	const {length, every, correlate} = matchedFilter(burst, rate, 4000, 2000);
+	expect([length, every]).toEqual([2048, 4]);
+	const block = Float64Array.from({length}, (_, index) => Math.sin(index * index * 1e-4));
+	block.set(burst, 700);
+	const correlation = correlate(block);
+	expect(correlation).toHaveLength(length / every);
+	for (const place of [0, 10, 175, 390]) {
+		let sum = 0;
+		for (const [index, value] of burst.entries()) sum += value * (block[place * every + index] ?? 0);
+		// What the burst holds above the limit is 1e-6 of it.
+		expect(correlation[place]).toBeCloseTo(sum, 4);
+	}
+});
+
+test('matchedFilter peaks where the template lies', () => {
+	const {length, every, correlate} = matchedFilter(burst, rate, 4000, 2000);
+	const block = new Float64Array(length);
+	block.set(burst, 1200);
+	const correlation = correlate(block);
+	const best = correlation.reduce((top, value, index) => (value > correlation[top]! ? index : top), 0);
+	expect(best * every).toBe(1200);
+});
