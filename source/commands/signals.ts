@@ -107,7 +107,8 @@ function writeRound(context: CommandContext, profile: Profile | undefined, folde
 		loop: loopName,
 		groups,
 		playings: plannedPlayings(seats, groups),
-		...(hasLfe && groups.length > 0 && {firstAlone: onePlayingOdds(oddsOfRecording)}),
+		...(hasLfe &&
+			groups.length > 0 && {firstAlone: onePlayingOdds(oddsOfRecording, file.round.channels.includes('FC'))}),
 	};
 	out(
 		flags.json

@@ -8,6 +8,9 @@ Each figure has its unit in its name, its reason above it, and one user or sever
 /** Level of the test signal at the seat where the profile sets no target, dB: loud enough over a room's background, easy on ears. */
 export const usualTargetDb = 75;
 
+/** Level of a line's band by one recorded point, standard deviation, dB: the recorder's colour is the same for all lines. Judgement, no source. */
+export const recordedLevelSigmaDb = 0.3;
+
 /** Two readings of the same thing with a hand-held meter differ by about this, one standard deviation. */
 export const usualMeterSigmaDb = 0.5;
 

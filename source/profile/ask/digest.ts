@@ -1,5 +1,6 @@
 import type {Profile} from '../types.ts';
 import {lengthUnits} from '../units/lengthUnit.ts';
+import {recordedReadings} from './recordedReadings.ts';
 import {standingSettings} from './settings.ts';
 
 /** What people write for themselves, and what changes no result. */
@@ -62,6 +63,7 @@ function inputsOf(profile: Profile) {
 	);
 	// And when each line's first sound came.
 	const arrivals = heardArrivalsOf(profile);
+	const recorded = recordedReadings(profile);
 	for (const {inForce} of [...blends, ...arrivals]) if (typeof inForce === 'string') referred.add(inForce);
 	const {room, air, screen, seats, channels, subs, receiver, bassProcessor, target} = profile;
 	const tape = (profile.tape ?? []).filter(({setAside}) => !setAside);
@@ -72,6 +74,8 @@ function inputsOf(profile: Profile) {
 		...{tape, meter, settings},
 		blends: blends.length > 0 ? blends : undefined,
 		arrivals: arrivals.length > 0 ? arrivals : undefined,
+		// Levels that follow from a recording and a reading.
+		recorded: recorded.length > 0 ? recorded : undefined,
 	};
 }
 

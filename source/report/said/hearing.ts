@@ -146,7 +146,7 @@ export const hearingSentences: Sentences<HearingFacts> = {
 	],
 	'heard-no-microphone-curve': () => [
 		'the recorder’s own colour is in these curves: no microphone curve was given',
-		'Arrivals, polarity, decay and what changed from one playing to another do not suffer; level over frequency does.',
+		'Arrivals, polarity, decay and what changed from one playing to another do not suffer; level over frequency does, so levels of subs are left to the meter.',
 	],
 	'heard-low-cut': ({belowDb}) => [
 		`bass reads ${db(belowDb, 0)} below the middle on every line: the recorder cuts it, as most phones do, or the subs are that soft; sub levels from it are worthless`,

@@ -50,6 +50,10 @@ export const levelSentences: Sentences<LevelFacts> = {
 		`${at(where, say)}${db(levelDb)}, ${db(Math.abs(differenceDb))} ${differenceDb > 0 ? 'above' : 'below'} ${repeats === 1 ? 'its repeat' : `the middle of its ${repeats} repeats`}`,
 		'Take it once more with the meter on a stand.',
 	],
+	'level-by-recording': ({against, sigmaDb, ...where}, say) => [
+		`${at(where, say)}by the recording, against what the meter read of ${listed(against.map(id => say.name(id)))}: ± ${db(sigmaDb)}`,
+		'A reading of its own is surer.',
+	],
 	'coherent-sum-assumed': ({gainDb, isOutdated}) => [
 		isOutdated
 			? 'read together under other delays or polarities than will stand, which says nothing of these'

@@ -27,10 +27,13 @@ export function recordingOdds(
 }
 
 /** What one playing alone did in simulated rooms, nothing touched between. */
-export function onePlayingOdds({onePlaying: {rooms, known, hidden}}: typeof oddsOfRecording): string {
-	const both = (of: (odds: typeof known) => number) =>
-		of(known) === of(hidden) ? `${of(known)} %` : `${of(known)} %, with something hidden ${of(hidden)} %`;
-	return `Its first playing alone, nothing touched, moves all subs together by its LFE sweep: in ${rooms} simulated rooms the mean of the fronts came out louder in ${both(({wonPercent}) => wonPercent)}, softer in ${both(({lostPercent}) => lostPercent)}, the centre softer in ${both(({centreLostPercent}) => centreLostPercent)}.`;
+export function onePlayingOdds({onePlaying}: typeof oddsOfRecording, hasCentre: boolean): string {
+	const {known, hidden} = hasCentre ? onePlaying.threeFronts : onePlaying.twoFronts;
+	const percent = (of: (odds: typeof known) => number) =>
+		`${of(known)} %, with something hidden ${of(hidden)} %`;
+	const lost = Math.max(known.lostPercent, hidden.lostPercent);
+	const centre = Math.max(known.centreLostPercent, hidden.centreLostPercent);
+	return `Its first playing alone, nothing touched, moves all subs together by its LFE sweep: in ${onePlaying.rooms} simulated rooms the mean of the fronts came out louder in ${percent(({wonPercent}) => wonPercent)}, softer in ${lost === 0 ? 'none' : `${lost} %`}${hasCentre ? `, the centre softer in ${centre === 0 ? 'none' : `${centre} %`}` : ''}.`;
 }
 
 /** Where a blend by recording is, and what is next. */

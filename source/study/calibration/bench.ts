@@ -1,5 +1,6 @@
 import {mainChannels} from '../../profile/ask/lines.ts';
 import {type Observations, observe} from '../../profile/ask/readings.ts';
+import {withRecorded} from '../../profile/ask/recordedReadings.ts';
 import {referenceSeat} from '../../profile/ask/seats.ts';
 import {subsByFeed, subsOf} from '../../profile/ask/subs.ts';
 import {usualTargetDb} from '../../profile/practice.ts';
@@ -46,7 +47,7 @@ export function benchOf(profile: Profile, {survey, crossovers}: Parts): Bench {
 		mains: mainChannels(profile),
 		subs: subsOf(profile),
 		feeds: subsByFeed(profile),
-		observations: observe(profile),
+		observations: withRecorded(profile, observe(profile)),
 		holding: holdingOf(profile),
 		air: speedOfSound(profile.air),
 		adjusted: networkDistances(survey, seat.id),

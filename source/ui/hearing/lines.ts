@@ -47,7 +47,9 @@ export function sheetLines(profile: Profile, {size}: HearingState, columns: numb
 			'  ',
 		).map(line => text(line, 'doubt')),
 		...(file.round.channels.some(isLfe)
-			? wrap(onePlayingOdds(oddsOfRecording), columns, '  ').map(line => text(line, 'quiet'))
+			? wrap(onePlayingOdds(oddsOfRecording, file.round.channels.includes('FC')), columns, '  ').map(line =>
+					text(line, 'quiet'),
+				)
 			: []),
 		...(others > 0
 			? wrap(

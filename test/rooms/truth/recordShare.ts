@@ -51,7 +51,20 @@ export function recordLines(all: readonly RecordedRun[]): string[] {
 }
 
 export function recordBars(all: readonly RecordedRun[]): Bar[] {
-	return kits.flatMap((kit): Bar[] => {
+	const one = all.filter(({way}) => way === 'one playing');
+	const ofOne: Bar[] = [
+		{
+			what: 'recording, one playing: lost on the mean of the fronts',
+			share: shareOf(one, isLost),
+			atMost: 2,
+		},
+		{
+			what: 'recording, one playing: lost on FC',
+			share: shareOf(one, ({gains}) => gains.FC <= -tellingDb),
+			atMost: 2,
+		},
+	];
+	const byChanges = kits.flatMap((kit): Bar[] => {
 		const runs = all.filter(run => run.kit === kit && run.way === 'three fronts');
 		return [
 			{
@@ -69,4 +82,5 @@ export function recordBars(all: readonly RecordedRun[]): Bar[] {
 			),
 		];
 	});
+	return [...byChanges, ...ofOne];
 }

@@ -27,6 +27,8 @@ export type LevelFacts = {
 		readonly differenceDb: number;
 		readonly repeats: number;
 	};
+	/** Nobody read it: what it was recorded above or below lines that were read. */
+	'level-by-recording': AtSeat & {readonly against: readonly string[]; readonly sigmaDb: number};
 	/** Outdated: they were read together, but under delays or polarities that will not stand. */
 	'coherent-sum-assumed': {readonly gainDb: number; readonly isOutdated: boolean};
 	'subs-beyond-coherent': {readonly excessDb: number};

@@ -1,3 +1,4 @@
+import type {RecordedReading} from '../../../profile/ask/recordedReadings.ts';
 import {finding} from '../../../profile/finding.ts';
 import {largeWeightingDb} from '../../../profile/practice.ts';
 import type {Weighting} from '../../../profile/types.ts';
@@ -69,4 +70,13 @@ export function levelSpreadFindings(
 		repeats: alike.length - 1,
 	};
 	return [finding('doubt', 'level-spread', about, facts)];
+}
+
+/** A level that nobody read: by a recording, against lines that were. */
+export function recordedFinding(
+	{about, ...at}: LevelSubject,
+	{against}: RecordedReading,
+	sigmaDb: number,
+): LevelFinding {
+	return finding('note', 'level-by-recording', about, {...at, against, sigmaDb});
 }

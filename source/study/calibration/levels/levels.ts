@@ -1,4 +1,5 @@
 import {meterKey, meterSigmaOf, type Observations} from '../../../profile/ask/readings.ts';
+import type {RecordedReading} from '../../../profile/ask/recordedReadings.ts';
 import {meterPriorFreedom} from '../../../profile/practice.ts';
 import type {MeterReading, Profile, Weighting} from '../../../profile/types.ts';
 import {type BackgroundCorrection, withoutBackground} from '../../../science/acoustics/background.ts';
@@ -7,7 +8,7 @@ import {energyMean, spread} from '../../../science/acoustics/decibels.ts';
 import {combinedSigma, sampleDeviation} from '../../../science/numeric/statistics.ts';
 import type {LevelResult} from '../result.ts';
 import type {LevelFinding} from './facts.ts';
-import {correctionFindings, levelSpreadFindings} from './levelRemarks.ts';
+import {correctionFindings, levelSpreadFindings, recordedFinding} from './levelRemarks.ts';
 
 /** What is the same for every level of one solution. */
 export type LevelContext = {
@@ -108,7 +109,13 @@ export function seatLevel(
 	const factor = Math.max(...used.map(({corrected}) => corrected.sigmaFactor));
 	const singleSigmaDb = pooledSigma(priorSigma, points) * factor;
 	// An error of the background itself moves the corrected level by (factor − 1) of it.
-	const sigmaDb = combinedSigma(singleSigmaDb / Math.sqrt(repeats), (factor - 1) * priorSigma);
+	const recorded = readings.find((reading): reading is RecordedReading => 'recordedSigmaDb' in reading);
+	const sigmaDb = combinedSigma(
+		singleSigmaDb / Math.sqrt(repeats),
+		(factor - 1) * priorSigma,
+		recorded?.recordedSigmaDb ?? 0,
+	);
+	if (recorded) remarks.push(recordedFinding(subject, recorded, sigmaDb));
 	// Points differ by what the room does; only repeats at one of them should agree.
 	for (const values of points)
 		remarks.push(...levelSpreadFindings(subject, values, last.shiftDb, priorSigma));

@@ -1,6 +1,6 @@
 import {standingSettings} from '../../../profile/ask/settings.ts';
 import {isLfe} from '../../../profile/channels.ts';
-import {usualMainsBand} from '../../../profile/practice.ts';
+import {recordedLevelSigmaDb, usualMainsBand} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import {limitOf} from './limits.ts';
@@ -8,8 +8,6 @@ import type {ProofPlanItem, SettledRow} from './planItem.ts';
 
 /** Two lines could be off against each other either way: three tell which. */
 const leastLines = 3;
-/** A band level off one recorded point, dB; the recorder's colour is the same for all of them. */
-const recordedSigmaDb = 0.3;
 
 /**
 Rows that a recording made with the settings in force closes: noise of single speakers, whose levels against each other it
@@ -57,7 +55,7 @@ export function settledByRecording(
 		const common = median(rows.map(({offDb}) => offDb));
 		for (const {item, offDb} of rows) {
 			const residualDb = offDb - common;
-			const limitDb = limitOf(profile, item.signal, Math.hypot(recordedSigmaDb, item.predicted.sigma));
+			const limitDb = limitOf(profile, item.signal, Math.hypot(recordedLevelSigmaDb, item.predicted.sigma));
 			if (Math.abs(residualDb) > limitDb) continue;
 			const date = recording.takenAt?.slice(0, 10);
 			settled.set(item.key, {residualDb, ...(date !== undefined && {date})});

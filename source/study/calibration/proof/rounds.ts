@@ -1,5 +1,6 @@
 import {type BoxState, boxState} from '../../../profile/ask/boxState.ts';
 import {meterSigmaOf} from '../../../profile/ask/readings.ts';
+import {recordedReadings} from '../../../profile/ask/recordedReadings.ts';
 import {settingsInForce, standingSettings} from '../../../profile/ask/settings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
@@ -80,7 +81,8 @@ export function roundOf(profile: Profile, round: 'first' | 'proof'): Taken[] {
 			readonly first: Omit<Taken, 'levelDb' | 'sigmaDb' | 'count' | 'looks'>;
 		}
 	>();
-	for (const [order, reading] of (profile.meter ?? []).entries()) {
+	const recorded = round === 'first' ? recordedReadings(profile) : [];
+	for (const [order, reading] of [...(profile.meter ?? []), ...recorded].entries()) {
 		if (reading.setAside || reading.round !== round || reading.source === 'background') continue;
 		const atoms = atomsOf(profile, reading.source);
 		const signal = signalOf(profile, reading, atoms);

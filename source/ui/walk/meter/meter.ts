@@ -1,7 +1,9 @@
+import {type RecordedReading, recordedReadings} from '../../../profile/ask/recordedReadings.ts';
 import {referenceSeat} from '../../../profile/ask/seats.ts';
 import {nameOf} from '../../../profile/names.ts';
 import {usualMainsBand, usualSubBand} from '../../../profile/practice.ts';
 import type {Profile, Signal} from '../../../profile/types.ts';
+import {formatNumber} from '../../../profile/units/decimalText.ts';
 import {walkAnswer, withAnswer} from '../answered.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
@@ -32,6 +34,7 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 	const weighting = weightingOf(profile);
 	const mains = walkingOrder(profile);
 	const sources = [...mains, ...subs];
+	const recorded = recordedReadings(profile);
 	const at = (
 		source: string,
 		seat: string,
@@ -39,7 +42,7 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 		further?: {point: number; place: string},
 	) => {
 		const isSub = subs.includes(source);
-		return meterPrompt(profile, {
+		const asked = meterPrompt(profile, {
 			id: further ? `meter:${source}:${seat}:point${further.point}` : `meter:${source}:${seat}`,
 			source,
 			seat,
@@ -56,6 +59,8 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 			isRequired,
 			row: source,
 		});
+		const heard = further ? undefined : recorded.find(each => each.source === source && each.seat === seat);
+		return heard && !asked.isAnswered ? byRecording(asked, heard) : asked;
 	};
 
 	const own = sources.map(source => at(source, reference.id, true));
@@ -96,6 +101,16 @@ export function meterPrompts(profile: Profile): Prompt<Profile>[] {
 		),
 		...seatLevelPrompts(profile, seat => sources.map(source => at(source, seat, false))),
 	];
+}
+
+/** A question that a recording has answered: it may be read, and need not. */
+function byRecording(asked: Prompt<Profile>, {decibels}: RecordedReading): Prompt<Profile> {
+	return {
+		...asked,
+		about: `By the recording ${formatNumber(decibels, 1)} dB; it need not be read. ${asked.about ?? ''}`,
+		isAnswered: true,
+		isRequired: false,
+	};
 }
 
 /** Levels at the other seats: an offer, and once it is taken up the questions. */
