@@ -22,6 +22,7 @@ const slow = [
 	'test/ui/planning/planning.test.tsx',
 	'test/ui/screens/hearing.test.tsx',
 	'test/ui/walk/bass/bassPage.test.tsx',
+	'test/ui/walk/keyCount.test.ts',
 	'test/ui/walk/stops.test.ts',
 	'test/commands/arrange.test.ts',
 	'test/commands/everyUnit.test.ts',

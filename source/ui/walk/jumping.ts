@@ -5,8 +5,8 @@ import {calm, type Round, type RoundState, withNote} from './roundState.ts';
 const mostTargets = 8;
 
 /**
-Questions whose words begin with what was typed, word by word and in any order; a channel's short name counts as a
-word. Those of the present place come first. Nothing typed lists the present place.
+Questions whose words begin with what was typed, word by word and in any order; a channel's short name and the name of
+its stop count as words. Those of the present place come first. Nothing typed lists the present place.
 */
 export function jumpTargets<Subject>(
 	round: Round<Subject>,
@@ -16,7 +16,7 @@ export function jumpTargets<Subject>(
 	const place = prompts.find(({id}) => id === state.promptId)?.stop;
 	const wanted = wordsOf(state.jump?.text ?? '');
 	const fits = (prompt: Prompt<Subject>) => {
-		const words = wordsOf(`${prompt.question} ${prompt.row ?? ''}`);
+		const words = wordsOf(`${prompt.question} ${prompt.row ?? ''} ${round.nameOf(prompt.stop)}`);
 		return wanted.every(word => words.some(other => other.startsWith(word)));
 	};
 

@@ -400,6 +400,11 @@ describe('jumping by name', () => {
 		expect(run(jump('fig ea'), 'jumpGo').promptId).toBe('early');
 	});
 
+	test('tells questions of the same name apart by the stop', () => {
+		expect(run(jump('fig dr'), 'jumpGo').promptId).toBe('drawer');
+		expect(run(jump('fig kit'), 'jumpGo').promptId).toBe('drawer');
+	});
+
 	test('takes another of those that fit by the arrows', () => {
 		expect(run(jump('fig'), {kind: 'jumpMove', by: 1}, 'jumpGo').promptId).toBe('b');
 	});

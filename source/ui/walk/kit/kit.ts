@@ -8,12 +8,16 @@ import type {Stop} from '../stop.ts';
 import {tapeMarkPrompt, wirePrompt} from './marks.ts';
 import {processorPrompts} from './processor.ts';
 import {receiverPrompts} from './receiver.ts';
-import {speakerPrompts} from './speakers.ts';
+import {limitAndBoxPrompts, speakerPrompts} from './speakers.ts';
 import {subPrompts} from './subs.ts';
 
-/** Questions about meter, tape, receiver, processor, speakers and subs. The usual stands where nothing is typed. */
+/**
+Questions about speakers, receiver, processor, meter, tape and subs, first what changes a setting most. The usual stands where
+nothing is typed.
+*/
 export function kitPrompts(profile: Profile): Prompt<Profile>[] {
 	return [
+		...limitAndBoxPrompts(profile),
 		...receiverPrompts(profile),
 		...processorPrompts(profile),
 		weightingPrompt(profile),
@@ -62,7 +66,7 @@ function meterOffsetPrompt(profile: Profile): Prompt<Profile> {
 		stop: 'kit',
 		question: 'Correction of the meter',
 		about: 'Added to every reading. From a calibrator: 94.0 less what it showed.',
-		explain: 'It moves all channels alike, so trims between channels do not hang on it.',
+		explain: 'It moves all channels alike, so trims between channels do not depend on it.',
 		unit: 'dB',
 		shown: offset === undefined ? undefined : `${offset} dB`,
 		read: text => readNumber(text, {minimum: -20, maximum: 20, unit: 'dB'}),

@@ -42,11 +42,19 @@ const numbers: ReadonlyArray<{
 	},
 ];
 
-/** Data sheets, asked once for a left and right pair: first what the crossover needs, then the rest. */
+/** What crossovers need of data sheets, asked once for a left and right pair: the limits, one after the other, then the boxes. */
+export function limitAndBoxPrompts(profile: Profile): Prompt<Profile>[] {
+	const pairs = speakerPairs(profile);
+	return [
+		...pairs.map(pair => pairLimitPrompt(profile, pair)),
+		...pairs.map(pair => pairBoxPrompt(profile, pair)),
+	];
+}
+
+/** The rest of the data sheets, asked once for a left and right pair. */
 export function speakerPrompts(profile: Profile): Prompt<Profile>[] {
 	const pairs = speakerPairs(profile);
 	return [
-		...pairs.flatMap(pair => [pairLimitPrompt(profile, pair), pairBoxPrompt(profile, pair)]),
 		...pairs.flatMap(pair => [
 			sensitivityPrompt(profile, pair),
 			...numbers.map(number => numberPrompt(profile, pair, number)),
