@@ -11,7 +11,9 @@ import {type CrossoverCurves, crossoverCurves} from '../study/calibration/crosso
 import {subModel} from '../study/calibration/crossover/model.ts';
 import {assumedBox, suggestCrossovers} from '../study/calibration/crossover/suggest.ts';
 import {headroom} from '../study/calibration/headroom/headroom.ts';
+import {oddsOfRecording} from '../study/hearing/odds.ts';
 import {recordedState} from '../study/hearing/recordedState.ts';
+import {offeredRecording} from '../study/playing/offeredRecording.ts';
 import {type Command, type CommandContext, type ExitCode, exitCode} from './command.ts';
 import {costlyPartsOf} from './costlyParts.ts';
 import {forResult, profileFrom} from './profileArgument.ts';
@@ -65,7 +67,9 @@ async function printBlend({flags, out, columns}: CommandContext, profile: Profil
 		out(saidJson({...result, recorded}, sayIn(profile)));
 	} else {
 		const {blendText} = await import('../report/bass/blend.ts');
-		out(blendText(profile, result, columns, recorded));
+		const takes = offeredRecording(profile);
+		const offer = takes && result.status !== 'nothing' ? {takes, odds: oddsOfRecording} : undefined;
+		out(blendText(profile, result, columns, recorded, offer));
 	}
 
 	return result.status === 'nothing' || result.status === 'reading' ? exitCode.no : exitCode.fine;

@@ -49,6 +49,18 @@ test('blend says no and lists the readings when no tone was read', async () => {
 	expect(out).toMatch(/Next: 18 readings at Sofa/);
 });
 
+test('blend offers the recording first, where its file can be played', async () => {
+	const {out} = await run(blend, ['-']);
+	expect(out).toMatch(/signals --round, then hear\): 2\s+playings/);
+	expect(out.indexOf('signals --round')).toBeLessThan(out.indexOf('--way tones'));
+});
+
+test('blend --pair says no and why where there is one sub', async () => {
+	const {code, out} = await run(blend, ['-'], {pair: true});
+	expect(code).toBe(1);
+	expect(out).toMatch(/not two subs.*Nothing is asked for/s);
+});
+
 test('blend prints each of its results whole as JSON', async () => {
 	expect(JSON.parse((await run(blend, ['-'], {json: true})).out)).toMatchObject({
 		seat: 'sofa',

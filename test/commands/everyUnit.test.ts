@@ -36,6 +36,7 @@ test.each([
 	['proof', {}],
 	['blend', {}],
 	['blend', {headroom: true}],
+	['blend', {pair: true}],
 	['diff', {plan: true}],
 ] as ReadonlyArray<[string, Flags]>)(
 	'%s --json gives the same bytes in every unit %j',

@@ -3,13 +3,22 @@ import type {Profile} from '../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
+import type {OfferedRecording} from '../../study/playing/offeredRecording.ts';
 import {readingSentences, statusSentence, wayCost, wayName, wayOdds} from '../said/blend.ts';
 import {amongSubsSentence, pairOdds, pairOffer, pairStatus} from '../said/pair.ts';
+import {recordingCost, recordingOdds, recordingWayName} from '../said/recorded.ts';
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {actionSentence} from './names.ts';
+import {oldEntryTexts} from './oldEntry.ts';
 import {recordedStateLines} from './recordedState.ts';
 import {toReadNext} from './toReadNext.ts';
+
+/** The way by recording as it is offered. */
+export type RecordingOffer = {
+	readonly takes: OfferedRecording;
+	readonly odds: Parameters<typeof recordingOdds>[0];
+};
 
 /** The blend of subs and front speakers as text: ways, what was read, what to try, what to read next. */
 export function blendText(
@@ -17,13 +26,16 @@ export function blendText(
 	result: BlendResult,
 	width: number,
 	recorded: RecordedState = {kind: 'none'},
+	recording?: RecordingOffer,
 ): string {
 	const {seat, crossoverHertz, status, blocks} = result;
 	const isDone = status === 'kept' || status === 'put back' || status === 'stands';
 	const title = `${profile.name}, ${profile.date}: subs and front speakers through the crossover at ${formatNumber(crossoverHertz, 0)} Hz, at ${nameOf(profile, seat)}`;
 	return [
 		...wrap(title, width),
-		...(recorded.kind === 'none' ? [] : ['', ...recordedStateLines(profile, recorded, width)]),
+		...(recorded.kind === 'none'
+			? recordingLines(profile, recording, width)
+			: ['', ...recordedStateLines(profile, recorded, width)]),
 		...wayLines(profile, result, width),
 		...toneTable(profile, result, width),
 		'',
@@ -32,6 +44,18 @@ export function blendText(
 		...readingSentences(profile, result).flatMap(text => wrap(text, width, '  ? ')),
 		...(status === 'nothing' ? [] : toReadNext(profile, {blocks, seat, isDone}, width)),
 	].join('\n');
+}
+
+/** The way by recording, first: what it takes, how it is begun, and what it won. */
+function recordingLines(profile: Profile, offer: RecordingOffer | undefined, width: number): string[] {
+	if (!offer) return [];
+	const {takes, odds} = offer;
+	const cost = recordingCost(takes.playings, takes.changes, takes.minutes);
+	const won = recordingOdds(
+		odds,
+		profile.channels.some(({id}) => id === 'FC'),
+	);
+	return ['', ...wrap(`${recordingWayName} (signals --round, then hear): ${cost}. ${won}`, width, '  ')];
 }
 
 function wayLines(profile: Profile, result: BlendResult, width: number): string[] {
@@ -105,6 +129,7 @@ function settingLines(profile: Profile, {status, wanted}: BlendResult, width: nu
 			width,
 			'  ? ',
 		);
-	if (wanted.isDecided || status === 'put back') return [];
+	if (status === 'put back') return oldEntryTexts(profile, wanted.setting.actions, width);
+	if (wanted.isDecided) return [];
 	return wanted.setting.actions.flatMap(action => wrap(actionSentence(profile, action), width, '  > '));
 }

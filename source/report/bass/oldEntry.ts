@@ -4,6 +4,7 @@ import {formatLength} from '../../profile/units/length.ts';
 import type {BlendAction} from '../../study/calibration/blend/actions.ts';
 import {formatEntry} from '../entryText.ts';
 import {formatDelay} from '../settingText.ts';
+import {wrap} from '../wrap.ts';
 
 /** What stood before a change, to be typed in again: the box's line and its value. */
 export function oldEntry(
@@ -20,4 +21,18 @@ export function oldEntry(
 		value:
 			timing?.kind === 'distance' ? formatEntry(from, timing) : formatLength(from, profile.lengthUnit ?? 'm'),
 	};
+}
+
+/** All that a change moved from, a line each, under its heading; nothing where nothing was changed. */
+export function oldEntryTexts(
+	profile: Profile,
+	actions: ReadonlyArray<Parameters<typeof oldEntry>[1]>,
+	width: number,
+): string[] {
+	if (actions.length === 0) return [];
+	const lines = actions.map(action => oldEntry(profile, action));
+	return [
+		'Type the old entries in again:',
+		...lines.flatMap(({name, value}) => wrap(`${name} ${value}`, width, '> ')),
+	];
 }

@@ -8,6 +8,7 @@ import {pairOdds, pairOffer, pairOutdates, pairReadingSentences, pairStatus} fro
 import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {actionSentence} from './names.ts';
+import {oldEntryTexts} from './oldEntry.ts';
 import {toReadNext} from './toReadNext.ts';
 
 /** Two subs against each other as text: what it takes, what was read, what to try, what to read next. */
@@ -37,6 +38,7 @@ export function subsPairText(profile: Profile, result: BlendResult, width: numbe
 }
 
 function settingLines(profile: Profile, {status, wanted}: PairResult, width: number): string[] {
+	if (status === 'put back') return oldEntryTexts(profile, wanted?.setting?.actions ?? [], width);
 	if (status !== 'to try' || !wanted) return [];
 	return (wanted.setting?.actions ?? []).flatMap(action =>
 		wrap(actionSentence(profile, action), width, '  > '),

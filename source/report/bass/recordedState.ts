@@ -2,7 +2,7 @@ import type {Profile} from '../../profile/types.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
 import {recordedSentence} from '../said/recorded.ts';
 import {wrap} from '../wrap.ts';
-import {oldEntry} from './oldEntry.ts';
+import {oldEntryTexts} from './oldEntry.ts';
 
 /** How far the blend by recording is, with the old entries where it was put back; nothing before anything was recorded. */
 export function recordedStateLines(profile: Profile, state: RecordedState, width: number): string[] {
@@ -10,10 +10,6 @@ export function recordedStateLines(profile: Profile, state: RecordedState, width
 	const old = 'old' in state ? state.old : [];
 	return [
 		...wrap(`By recording: ${recordedSentence(profile, state)}`, width),
-		...(old.length > 0 ? ['Type the old entries in again:'] : []),
-		...old.flatMap(entry => {
-			const {name, value} = oldEntry(profile, entry);
-			return wrap(`${name} ${value}`, width, '> ');
-		}),
+		...oldEntryTexts(profile, old, width),
 	];
 }

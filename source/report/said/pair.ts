@@ -103,13 +103,21 @@ export function pairReadingSentences({tones}: PairResult): string[] {
 }
 
 /** What the meter's ways leave alone where there are several subs. */
-export function amongSubsSentence({subs, isToldApartByRecording, pair}: BlendResult): string | undefined {
+export function amongSubsSentence({
+	subs,
+	isToldApartByRecording,
+	pair,
+	blocks,
+}: BlendResult): string | undefined {
 	if (subs.length < 2) return undefined;
 	const recorded = isToldApartByRecording
 		? ' A recording sets them one by one, for what plays through the front speakers.'
 		: '';
-	const stays = pair
-		? `how they add up with each other, in the deep bass too, ${pair.status === 'kept' ? 'is what was kept between them' : 'stays as distances give it, unless the extra changes it first'}`
-		: 'how they add up with each other, in the deep bass too, stays as distances give it';
-	return `With the meter all subs move together: ${stays}.${recorded}`;
+	// Once the fronts are read the extra comes too late.
+	const isOffered = pair && !blocks.some(({steps}) => steps.some(({isTaken}) => isTaken));
+	const stays =
+		pair?.status === 'kept'
+			? 'is what was kept between them'
+			: `stays as distances give it${isOffered ? ', unless the extra changes it first' : ''}`;
+	return `With the meter all subs move together: how they add up with each other, in the deep bass too, ${stays}.${recorded}`;
 }

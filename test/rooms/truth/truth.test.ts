@@ -4,7 +4,7 @@ import {emptyTruth, type TruthOptions, tryRooms} from './run.ts';
 import {percent, type Share} from './share.ts';
 
 const options: TruthOptions = {
-	shares: ['blend', 'clean', 'tape'],
+	shares: ['blend', 'clean', 'tape', 'pair'],
 	kits: ['known', 'hidden'],
 	range: 'building',
 	from: 0,
@@ -34,6 +34,7 @@ test('a few rooms give no reason to doubt the bars that many rooms are held to',
 	for (const _ of tryRooms(options, truth));
 	expect(truth.blend).toHaveLength(4);
 	expect(truth.tape).toHaveLength(2);
+	expect(truth.pair).toHaveLength(4);
 	expect(truth.proof.filter(({slip}) => !slip)).toHaveLength(8);
 	for (const {what, share, atLeast, atMost} of barsOf(truth)) {
 		if (atLeast !== undefined)

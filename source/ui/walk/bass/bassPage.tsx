@@ -1,6 +1,7 @@
 import {useIsScreenReaderEnabled} from 'ink';
 import {memo, useMemo} from 'react';
 import type {Profile} from '../../../profile/types.ts';
+import {canRecord} from '../../../study/playing/offeredRecording.ts';
 import type {Binding} from '../../keys/binding.ts';
 import {commandOf, footerOf} from '../../keys/binding.ts';
 import type {Press} from '../../keys/press.ts';
@@ -13,7 +14,7 @@ import {bassPrompts} from './bass.ts';
 import {blendOf} from './blendOf.ts';
 import {bassLines} from './lines.ts';
 import {isPairChosen, isPairToDialIn} from './pairPrompts.ts';
-import {afterRecording, canRecord, recordedOf} from './recorded.ts';
+import {afterRecording, recordedOf} from './recorded.ts';
 import {bassWhyLines, hasReasons} from './why.ts';
 
 type Props = {

@@ -1,4 +1,3 @@
-import {referenceSeat} from '../../../profile/ask/seats.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {oldEntry} from '../../../report/bass/oldEntry.ts';
 import {largeLines} from '../../../report/largeLines.ts';
@@ -11,8 +10,7 @@ import {
 import {wrap} from '../../../report/wrap.ts';
 import {oddsOfRecording} from '../../../study/hearing/odds.ts';
 import {type RecordedState, recordedState} from '../../../study/hearing/recordedState.ts';
-import {minutesFor, plannedPlayings, subGroups} from '../../../study/hearing/visit.ts';
-import {roundFile} from '../../../study/playing/roundFile.ts';
+import {canRecord, offeredRecording} from '../../../study/playing/offeredRecording.ts';
 import {derived} from '../../derived.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {situationOf} from '../dialIn/situation.ts';
@@ -25,22 +23,12 @@ export const recordedOf: (profile: Profile) => RecordedState = derived(
 	({profile}) => recordedState(profile),
 );
 
-/** Whether the file of two channels can be played into this profile's receiver. */
-export function canRecord({channels}: Profile): boolean {
-	return channels.some(({id}) => id === 'FL' || id === 'FR');
-}
-
-/** The way by recording as it is offered: what it takes at the reference seat, and what it won. */
+/** The way by recording as it is offered: what it takes at the reference seat. */
 export function recordingWayLines(profile: Profile, put: Put): ScreenLine[] {
-	if (!canRecord(profile)) return [];
-	const playings = plannedPlayings([referenceSeat(profile).id], subGroups(profile)).length;
-	const {seconds} = roundFile(profile, 'two').round;
-	return [
-		...put(
-			`Enter  ${recordingWayName}: ${recordingCost(playings, playings - 1, minutesFor(playings, seconds))}.`,
-			'value',
-		),
-	];
+	const offered = offeredRecording(profile);
+	if (!offered) return [];
+	const {playings, changes, minutes} = offered;
+	return put(`Enter  ${recordingWayName}: ${recordingCost(playings, changes, minutes)}.`, 'value');
 }
 
 /** What recording won in simulated rooms. */

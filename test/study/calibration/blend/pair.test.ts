@@ -1,35 +1,18 @@
 import {expect, test} from 'vitest';
-import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
-import {readingOfStep} from '../../../../source/study/calibration/blend/readingOfStep.ts';
-import type {BlendStep} from '../../../../source/study/calibration/blend/steps.ts';
+import type {Profile} from '../../../../source/profile/types.ts';
 import {solve} from '../../../afresh.ts';
-import {apart, boxesOf, dialledIn, levelOf, pairIn, profileWith, resultOf, subs, taped} from './pairRoom.ts';
-import type {Truth} from './room.ts';
-
-function read(profile: Profile, truth: Truth, step: BlendStep, set = profile.settings!.at(-1)!): Profile {
-	const reading: MeterReading = {
-		...readingOfStep(step, subs),
-		decibels: levelOf(truth, set, step),
-		weighting: 'Z',
-		inForce: set.id,
-	};
-	return {...profile, meter: [...(profile.meter ?? []), reading]};
-}
-
-/** Reads what a change between the subs asks for, until it asks no more. */
-function walkedPair(
-	start: Profile,
-	truth: Truth,
-	alter: (profile: Profile, step: BlendStep) => Profile = same => same,
-): Profile {
-	let profile = start;
-	for (;;) {
-		const {blocks, status} = pairIn(profile);
-		const steps = blocks.flatMap(block => block.steps).filter(({isTaken}) => !isTaken);
-		if (steps.length === 0 || (status !== 'reading' && status !== 'to try')) return profile;
-		for (const step of steps) profile = alter(read(profile, truth, step), step);
-	}
-}
+import {
+	apart,
+	boxesOf,
+	dialledIn,
+	pairIn,
+	profileWith,
+	read,
+	resultOf,
+	subs,
+	taped,
+	walkedPair,
+} from './pairRoom.ts';
 
 test('a change between subs asks for twelve tones of both, at three delays of one, and nothing is unplugged', () => {
 	const {status, blocks, cost} = pairIn(dialledIn(profileWith(), 'distances'));

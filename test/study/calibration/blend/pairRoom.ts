@@ -1,5 +1,6 @@
-import type {Profile, SettingsSet} from '../../../../source/profile/types.ts';
+import type {MeterReading, Profile, SettingsSet} from '../../../../source/profile/types.ts';
 import {blend} from '../../../../source/study/calibration/blend/blend.ts';
+import {readingOfStep} from '../../../../source/study/calibration/blend/readingOfStep.ts';
 import type {BlendStep} from '../../../../source/study/calibration/blend/steps.ts';
 import {toSettingsSet} from '../../../../source/study/calibration/toSettingsSet.ts';
 import {blendInputs, solve} from '../../../afresh.ts';
@@ -99,4 +100,34 @@ export function levelOf(truth: Truth, set: SettingsSet, step: BlendStep): number
 		return all + power / points;
 	}, 0);
 	return 10 * Math.log10(sum);
+}
+
+export function read(
+	profile: Profile,
+	truth: Truth,
+	step: BlendStep,
+	set = profile.settings!.at(-1)!,
+): Profile {
+	const reading: MeterReading = {
+		...readingOfStep(step, subs),
+		decibels: levelOf(truth, set, step),
+		weighting: 'Z',
+		inForce: set.id,
+	};
+	return {...profile, meter: [...(profile.meter ?? []), reading]};
+}
+
+/** Reads what a change between the subs asks for, until it asks no more. */
+export function walkedPair(
+	start: Profile,
+	truth: Truth,
+	alter: (profile: Profile, step: BlendStep) => Profile = same => same,
+): Profile {
+	let profile = start;
+	for (;;) {
+		const {blocks, status} = pairIn(profile);
+		const steps = blocks.flatMap(block => block.steps).filter(({isTaken}) => !isTaken);
+		if (steps.length === 0 || (status !== 'reading' && status !== 'to try')) return profile;
+		for (const step of steps) profile = alter(read(profile, truth, step), step);
+	}
 }
