@@ -117,3 +117,69 @@ test('blend, suggestCrossovers, headroom and planSignals never fail on what the 
 		{numRuns: 300, seed: 20_260_418},
 	);
 });
+
+const pairReading = fc
+	.record({
+		reading,
+		hertz: fc.constantFrom(32, 63),
+		addedDelayMs: fc.constantFrom(0, 5.6, 11.2, -400),
+		isTone: fc.boolean(),
+		source: fc.constantFrom<MeterReading['source']>(['sub1', 'sub2'], 'LFE1', ['FC', 'sub1', 'sub2']),
+		delayed: fc.option(fc.subarray(['sub1', 'sub2', 'nobody'], {minLength: 1}), {nil: undefined}),
+	})
+	.map(({reading: {blendPart: _, ...one}, hertz: tone, addedDelayMs, isTone, source, delayed}) => ({
+		...one,
+		addedDelayMs,
+		source,
+		...(delayed && {addedDelaySources: delayed}),
+		signal: isTone
+			? {kind: 'tone' as const, hertz: tone}
+			: {kind: 'pink' as const, fromHertz: 28.2, toHertz: 112.2},
+	}));
+
+const pairs = fc
+	.record({
+		profile: profiles,
+		meter: fc.array(pairReading, {maxLength: 40}),
+		stepMs: fc.constantFrom(0.0001, 0.1, 100),
+		maximumMs: fc.constantFrom(0, 3, 1000),
+	})
+	.map(
+		({profile, meter, stepMs, maximumMs}): Profile => ({
+			...profile,
+			meter,
+			tape: ['FC', 'sub1', 'sub2'].map((from, index) => ({from, to: 'sofa', metres: 2 + index})),
+			subs: profile.subs!.map((sub, index) => ({...sub, processorOutput: 'AB'[index]!})),
+			bassProcessor: {
+				latencyMs: 0,
+				outputs: ['A', 'B'],
+				delay: {stepMs, minimumMs: 0, maximumMs},
+				gain: {stepDb: 0.5, minimumDb: -20, maximumDb: 6},
+				invertsOutputs: true,
+			},
+		}),
+	);
+
+test('the subs against each other never fail on what the schema lets through', () => {
+	let told = 0;
+	fc.assert(
+		fc.property(pairs, profile => {
+			const {pair} = blend(blendInputs(profile));
+			for (const {standsDb, wantedDb} of pair?.tones ?? [])
+				for (const level of [standsDb, wantedDb]) {
+					expect(Number.isFinite(level?.value ?? 0)).toBe(true);
+					if (level) told++;
+				}
+			for (const gain of Object.values(pair?.trial?.gainsDb ?? {})) expect(Number.isFinite(gain)).toBe(true);
+			expect(Number.isFinite(pair?.wanted?.addedMs ?? 0)).toBe(true);
+			expect(Number.isFinite(pair?.wanted?.gainDb?.value ?? 0)).toBe(true);
+			const ids = (pair?.blocks ?? []).flatMap(({steps}) => steps.map(({id}) => id));
+			expect(new Set(ids).size).toBe(ids.length);
+			for (const {delayMs} of solve(profile).outputs)
+				expect(Number.isFinite(delayMs?.stepped ?? 0)).toBe(true);
+		}),
+		{numRuns: 150, seed: 20_260_418},
+	);
+	// Else nothing was tried.
+	expect(told).toBeGreaterThan(10);
+});
