@@ -22,6 +22,12 @@ const betweenSeconds = 60;
 
 const touched = {processor: 'in the bass processor', receiver: 'in the receiver', sub: 'at the sub'} as const;
 
+const counted = (count: number) => (count === 1 ? '1 playing' : `${count} playings`);
+
+function countWords(playings: number, seats: number): string {
+	return seats > 1 ? `${counted(playings)}, ${playings / seats} at each seat` : counted(playings);
+}
+
 /** What to do with the subs before a playing. */
 export function touchWords(named: Named, {touch, isBack}: PlannedPlaying): string {
 	if (!touch) return isBack ? 'leave the subs as they are now' : 'everything as it stands';
@@ -68,7 +74,6 @@ export function roundSheetLines(
 	const first = nameOf(named, round.channels[0]!);
 	const item = (text: string) => wrap(text, width, '- ');
 	const seats = [...new Set(playings.map(({seat}) => seat))];
-	const perSeat = playings.length / seats.length;
 	return [
 		...wrap(
 			`${folder === undefined ? '' : `Written to ${folder}: `}${file.file}, ${seconds} s, ${round.channels.length} of ${file.places.length} channels sound, 48 kHz, 24 bit, sweeps at −20 dBFS; and ${loop}, to set the loudness.`,
@@ -98,7 +103,7 @@ export function roundSheetLines(
 		),
 		'',
 		...wrap(
-			`${playings.length} playings, ${perSeat} at each seat, about ${minutes} minutes. One may stop after each seat; the first one alone gives a result. The recorder may run through.`,
+			`${countWords(playings.length, seats.length)}, about ${minutes} minutes. ${seats.length > 1 ? 'One may stop after each seat; the first one alone gives a result. ' : ''}The recorder may run through.`,
 			width,
 		),
 		...(firstAlone === undefined ? [] : wrap(firstAlone, width)),

@@ -129,7 +129,7 @@ function spotRows(
 	const isFine = ({playing}: NumberedPlaying) => !isSpoiled(playing.findings);
 	const stands =
 		inOrder.find(({name}) => name.changes === 0) ?? inOrder.find(each => isFine(each) && !each.name.changes);
-	const base = (stands ?? inOrder[0]!).playing;
+	const base = soundest(stands ?? inOrder[0]!, inOrder.filter(isFine)).playing;
 	let next = 0;
 	return inOrder.map((each): PlayingRow => {
 		const {playing, name} = each;
@@ -149,6 +149,20 @@ function spotRows(
 		if (isUsed) next = count;
 		return {...row, state, changed: isUsed ? expected.map(({id}) => id) : [], isUsed, findings};
 	});
+}
+
+/** The playing with everything as it stands of which most lines are sound: whoever heard a slam has played it again. */
+function soundest(stands: NumberedPlaying, others: readonly NumberedPlaying[]): NumberedPlaying {
+	const spoiledOf = ({playing}: NumberedPlaying) => spoiledLines(playing.findings).size;
+	if (stands.name.changes === 0 || spoiledOf(stands) === 0) return stands;
+	return others
+		.filter(
+			({playing, name}) =>
+				(name.changes ?? 0) === 0 &&
+				playing.round.size === stands.playing.round.size &&
+				stateAgainst(stands.playing, playing).kind === 'as it stands',
+		)
+		.reduce((best, each) => (spoiledOf(each) < spoiledOf(best) ? each : best), stands);
 }
 
 function movedFindings(base: HeardPlaying, playing: HeardPlaying): HearingFinding[] {

@@ -3,6 +3,7 @@ import {isLfe} from '../../../profile/channels.ts';
 import {recordedLevelSigmaDb, usualMainsBand} from '../../../profile/practice.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
+import {bassByRecording} from './bassByRecording.ts';
 import {limitOf} from './limits.ts';
 import type {ProofPlanItem, SettledRow} from './planItem.ts';
 
@@ -11,7 +12,7 @@ const leastLines = 3;
 
 /**
 Rows that a recording made with the settings in force closes: noise of single speakers, whose levels against each other it
-tells. What lies beyond its limit stays open: the meter decides.
+tells, and bass where an earlier recording told speakers and subs apart. What lies beyond its limit stays open: the meter decides.
 
 @returns By the row's key.
 */
@@ -27,6 +28,7 @@ export function settledByRecording(
 			each => each.seat === seat && each.inForce === decided.id && !each.state && !each.setAside,
 		);
 		if (!recording) continue;
+		for (const [key, row] of bassByRecording(profile, recording, items)) settled.set(key, row);
 		const levels = new Map(
 			(profile.responses ?? []).flatMap(({recording: id, part = 'all', source, levelDb, setAside}) =>
 				id === recording.id &&

@@ -1,3 +1,4 @@
+import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
 import {slipHead, trustText} from '../../../report/proof/text.ts';
@@ -5,6 +6,7 @@ import {sentenceOf} from '../../../report/said/said.ts';
 import type {Say} from '../../../report/said/say.ts';
 import {tableLines} from '../../../report/table.ts';
 import {wrap} from '../../../report/wrap.ts';
+import type {ProofPlanItem} from '../../../study/calibration/proof/planItem.ts';
 import type {Finding, ProofReading, ProofResult} from '../../../study/calibration/proof/proofResult.ts';
 import type {ScreenLine} from '../../parts/lines.tsx';
 import {sayFor} from '../sayFor.ts';
@@ -34,7 +36,9 @@ export function proofLines(profile: Profile, columns: number): ScreenLine[] {
 			...put(
 				`${plan.length} readings with the new settings in force. Each has a prediction; a forgotten entry, a wrong sign or two channels swapped show at once.`,
 			),
-			...put('Enter begins; r records it instead, which closes the speakers; ] leaves it for another day.'),
+			...put(
+				'Enter begins; r records it instead, which closes the speakers, and the bass where it was recorded before; ] leaves it for another day.',
+			),
 		];
 	}
 
@@ -43,7 +47,7 @@ export function proofLines(profile: Profile, columns: number): ScreenLine[] {
 		...verdictLines(result, plan.length - open, plan.length, columns),
 		...(closed > 0
 			? put(
-					`The recording made with these settings closes ${closed === 1 ? 'one of them' : `${closed} of them`}: levels of the speakers against each other.`,
+					`The recording made with these settings closes ${closed === 1 ? 'one of them' : `${closed} of them`}: ${closedWords(profile, plan)}.`,
 					'good',
 					'✓ ',
 				)
@@ -55,6 +59,17 @@ export function proofLines(profile: Profile, columns: number): ScreenLine[] {
 			.filter(({kind, code}) => kind !== 'note' && code !== 'proof-left-out')
 			.flatMap(remark => put(sentenceOf(remark, sayFor(profile)), 'doubt', '? ')),
 	];
+}
+
+/** What a recording has closed, in words. */
+function closedWords(profile: Profile, plan: readonly ProofPlanItem[]): string {
+	const closed = plan.filter(({taken, settled}) => taken === 0 && settled);
+	const subs = new Set<string>(subsOf(profile).map(({id}) => id));
+	const isBass = ({source}: ProofPlanItem) => source.some(id => subs.has(id));
+	const bass = 'the bass, as the parts recorded before predict it';
+	const levels = 'levels of the speakers against each other';
+	if (!closed.some(isBass)) return levels;
+	return closed.every(isBass) ? bass : `${levels}, and ${bass}`;
 }
 
 function paragraph(text: string, columns: number, style?: ScreenLine['style'], sign = ''): ScreenLine[] {

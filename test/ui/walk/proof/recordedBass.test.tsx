@@ -1,0 +1,137 @@
+import {expect, test} from 'vitest';
+import type {MeterReading, Profile, RecordedResponse} from '../../../../source/profile/types.ts';
+import {prove} from '../../../../source/study/calibration/proof/prove.ts';
+import {combined} from '../../../../source/study/hearing/apart/complexLine.ts';
+import {keptPoints} from '../../../../source/study/hearing/keepRound.ts';
+import {predictedBass} from '../../../../source/study/hearing/predictedBass.ts';
+import {type HeardResponse, responseFrequencies} from '../../../../source/study/hearing/responses.ts';
+import {proofLines} from '../../../../source/ui/walk/proof/lines.ts';
+import {eveningProfile} from '../../../study/hearing/simulated/evening.ts';
+
+const evening = eveningProfile();
+const seat = evening.seats[0]!.id;
+const frequencies = responseFrequencies();
+const fronts = ['FL', 'FR', 'FC'];
+
+/** A flat path so late and so loud. */
+function path(ms: number, db: number, sign = 1): HeardResponse {
+	const size = sign * 10 ** (db / 20);
+	return {
+		real: frequencies.map(hertz => size * Math.cos((2 * Math.PI * hertz * ms) / 1000)),
+		imaginary: frequencies.map(hertz => -size * Math.sin((2 * Math.PI * hertz * ms) / 1000)),
+	};
+}
+
+const now = {...evening.settings![0]!, id: 'found', origin: 'found' as const};
+const later = (ms: number, isTurned = false) => ({
+	...now,
+	id: 'set1',
+	origin: 'entered' as const,
+	channels: {
+		...now.channels,
+		LFE1: {...now.channels.LFE1!, delayMs: {stepped: ms}, polarityInverted: isTurned},
+		FL: {...now.channels.FL!, trimDb: {stepped: 1}},
+	},
+});
+
+const read = (source: string, decibels: number, signal: MeterReading['signal']): MeterReading => ({
+	source,
+	seat,
+	decibels,
+	weighting: 'C',
+	round: 'first',
+	inForce: 'found',
+	signal,
+});
+const middle = {kind: 'pink', fromHertz: 355, toHertz: 2818} as const;
+const bass = {kind: 'pink', fromHertz: 28.2, toHertz: 112.2} as const;
+
+/** Recorded apart in the set found; then the set decided is typed in, the sub as said, and all is recorded once more. */
+function recorded(sub: HeardResponse, gainDb = 0): Profile {
+	const points = (response: HeardResponse) => keptPoints(response, 300);
+	const common = {seat, sha256: ''};
+	const before = fronts.flatMap((source): RecordedResponse[] => [
+		{
+			...common,
+			source,
+			part: 'all',
+			recording: 'r1',
+			levelDb: -30,
+			points: points(combined(path(0, -30), 1, path(2, -28), 1)),
+		},
+		{...common, source, part: 'main', recording: 'r1', points: points(path(0, -30))},
+	]);
+	const trims: Record<string, number> = {FL: 1};
+	const after = fronts.map((source): RecordedResponse => {
+		const main = path(0, -30 + (trims[source] ?? 0));
+		const all = combined(main, 1, sub, 1);
+		return {
+			...common,
+			source,
+			part: 'all',
+			recording: 'r2',
+			// The recorder's gain is another one today.
+			levelDb: -30 + (trims[source] ?? 0) + gainDb,
+			points: points(combined(all, 10 ** (gainDb / 20), all, 0)),
+		};
+	});
+	const made = {sha256: '', atSeconds: 0, seat, clockPpm: 0};
+	return {
+		...evening,
+		settings: [now, later(3)],
+		meter: [...fronts.map(source => read(source, 75, middle)), read('sub1', 74, bass)],
+		recordings: [
+			{...made, id: 'r1', file: 'a', round: 'first', inForce: 'found', apartBy: 'change'},
+			{...made, id: 'r2', file: 'b', round: 'proof', inForce: 'set1'},
+		],
+		responses: [
+			...before,
+			{
+				...common,
+				source: 'sub1',
+				part: 'subs',
+				recording: 'r1',
+				crossoverHertz: 80,
+				points: points(path(2, -28)),
+			},
+			...after,
+		],
+	};
+}
+
+const closed = (profile: Profile) => (prove(profile).recorded ?? []).map(({source}) => source.join('+'));
+
+test('bass that comes out as the parts recorded before predict it closes the row of the sub, whatever the recorder’s gain', () => {
+	const profile = recorded(path(5, -28), -4);
+	const [first] = predictedBass(profile, profile.recordings![1]!);
+	expect(Math.abs(first!.bandOffDb)).toBeLessThan(0.05);
+	expect(first!.worstDb).toBeLessThan(0.05);
+	expect(closed(profile).sort()).toEqual(['FC', 'FL', 'FR', 'sub1']);
+	expect(prove(profile).verdict).toBe('met');
+	expect(
+		proofLines(profile, 80)
+			.map(({text}) => text)
+			.join(' ')
+			.replace(/\s+/g, ' '),
+	).toContain(
+		'levels of the speakers against each other, and the bass, as the parts recorded before predict it',
+	);
+});
+
+test('a delay that was not typed in, and a sub that was turned, leave the row of the sub open', () => {
+	expect(closed(recorded(path(2, -28)))).not.toContain('sub1');
+	expect(closed(recorded(path(5, -28, -1)))).not.toContain('sub1');
+	// The speakers' rows do not hang on it.
+	expect(closed(recorded(path(5, -28, -1)))).toContain('FL');
+});
+
+test('a sub that plays 3 dB too loud leaves its row open', () => {
+	expect(closed(recorded(path(5, -25)))).not.toContain('sub1');
+});
+
+test('with nothing told apart before, or the same settings, bass is not judged', () => {
+	const profile = recorded(path(5, -28));
+	const without = {...profile, responses: profile.responses!.filter(({part}) => part === 'all')};
+	expect(predictedBass(without, without.recordings![1]!)).toEqual([]);
+	expect(predictedBass(profile, {...profile.recordings![1]!, inForce: 'found'})).toEqual([]);
+});
