@@ -17,8 +17,13 @@ export const channelId = z.enum(channelIds as [ChannelId, ...ChannelId[]]);
 
 const lowLimitDropDb = z.union([z.literal(3), z.literal(6), z.literal(10)]);
 
+const boxWidth = atLeast(0.05).max(3).optional().describe('Width of its box, metres.');
+const boxDepth = atLeast(0.05).max(3).optional().describe('Depth of its box from front to back, metres.');
+
 /** What a data sheet says of a speaker and its amplifier; every field may be missing. */
 export const speakerData = z.looseObject({
+	boxWidthMetres: boxWidth,
+	boxDepthMetres: boxDepth,
 	sensitivityDb: decibels.optional().describe('Sensitivity at 1 m as stated, dB.'),
 	sensitivityFor: z
 		.enum(['1 W', '2.83 V'])
@@ -59,6 +64,8 @@ export const channel = z.looseObject({
 export const sub = z.looseObject({
 	id: id.describe('Name that readings and settings refer to.'),
 	name: label.describe('As shown to people.'),
+	boxWidthMetres: boxWidth,
+	boxDepthMetres: boxDepth,
 	fedBy: z.enum(['LFE1', 'LFE2']).describe('The output of the receiver that feeds it.'),
 	processorOutput: id.optional().describe('Output of the bass processor that it hangs on.'),
 	latencyMs: nonNegative

@@ -54,7 +54,7 @@ export function arrangementText(
 			[
 				{title: 'arrangement', importance: 8, leastCells: 16},
 				{title: difference, align: 'right', importance: 6},
-				{title: 'bad case', align: 'right', importance: 2},
+				{title: 'bad case', align: 'right', importance: 5.5},
 				{title: hole, align: 'right', importance: 5},
 				{title: 'output', align: 'right', importance: 1},
 				{title: off, align: 'right', importance: 4},

@@ -5,7 +5,12 @@ import {type FloorMiss, floorMiss} from '../placement/goodEnough.ts';
 import type {RoomShape} from '../room/shape.ts';
 
 /** A wall and how far from it a thing is to stand, metres. */
-export type StakeWall = {readonly plane: Plane; readonly metres: number};
+export type StakeWall = {
+	readonly plane: Plane;
+	readonly metres: number;
+	/** What of its box a tape can touch on that way, where the box's size is known, and how far that lies before the thing's point. */
+	readonly touch?: {readonly at: 'side' | 'back'; readonly beforeMetres: number};
+};
 
 /** A thing to be put in its place by tape: its cross on the floor lies where two distances from walls meet. */
 export type StakePoint = {
@@ -41,15 +46,47 @@ export function stakePoints(
 				? {plane: 'wall:front', metres: y}
 				: {plane: 'wall:back', metres: lengthMetres - y};
 		const channel = channels.find(one => one.id === id);
+		const sub = subs.find(one => one.id === id);
 		return [
 			{
 				id,
-				walls: [side, end],
+				walls: sub
+					? boxedSub(sub, [side, end])
+					: channel
+						? boxedSpeaker(channel.speaker ?? {}, [side, end])
+						: [side, end],
 				heightMetres: z,
 				isOverhead: channel !== undefined && isOverhead(channel.id),
 			},
 		];
 	});
+}
+
+/** Width and depth of a box, metres; either may be missing. */
+export type BoxSize = {
+	readonly boxWidthMetres?: number | undefined;
+	readonly boxDepthMetres?: number | undefined;
+};
+type Walls = StakePoint['walls'];
+
+const touched = (wall: StakeWall, at: 'side' | 'back', beforeMetres: number | undefined): StakeWall =>
+	beforeMetres === undefined || beforeMetres > wall.metres ? wall : {...wall, touch: {at, beforeMetres}};
+
+/** A sub stands with its back to the nearer wall, and its point is the middle of its box. */
+function boxedSub({boxWidthMetres: width, boxDepthMetres: depth}: BoxSize, [side, end]: Walls): Walls {
+	const halfWidth = width && width / 2;
+	const halfDepth = depth && depth / 2;
+	return side.metres < end.metres
+		? [touched(side, 'back', halfDepth), touched(end, 'side', halfWidth)]
+		: [touched(side, 'side', halfWidth), touched(end, 'back', halfDepth)];
+}
+
+/** A speaker's point is on its front: in the front its back is to the screen wall, elsewhere to the nearer wall. */
+function boxedSpeaker({boxWidthMetres: width, boxDepthMetres: depth}: BoxSize, [side, end]: Walls): Walls {
+	const halfWidth = width && width / 2;
+	return end.plane !== 'wall:front' && side.metres < end.metres
+		? [touched(side, 'back', depth), touched(end, 'side', halfWidth)]
+		: [touched(side, 'side', halfWidth), touched(end, 'back', depth)];
 }
 
 /** How a thing stands against its plan along one wall's distance. */

@@ -1,4 +1,7 @@
+import {finding} from '../../profile/finding.ts';
 import type {Profile} from '../../profile/types.ts';
+import {sentenceOf} from '../../report/said/said.ts';
+import {sayIn} from '../../report/said/say.ts';
 import {plannedPlaces} from '../../study/arrangement/answer.ts';
 import type {ArrangementFinding} from '../../study/arrangement/facts.ts';
 import {advisedRow} from '../../study/arrangement/ladder.ts';
@@ -139,7 +142,21 @@ export function withStep(planning: Planning, step: PlanSearchStep): Planning {
 export function withAllFound(planning: Planning, rows: readonly ArrangementRow[]): Planning {
 	if (!planning.search) return planning;
 	const found = rows.map(row => withLive(planning, row));
-	return {...planning, found, search: undefined, cursor: bestRow({...planning, found})};
+	const {profile, space} = planning;
+	const say = sayIn(profile, profile.lengthUnit ?? 'm');
+	const cursor = bestRow({...planning, found});
+	// What bounds the search, and that nothing better is sure, are answers too.
+	const told = [
+		...space.findings.filter(({code}) => code === 'arrange-no-place'),
+		...(cursor === 0 ? [finding('note', 'arrange-nothing-better', [])] : []),
+	];
+	return {
+		...planning,
+		found,
+		search: undefined,
+		cursor,
+		notes: told.map(one => ({kind: 'note', text: sentenceOf(one, say)})),
+	};
 }
 
 /** Stops a search; what it has found so far stays. */

@@ -1,8 +1,9 @@
 import type {Profile, Room} from '../../profile/types.ts';
-import {readLength} from '../../profile/units/length.ts';
+import {type LengthReading, readLength} from '../../profile/units/length.ts';
 import {featureFaults} from '../../study/arrangement/keepOut.ts';
 import {readFeature} from '../../study/arrangement/readFeature.ts';
 import type {RoomShape} from '../../study/room/shape.ts';
+import {readNotch} from './notch.ts';
 
 /** What a line about the room made of the profile. */
 export type RoomWordReading =
@@ -10,9 +11,16 @@ export type RoomWordReading =
 	| {readonly ok: false; readonly why: string};
 
 export const roomWordsHelp =
-	'width 5m, length 6m, height 2.4m (or 2.7m/1.9m from left to right, front 2.7m/1.9m to the back, 1.2m/3.4m@2.1m/1.2m with places), seat 3.9m, seats 3, subs 2, decay 0.4, picture 2.2m, door left 0.5m 1.4m swing 0.9m, window, radiator, opening, furniture floor 0m 1m 2m 3m, walkway floor …, drop 1';
+	'width 5m, length 6m, height 2.4m (or 2.7m/1.9m from left to right, front 2.7m/1.9m to the back, 1.2m/3.4m@2.1m/1.2m with places), notch back right 1.5m 2m (a corner that is missing), seat 3.9m, seats 3, subs 2, decay 0.4, picture 2.2m, door left 0.5m 1.4m swing 0.9m, window, radiator, opening, furniture floor 0m 1m 2m 3m, walkway floor …, drop 1';
 
 const no = (why: string): RoomWordReading => ({ok: false, why});
+
+/** Why a length was not taken as typed. */
+function unread(text: string, read: Exclude<LengthReading, {kind: 'ok'}>): string {
+	if (read.kind === 'no') return read.why;
+	if (read.choices.length === 1) return `${read.choices[0]!.readAs}: no room is that size. Look at the unit.`;
+	return `“${text}” can be read as ${read.choices.map(({readAs}) => readAs).join(' or as ')}. Type it with its unit.`;
+}
 
 /** Reads a ceiling: one height, or several from wall to wall, each perhaps with its place after `@`. */
 export function readCeiling(
@@ -66,13 +74,24 @@ export function readRoomWords(text: string, profile: Profile, shape: RoomShape):
 		case 'width':
 		case 'length': {
 			const read = length();
-			if (read.kind !== 'ok' || read.metres <= 0) return no(`“${rest}” is no length.`);
+			if (read.kind !== 'ok') return no(unread(rest, read));
+			if (read.metres <= 0) return no(`“${rest}” is no ${word}.`);
 			return changed({...profile, room: {...room, [`${word}Metres`]: read.metres}});
 		}
 
 		case 'height': {
 			const ceiling = readCeiling(rest, unit, {across: shape.widthMetres, along: shape.lengthMetres});
 			return typeof ceiling === 'string' ? no(ceiling) : changed({...profile, room: {...room, ceiling}});
+		}
+
+		case 'notch': {
+			const notch = readNotch(rest, unit);
+			if (typeof notch === 'string' && notch !== 'none') return no(notch);
+			const {missingCorner: _, ...whole} = room;
+			return changed({
+				...profile,
+				room: typeof notch === 'object' ? {...whole, missingCorner: notch} : whole,
+			});
 		}
 
 		case 'decay': {
@@ -83,13 +102,14 @@ export function readRoomWords(text: string, profile: Profile, shape: RoomShape):
 
 		case 'picture': {
 			const read = length();
-			if (read.kind !== 'ok' || read.metres <= 0) return no(`“${rest}” is no width of a picture.`);
+			if (read.kind !== 'ok') return no(unread(rest, read));
+			if (read.metres <= 0) return no(`“${rest}” is no width of a picture.`);
 			return changed({...profile, screen: {...profile.screen, widthMetres: read.metres}});
 		}
 
 		case 'seat': {
 			const read = length();
-			if (read.kind !== 'ok') return no(`“${rest}” is no length from the screen wall.`);
+			if (read.kind !== 'ok') return no(unread(rest, read));
 			const seats = profile.seats.map(({id}) => id);
 			const places = (profile.planned?.places ?? []).filter(({id}) => !seats.includes(id));
 			return changed({

@@ -81,7 +81,7 @@ export function planPrompts(draft: PlanDraft): Prompt<PlanDraft>[] {
 			key: 'lengthMetres',
 			question: 'How long is it?',
 			about: 'From the screen wall to the back.',
-			explain: 'The other side of the floor. A missing corner can be typed into the profile.',
+			explain: 'The other side of the floor. A corner that is missing is typed afterwards: r, notch.',
 			bounds: () => noRoom,
 		}),
 		{

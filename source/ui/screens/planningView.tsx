@@ -72,6 +72,6 @@ function asked(plan: Planning): string {
 		}
 
 		default:
-			return 'The room: width 5m, height 2.7m/1.9m, seat 3.9m, seats 3, subs 2, picture 2.2m, door left 0.5m 1.4m swing 0.9m, radiator back 1m 2m, walkway floor 0m 1m 2m 3m, drop 1. Enter alone leaves.';
+			return 'The room: width 5m, height 2.7m/1.9m, notch back right 1.5m 2m, seat 3.9m, seats 3, subs 2, picture 2.2m, door left 0.5m 1.4m swing 0.9m, radiator back 1m 2m, walkway floor 0m 1m 2m 3m, drop 1. Enter alone leaves.';
 	}
 }

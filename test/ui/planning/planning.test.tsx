@@ -93,6 +93,11 @@ test.each([
 	['width 0.3m', 'Expected between'],
 	['seat 9m', 'outside the walls'],
 	['subs 9', 'from 1 to 4'],
+	['notch middle 1m 1m', 'is no corner'],
+	['notch back right 5m 1m', 'missing corner'],
+	['width 1000m', '1000'],
+	['width 300m', 'no room is that size'],
+	['height 0m', 'height is'],
 ])('about the room “%s” gets a sentence and changes nothing', (typed, said) => {
 	const {session, press, files} = planned();
 	const before = kept(files);
@@ -110,6 +115,25 @@ test('what is typed about the room is kept and drawn; undo takes it back', () =>
 	press('u');
 	expect(kept(files).room.features ?? []).toEqual([]);
 	expect(planOf(session).space.subs.length).toBe(2);
+});
+
+test('a corner that is missing is typed and drawn, and taken back', () => {
+	const {session, press} = planned();
+	press('r', 'notch front left 1.2m 0.9m', enter);
+	expect(planOf(session).space.room.shape).toMatchObject({
+		kind: 'corner',
+		missing: {corner: 'frontLeft', widthMetres: 1.2, lengthMetres: 0.9},
+	});
+	press('r', 'notch none', enter);
+	expect(planOf(session).space.room.shape.kind).toBe('box');
+});
+
+test('bounds that leave no place for a sub: the search says so and what stands stays', async () => {
+	const {session, press} = planned();
+	press('r', 'walkway floor 0m 3.6m 0m 4.6m', enter, 's');
+	await searched(session);
+	expect(planOf(session).found.filter(({name}) => name.kind === 'oneMore')).toEqual([]);
+	expect(noteOf(session)).toMatch(/no place|free/i);
 });
 
 test('a thing is taken by its name, moved by arrows with the bass live, and kept as a variant', () => {

@@ -6,6 +6,7 @@ import {speakerPairs} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {valuePrompt} from '../prompt/single.ts';
 import {boxPrompt} from './boxPrompt.ts';
+import {boxSizePrompt} from './boxSize.ts';
 import {
 	type LimitReading,
 	limitText,
@@ -60,6 +61,13 @@ export function speakerPrompts(profile: Profile): Prompt<Profile>[] {
 			...numbers.map(number => numberPrompt(profile, pair, number)),
 		]),
 		...pairs.map(pair => pairLatencyPrompt(profile, pair)),
+		...pairs.map(pair =>
+			boxSizePrompt(
+				profile,
+				{id: `kit:size:${pair[0]}`, name: pairName(profile, pair), now: dataOf(profile, pair)},
+				(subject, size) => withData(subject, pair, size),
+			),
+		),
 	];
 }
 

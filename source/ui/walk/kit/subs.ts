@@ -4,6 +4,7 @@ import {formatTime, readTime} from '../../../profile/units/time.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt, textPrompt, valuePrompt} from '../prompt/single.ts';
 import {boxPrompt} from './boxPrompt.ts';
+import {boxSizePrompt} from './boxSize.ts';
 import {type LimitReading, limitText, readLimit} from './dataSheet.ts';
 
 /** What is asked of each sub: its name, its range, its own delay, its box and the processor's output that feeds it. */
@@ -17,6 +18,9 @@ export function subPrompts(profile: Profile): Prompt<Profile>[] {
 			withSub(subject, sub.id, box),
 		),
 		subLatencyPrompt(sub),
+		boxSizePrompt(profile, {id: `kit:size:${sub.id}`, name: sub.name, now: sub}, (subject, size) =>
+			withSub(subject, sub.id, size),
+		),
 	]);
 }
 

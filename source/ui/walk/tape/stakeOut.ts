@@ -65,6 +65,14 @@ function crossPrompt(
 	const where = point.walls
 		.map(({plane, metres}) => `${short(profile, metres)} from ${theWall(profile, plane)}`)
 		.join(', ');
+	const touching = point.walls
+		.flatMap(({plane, metres, touch}) =>
+			touch
+				? [`its ${touch.at} ${short(profile, metres - touch.beforeMetres)} from ${theWall(profile, plane)}`]
+				: [],
+		)
+		.join(', ');
+	const box = touching === '' ? '' : ` The box then stands with ${touching}.`;
 	const up = point.isOverhead
 		? ` Above it, ${short(profile, point.heightMetres)} up: stand the laser on the cross, straight up.`
 		: '';
@@ -73,7 +81,7 @@ function crossPrompt(
 			id,
 			stop: 'tape',
 			question: `Cross ${letter}, ${nameOf(profile, point.id)}: ${where}`,
-			about: `${isCarriedNow ? 'Mark it on the floor, then carry it there.' : 'Mark it on the floor with its letter; nothing is lifted yet.'}${up}`,
+			about: `${isCarriedNow ? 'Mark it on the floor, then carry it there.' : 'Mark it on the floor with its letter; nothing is lifted yet.'}${box}${up}`,
 			explain: 'Each distance at right angles to its wall; the cross is where both meet.',
 			isRequired: true,
 			chosen: isDown ? 0 : undefined,
@@ -109,15 +117,19 @@ function readingPrompts(profile: Profile, point: StakePoint, letter: string): Pr
 			: costDb < 0.2
 				? ', which costs under 0.2 dB'
 				: `, which costs ${formatNumber(costDb, 1)} dB`;
-	return point.walls.map(({plane, metres}, i): Prompt<Profile> => {
+	return point.walls.map(({plane, metres, touch}, i): Prompt<Profile> => {
+		const {beforeMetres = 0} = touch ?? {};
 		const prompt = tapePrompt(profile, {
 			id: `tape:stake:${point.id}:${plane}`,
 			stop: 'tape',
 			from: point.id,
 			to: plane,
-			question: `${letter} ${nameOf(profile, point.id)}${i === 0 ? '' : ', check'}: to ${theWall(profile, plane)}`,
-			about: `Planned ${short(profile, metres)}. Good enough within ${short(profile, withinMetres)}${cost}.`,
-			explain: 'From the wall, at right angles, to the ear or the middle of the cone.',
+			question: `${letter} ${nameOf(profile, point.id)}${i === 0 ? '' : ', check'}: ${touch ? `from its ${touch.at} ` : ''}to ${theWall(profile, plane)}`,
+			about: `Planned ${short(profile, metres - beforeMetres)}. Good enough within ${short(profile, withinMetres)}${cost}.`,
+			explain: touch
+				? `From the wall, at right angles, to the ${touch.at} of the box; the rest of the box is added here.`
+				: 'From the wall, at right angles, to the ear or the middle of the cone.',
+			beforeMetres,
 			isRequired: true,
 			row: point.id,
 			...(point.isOverhead && {caution: ladderCaution}),

@@ -1,7 +1,7 @@
 import {hasLevels, withMoved} from '../../../profile/moved.ts';
 import {nameOf} from '../../../profile/names.ts';
 import {isPlane} from '../../../profile/planes.ts';
-import type {LengthUnit, Profile, TapeReading} from '../../../profile/types.ts';
+import type {Profile, TapeReading} from '../../../profile/types.ts';
 import {formatLength, type LengthChoice} from '../../../profile/units/length.ts';
 import {remarkOnTape} from '../../../study/calibration/readings/tapeSanity.ts';
 import {asideText, carriedText} from '../carry.ts';
@@ -26,11 +26,13 @@ export type TapeQuestion = {
 	readonly briefCaution?: string;
 	readonly isRequired?: boolean;
 	readonly row?: string;
+	/** How far what the tape touches lies before the end that is meant, such as a box's side, metres: added to what is typed. */
+	readonly beforeMetres?: number;
 };
 
 /** A question for a length between two ends; every answer is one more tape reading unless it corrects one. */
 export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profile> {
-	const {from, to, isRequired = false, ...rest} = asked;
+	const {from, to, isRequired = false, beforeMetres = 0, ...rest} = asked;
 	const unit = lengthUnitOf(profile);
 	const readings = between(profile, from, to);
 	return {
@@ -40,21 +42,26 @@ export function tapePrompt(profile: Profile, asked: TapeQuestion): Prompt<Profil
 		isRequired,
 		values: readings.map(
 			reading =>
-				formatLength(reading.metres, unit) + carriedText(profile, reading) + asideText(profile, reading),
+				formatLength(reading.metres - beforeMetres, unit) +
+				carriedText(profile, reading) +
+				asideText(profile, reading),
 		),
 		...lastOf(readings),
 		isAnswered: readings.some(({setAside}) => !setAside),
 		take(subject, text, taking) {
-			const reading = readTaped(text, unit);
+			const reading = readTaped(text, unit, beforeMetres > 0);
 			const made = (value: LengthChoice): TapeReading => ({
 				from,
 				to,
-				metres: value.metres,
+				metres: value.metres + beforeMetres,
 				takenAt: taking.takenAt,
 			});
 			const old = correctedOf(subject, from, to, taking);
-			if (reading.kind === 'ok' && old && mayHaveMoved(subject, old, reading.metres))
-				return slipOrMove(subject, old, made(reading), reading.readAs, unit);
+			if (reading.kind === 'ok' && old && mayHaveMoved(subject, old, reading.metres + beforeMetres))
+				return slipOrMove(subject, old, made(reading), [
+					formatLength(old.metres - beforeMetres, unit),
+					reading.readAs,
+				]);
 			return takenFrom(
 				reading,
 				value => withTape(subject, made(value), old),
@@ -113,12 +120,10 @@ function slipOrMove(
 	profile: Profile,
 	old: TapeReading,
 	reading: TapeReading,
-	readAs: string,
-	unit: LengthUnit,
+	[before, readAs]: readonly [before: string, now: string],
 ): TakenAnswer<Profile> {
 	const id = movableOf(old, profile.seats);
 	const name = nameOf(profile, id);
-	const before = formatLength(old.metres, unit);
 	return {
 		kind: 'ask',
 		question: `${name}: ${before} before, now ${readAs}.`,
