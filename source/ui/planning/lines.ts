@@ -4,7 +4,6 @@ import {ladderCells, ladderTitles} from '../../report/arrangement/ladderCells.ts
 import {ladderRowName} from '../../report/arrangement/rowName.ts';
 import {cellWidth, fitCells} from '../../report/fitCells.ts';
 import {sayIn} from '../../report/said/say.ts';
-import {wrap} from '../../report/wrap.ts';
 import {rowContents} from '../../study/arrangement/row.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
 import type {Planning, PlanRow} from './planning.ts';
@@ -14,7 +13,7 @@ import {subLetter} from './scene.ts';
 /** Rows of the ladder shown at once. */
 const mostRows = 7;
 /** Names of rows are cut below this only where nothing else is left to leave out. */
-const leastNameCells = 30;
+const leastNameCells = 29;
 
 export function rowName(planning: Planning, row: PlanRow): string {
 	const {profile, space} = planning;
@@ -81,7 +80,7 @@ export function headLines(planning: Planning, columns: number): ScreenLine[] {
 	const step = search?.step;
 	const what = {places: 'places', oneMore: 'one more sub', walls: 'other walls'};
 	const searching = search
-		? `  Searching: ${step ? `${what[step.what]} ${Math.floor((100 * step.done) / step.of)} %` : '…'}. s stops with the best so far.`
+		? `  Searching${step ? `: ${what[step.what]} ${Math.floor((100 * step.done) / step.of)} %.` : ' …'} s stops with the best so far.`
 		: undefined;
 	const kept = profile.planned?.withinMetres === undefined ? '' : ', a plan is kept';
 	const {decay} = space.room;
@@ -100,10 +99,19 @@ export function headLines(planning: Planning, columns: number): ScreenLine[] {
 			after: `   ${length(shape.widthMetres)} wide, ${length(shape.lengthMetres)} long, ${heights}${kept}`,
 		},
 		...(searching === undefined ? [] : [{text: searching, style: 'value' as const}]),
-		...wrap(`Assumed: ${assumed.join(', ')}. r corrects any of it.`, columns, '  ')
-			.slice(0, searching === undefined ? 1 : 0)
-			.map((text): ScreenLine => ({text, style: 'quiet'})),
+		...(searching === undefined ? [{text: assumedLine(assumed, columns), style: 'quiet' as const}] : []),
 	];
+}
+
+/** What is assumed, on one line: what a narrow window cannot hold goes from the end, that it can be corrected stays. */
+function assumedLine(assumed: readonly string[], columns: number): string {
+	for (let count = assumed.length; count > 0; count--) {
+		const more = count < assumed.length ? ' and more' : '';
+		const line = `  Assumed: ${assumed.slice(0, count).join(', ')}${more}. r corrects any of it.`;
+		if (cellWidth(line) <= columns) return line;
+	}
+
+	return '  r corrects what is assumed.';
 }
 
 /** Two columns of lines beside each other. */
