@@ -6,11 +6,16 @@ import {ms} from './figures.ts';
 import type {Say} from './say.ts';
 import type {Sentences} from './sentences.ts';
 
+/** Far below any step. */
+const roundingMetres = 1e-9;
+
 function entryText(entry: TimingEntry, {name}: Say): string {
 	if (entry.kind === 'distance') {
 		const {receiverSpeed, exactMetres, steppedMetres, shownAs} = entry;
 		const exact = formatEntry(exactMetres, {...shownAs, stepMetres: Math.min(shownAs.stepMetres, 0.01)});
-		return `with the receiver’s ${formatNumber(receiverSpeed, 1)} m/s that is ${exact}, entered as ${formatEntry(steppedMetres, shownAs)}`;
+		const isNearest = Math.abs(steppedMetres - exactMetres) <= shownAs.stepMetres / 2 + roundingMetres;
+		const why = isNearest ? '' : '; all entries are chosen together, so that they fit each other best';
+		return `with the receiver’s ${formatNumber(receiverSpeed, 1)} m/s that is ${exact}, entered as ${formatEntry(steppedMetres, shownAs)}${why}`;
 	}
 
 	const {exactMs, steppedMs, last} = entry;

@@ -41,9 +41,11 @@ export function compareLines(older: Profile, newer: Profile, options: CompareOpt
 		width: columns,
 		moreBy: fullKey,
 	}).split('\n');
-	const [title = '', ...rest] = text;
+	// The title may take several lines; a blank one follows it.
+	const titleLines = text.slice(0, text.indexOf(''));
+	const rest = text.slice(titleLines.length);
 	const lines: ScreenLine[] = [
-		{text: title, style: 'strong'},
+		...titleLines.map((line): ScreenLine => ({text: line, style: 'strong'})),
 		{text: ''},
 		...tableOf(differing, columns),
 		...(same.length > 0

@@ -46,7 +46,11 @@ export function HistoryView({screen, size}: {readonly screen: HistoryScreen; rea
 			.map((text): ScreenLine => ({text, style: 'quiet'})),
 	];
 	const height = Math.max(1, size.rows - 2);
-	const below = drifts.slice(0, Math.max(0, height - head.length - 4));
+	const hidden = titles.filter(title => hasColumn(rows, title) && !shown.includes(title));
+	const hiddenLines = (
+		hidden.length > 0 ? wrap(`Hidden: no room for ${hidden.join(', ')}.`, columns, '  ') : []
+	).map((line): ScreenLine => ({text: line, style: 'quiet'}));
+	const below = [...hiddenLines, ...drifts].slice(0, Math.max(0, height - head.length - 4));
 	const room = Math.max(1, height - head.length - below.length - 2);
 	const start = Math.min(from, Math.max(0, rows.length - room));
 	const visible = rows.slice(start, start + room);
@@ -71,9 +75,15 @@ export function HistoryView({screen, size}: {readonly screen: HistoryScreen; rea
 	);
 }
 
+/** Whether a column is shown where there is room: what recordings say only where there are any. */
+function hasColumn(rows: readonly string[][], title: (typeof titles)[number]): boolean {
+	const at = titles.indexOf(title);
+	return at < always || rows.some(row => row[at] !== '');
+}
+
 /** The columns that a width holds. */
 function fitting(rows: readonly string[][], columns: number): Array<(typeof titles)[number]> {
-	let shown = titles.filter((_, at) => at < always || rows.some(row => row[at] !== ''));
+	let shown = titles.filter(title => hasColumn(rows, title));
 	const cells = () =>
 		shown.reduce((sum, title) => {
 			const at = titles.indexOf(title);

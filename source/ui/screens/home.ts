@@ -160,7 +160,9 @@ function nextOfRoom({entries, cursor}: HomeScreen, file: string, {files}: World)
 		return loaded?.ok === true && isSameRoom(loaded.profile, chosen.profile);
 	};
 	const turned = entries.map((_, step) => (cursor + step) % entries.length).slice(1);
-	return turned.find(isOfRoom);
+	// A copy of the same day differs in nothing, as a rule.
+	const isOtherDay = (index: number) => entries[index]!.date !== entries[cursor]!.date;
+	return turned.find(index => isOtherDay(index) && isOfRoom(index)) ?? turned.find(isOfRoom);
 }
 
 function compare(screen: HomeScreen, file: string, world: World): AppScreen {

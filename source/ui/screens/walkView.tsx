@@ -110,14 +110,15 @@ function bodyLines(screen: WalkScreen, layout: WalkLayout, isSpoken: boolean, ke
 	const prompt = currentPrompt(walkRound, state);
 	const isTall = layout.isTall && !isSpoken;
 	const justTaken = promptsFor(state.subject).find(({id}) => id === state.latest)?.row;
-	const targets = state.jump ? jumpTargets(walkRound, state) : [];
+	const targets = state.jump ? jumpTargets(walkRound, state) : undefined;
 	const lines = questionLines(prompt, state, {
 		columns,
 		draw: isTall ? text => largeLines(text, columns - besideFigures) : undefined,
 		advice: adviceOn(state.subject, justTaken),
 		isBrief: layout.kind === 'tiny',
 		keys,
-		targets: targets.map(({question, stop}) => ({question, place: stopAt(stop)?.name ?? ''})),
+		targets: targets?.listed.map(({question, stop}) => ({question, place: stopAt(stop)?.name ?? ''})),
+		moreTargets: targets?.more,
 	});
 	return isTall ? [{text: ''}, ...lines] : lines;
 }

@@ -8,7 +8,7 @@ const mostTargets = 8;
 Questions whose words begin with what was typed, word by word and in any order; a channel's short name and the name of
 its stop count as words. Those of the present place come first. Nothing typed lists the present place.
 */
-export function jumpTargets<Subject>(
+function fittingPrompts<Subject>(
 	round: Round<Subject>,
 	state: RoundState<Subject>,
 ): readonly Prompt<Subject>[] {
@@ -22,7 +22,16 @@ export function jumpTargets<Subject>(
 
 	const here = prompts.filter(({stop}) => stop === place);
 	const elsewhere = wanted.length === 0 ? [] : prompts.filter(({stop}) => stop !== place);
-	return [...here, ...elsewhere].filter(fits).slice(0, mostTargets);
+	return [...here, ...elsewhere].filter(fits);
+}
+
+/** The first of them, as they are listed; and how many more fit what was typed. */
+export function jumpTargets<Subject>(
+	round: Round<Subject>,
+	state: RoundState<Subject>,
+): {readonly listed: readonly Prompt<Subject>[]; readonly more: number} {
+	const fitting = fittingPrompts(round, state);
+	return {listed: fitting.slice(0, mostTargets), more: Math.max(0, fitting.length - mostTargets)};
 }
 
 function wordsOf(text: string): string[] {
@@ -54,12 +63,12 @@ export function jumpBy<Subject>(
 		case 'jumpErase':
 			return {...state, jump: {text: [...text].slice(0, -1).join(''), at: 0}};
 		case 'jumpMove': {
-			const last = jumpTargets(round, state).length - 1;
+			const last = jumpTargets(round, state).listed.length - 1;
 			return {...state, jump: {text, at: Math.max(0, Math.min(last, at + action.by))}};
 		}
 
 		case 'jumpGo': {
-			const target = jumpTargets(round, state)[at];
+			const target = jumpTargets(round, state).listed[at];
 			if (!target) return withNote(calm(state), 'note', `Nothing here is called “${text}”.`);
 			return {...calm(state), promptId: target.id};
 		}

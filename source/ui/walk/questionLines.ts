@@ -24,18 +24,20 @@ export type QuestionView = {
 	/** Every key that does something here, told with the help. */
 	readonly keys?: PageKeys;
 	/** What a name that is being typed may mean. */
-	readonly targets?: readonly JumpTarget[];
+	readonly targets?: readonly JumpTarget[] | undefined;
+	/** How many more there are than those listed. */
+	readonly moreTargets?: number | undefined;
 };
 
 /** The question, what was typed, what became of it: line by line, the most needed first. */
 export function questionLines<Subject>(
 	prompt: Prompt<Subject>,
 	state: RoundState<Subject>,
-	{columns, draw, advice, isBrief = false, keys = [], targets = []}: QuestionView,
+	{columns, draw, advice, isBrief = false, keys = [], targets = [], moreTargets = 0}: QuestionView,
 ): ScreenLine[] {
 	const put: Put = (text, style, indent = margin) =>
 		wrap(text, columns, indent).map(line => ({text: line, style}));
-	if (state.jump) return jumpLines(state.jump, targets);
+	if (state.jump) return jumpLines(state.jump, targets, moreTargets);
 	const lines: ScreenLine[] = [...put(prompt.question, 'strong')];
 	if (isBrief) {
 		// The keys first: the window may cut what is below.
@@ -75,6 +77,7 @@ export type JumpTarget = {readonly question: string; readonly place: string};
 function jumpLines(
 	{text, at}: {readonly text: string; readonly at: number},
 	targets: readonly JumpTarget[],
+	more: number,
 ): ScreenLine[] {
 	return [
 		{text: `${margin}Jump to which speaker, seat or question?`, style: 'strong'},
@@ -88,6 +91,14 @@ function jumpLines(
 				after: `   ${place}`,
 			}),
 		),
+		...(more > 0
+			? [
+					{
+						text: `${margin}  ${more} more fit; another letter or the stop’s name tells them apart.`,
+						style: 'quiet' as const,
+					},
+				]
+			: []),
 	];
 }
 

@@ -25,6 +25,12 @@ test('compareLines names both profiles and shows what moved side by side, most f
 	expect(text[3]).toMatch(/Front centre .*2\.20 m → 2\.71 m/);
 });
 
+test('compareLines keeps a title that takes two lines together', () => {
+	const text = lines(40);
+	expect(text.slice(0, 3).join(' ')).toContain('(2026-04-18)');
+	expect(text.filter(line => line.startsWith('(2026-04-18)')).length + text.indexOf('')).toBeLessThan(4);
+});
+
 test('compareLines tells why settings are others below the table', () => {
 	expect(lines().join('\n')).toMatch(/Distances that changed[\s\S]*Front centre/);
 });

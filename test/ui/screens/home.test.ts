@@ -124,6 +124,18 @@ test('the first c goes on to the next profile of the same room, and stays where 
 	expect(press(world, openHome(world), down, 'c')).toMatchObject({cursor: 1, marked: 'other'});
 });
 
+test('the first c passes over a copy of the same day where the room has another day', () => {
+	const world = worldOf(
+		memoryFiles({
+			copy: den({date: '2026-01-01'}),
+			same: den({date: '2026-01-01'}),
+			old: den({name: 'Old', date: '2025-01-01'}),
+		}),
+	);
+	const marked = press(world, openHome(world), 'c') as HomeScreen;
+	expect(marked.entries[marked.cursor]).toMatchObject({name: 'Old'});
+});
+
 test('a profile that cannot be read is said to be so and nothing opens', () => {
 	const files = memoryFiles({den: den()});
 	const world = worldOf(files);

@@ -56,7 +56,7 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 			{text: ''},
 			...put('What they won in simulated rooms'),
 			...recordingOddsLines(profile, put),
-			...result.ways.flatMap((way, index) => put(`Meter, ${index + 1}: ${wayOdds(way)}`, 'quiet', '· ')),
+			...result.ways.flatMap((way, index) => put(`Meter, ${index + 1}. ${wayOdds(way)}`, 'quiet', '· ')),
 			...pairOddsLines(result, put),
 			...(among === undefined ? [] : put(among, 'quiet', '· ')),
 			{text: ''},

@@ -38,7 +38,7 @@ export function recordingOddsLines(profile: Profile, put: Put): ScreenLine[] {
 		oddsOfRecording,
 		profile.channels.some(({id}) => id === 'FC'),
 	);
-	return put(`Recorded: ${odds}`, 'quiet', '· ');
+	return put(`Recorded. ${odds}`, 'quiet', '· ');
 }
 
 /** What Enter does with what was recorded. */

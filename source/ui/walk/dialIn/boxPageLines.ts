@@ -37,7 +37,7 @@ export function boxPageLines(
 function pageHead(pages: readonly DialPage[], at: number, columns: number): ScreenLine {
 	const {title, box} = pages[at]!;
 	const rows = pages.flatMap(page => page.rows);
-	const after = ` ${rows.filter(({isDone}) => isDone).length} of ${rows.length} typed in`;
+	const after = `   ${rows.filter(({isDone}) => isDone).length} of ${rows.length} typed in`;
 	const text = `  ${title}, into the ${box}: page ${at + 1} of ${pages.length}`;
 	return {text: fitCells(text, Math.max(1, columns - cellWidth(after))), style: 'strong', after};
 }

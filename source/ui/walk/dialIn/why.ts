@@ -24,8 +24,8 @@ const mostReasonLines = 4;
 
 /** How a value came about: old and new, then the reasons, in a few lines. */
 export function whyLines(profile: Profile, row: BoxRow, columns: number): ScreenLine[] {
-	const {itemId, label, value, was, title} = row;
-	const change = was === undefined ? `${value}, as it stands` : `${was} → ${value}`;
+	const {itemId, label, value, was, title, isChanged} = row;
+	const change = was === undefined ? `${value}, ${isChanged ? 'new' : 'as it stands'}` : `${was} → ${value}`;
 	const say = sayFor(profile);
 	const said = reasonsOf(profile, itemId, label).map(reason => saidParts(reason, say).said);
 	const text =

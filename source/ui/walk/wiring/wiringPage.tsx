@@ -33,7 +33,7 @@ function wiringPlan(profile: Profile): HubPlan {
 export const wiringPage: Page<HubState> = {
 	start: () => hubStart,
 	press: (profile, state, press) => pressHub(state, press, wiringPlan, profile),
-	keys: hubKeys,
+	keys: hubKeys.map(([key, does]) => [key, key === 'e' ? 'questions' : does] as const),
 	view: props => <Wiring {...props} />,
 };
 
