@@ -1,4 +1,5 @@
-import type {Profile} from '../../../profile/types.ts';
+import {isLfe} from '../../../profile/channels.ts';
+import type {ChannelId, Profile} from '../../../profile/types.ts';
 import type {BlendStep} from '../../../study/calibration/blend/steps.ts';
 import {blendFile} from '../../../study/playing/plan.ts';
 import {walkAnswer, withAnswer} from '../answered.ts';
@@ -43,6 +44,8 @@ export function bassSoundPrompt(profile: Profile, {signal}: BlendStep): Prompt<P
 /** The file to play for a reading, and which tone of its row; empty where the sound is one's own. */
 export function fileText(profile: Profile, {playInto, signal}: BlendStep, row: readonly BlendStep[]): string {
 	if (walkAnswer(profile, soundId) !== 'files') return '';
+	if (signal.kind !== 'tone' && playInto.every(id => isLfe(id as ChannelId)))
+		return 'The file of sub noise, as for their levels.';
 	const file = blendFile(playInto, signal.kind);
 	if (signal.kind !== 'tone') return `${file}.`;
 	const hertz = [

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import type {Profile} from '../../../../source/profile/types.ts';
+import type {MeterReading, Profile} from '../../../../source/profile/types.ts';
 import {solve} from '../../../afresh.ts';
 import {
 	apart,
@@ -120,4 +120,28 @@ test('one sub, two on one output, and subs that a recording has set are not set 
 	expect(resultOf(joined).pair).toBeUndefined();
 	const direct = {...one, bassProcessor: undefined, subs: one.subs!.map(({processorOutput, ...sub}) => sub)};
 	expect(resultOf(direct).pair).toBeUndefined();
+});
+
+test('a reading of both together counts for the delays it was taken with: after the change it is asked for anew', () => {
+	const noise = (source: MeterReading['source'], decibels: number, inForce: string): MeterReading => ({
+		source,
+		seat: 'sofa',
+		decibels,
+		weighting: 'Z',
+		signal: {kind: 'pink', fromHertz: 28.2, toHertz: 112.2},
+		round: 'first',
+		inForce,
+	});
+	const withReadings = (profile: Profile, ...readings: MeterReading[]): Profile => ({
+		...profile,
+		meter: [...(profile.meter ?? []), ...readings],
+	});
+	const codes = (profile: Profile) => solve(profile).remarks.map(({code}) => code);
+	const start = dialledIn(profileWith(), 'distances');
+	const levels = withReadings(start, noise('sub1', 75, 'distances'), noise('sub2', 75, 'distances'));
+	const together = withReadings(levels, noise(subs, 73, 'distances'));
+	expect(codes(together)).not.toContain('coherent-sum-assumed');
+	const kept = dialledIn(walkedPair(together, apart), 'pair');
+	expect(codes(kept)).toContain('coherent-sum-assumed');
+	expect(codes(withReadings(kept, noise(subs, 79, 'pair')))).not.toContain('coherent-sum-assumed');
 });

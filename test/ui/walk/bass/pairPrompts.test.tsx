@@ -2,6 +2,7 @@ import {Box, renderToString} from 'ink';
 import {expect, test} from 'vitest';
 import type {Profile} from '../../../../source/profile/types.ts';
 import {cellWidth} from '../../../../source/report/fitCells.ts';
+import {planSignals} from '../../../../source/study/playing/plan.ts';
 import {bassPrompts} from '../../../../source/ui/walk/bass/bass.ts';
 import {bassPage} from '../../../../source/ui/walk/bass/bassPage.tsx';
 import {blendOf} from '../../../../source/ui/walk/bass/blendOf.ts';
@@ -68,6 +69,15 @@ test('chosen, it asks for tones with one sub at three delays, and says what to t
 		addedDelaySources: ['sub2'],
 		inForce: 'set1',
 	});
+});
+
+test('the file that a tone is played from is among those that are written, 10 dB low as playback adds 10 dB', () => {
+	const profile = answer(chosen(), 'bass:sound', '1');
+	const tones = bassPrompts(profile).filter(({id}) => id.startsWith('bass:pair '));
+	expect(tones[1]!.about).toContain('layout-tones-LFE1.wav, tone 2 of 4.');
+	const {files} = planSignals(profile, -30);
+	const file = files.find(each => each.file === 'layout-tones-LFE1.wav');
+	expect(file).toMatchObject({row: [32, 40, 50, 63], channel: 'LFE1', levelDbfs: -40});
 });
 
 test('it resumes in the middle, and what was kept is typed in before anything is read into the fronts', () => {
