@@ -40,7 +40,7 @@ export function pairStatus(profile: Profile, {status, wanted, trial, blocks}: Pa
 		case 'to try':
 			return `To try, not yet verified: ${wantedText(profile, wanted)}${expected(wanted)}.`;
 		case 'kept':
-			return `Kept between the subs: ${wantedText(profile, wanted)}${gains}${wanted?.isDecided ? '. Decided since, and stands' : '. Dial it in before anything is read through the crossover'}.`;
+			return `Kept between the subs: ${wantedText(profile, wanted)}${gains}${wanted?.isDecided ? '. Decided since, and stands' : '. Dial it in before the fronts are read'}.`;
 		case 'put back':
 			return `Tried between the subs and put back${gains}: they go back to what stood before.`;
 	}

@@ -64,6 +64,8 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 		];
 	}
 
+	// That it waits for Dial-in is said with what was kept.
+	const said = isPairToDialIn(result) ? {...result, standsApart: false} : result;
 	return [
 		...head,
 		...(recordedOf(profile).kind === 'none' ? [] : recordedLines(profile, columns, isPlain)),
@@ -77,7 +79,7 @@ export function bassLines(profile: Profile, columns: number, isPlain = false): S
 			put,
 			isPlain,
 		),
-		...readingSentences(profile, result).flatMap(text => put(text, 'doubt', '? ')),
+		...readingSentences(profile, said).flatMap(text => put(text, 'doubt', '? ')),
 		...blockLines(profile, result, put),
 		...frontLines(profile, result, columns, put),
 	];

@@ -51,7 +51,7 @@ function offerPrompt(profile: Profile, pair: PairResult, isBegun: boolean): Prom
 		stop: 'bass',
 		question: `${pairWayName} first?`,
 		about:
-			'An extra for the bass of the LFE channel. What is not louder goes back, and no front may lose by it.',
+			'An extra for the bass of the LFE channel. What is not louder there, or makes the fronts softer, goes back.',
 		explain: [pairOffer(pair), pairOdds(pair), pairOutdates(pair)].filter(Boolean).join(' '),
 		chosen: answer === undefined ? undefined : answers.indexOf(answer),
 		usual: 1,
