@@ -50,8 +50,10 @@ export const speakerData = z.looseObject({
 });
 
 export const channel = z.looseObject({
-	id: channelId.describe('Name that readings and settings refer to.'),
-	speaker: speakerData.optional(),
+	id: channelId.describe(
+		'Name that readings and settings refer to: its abbreviation in IEC 62574 (FL front left, TpSiL top side left, …). LFE channels have subs, no speaker.',
+	),
+	speaker: speakerData.optional().describe('What its data sheet and its amplifier say.'),
 	latencyMs: nonNegative
 		.max(1000)
 		.optional()
@@ -78,14 +80,20 @@ export const sub = z.looseObject({
 		.describe('How far down the response is at the limit, dB; 3 where not given.'),
 	upperLimitHertz: hertz.optional().describe('Upper limit of the response, hertz.'),
 	box: z.enum(['closed', 'vented']).optional().describe('Closed or vented (ported).'),
-	totalQ: atLeast(0.05).max(10).optional(),
+	totalQ: atLeast(0.05)
+		.max(10)
+		.optional()
+		.describe('Total Q of a closed box; Butterworth (0.7071) where not given.'),
 	maximumLevelDb: decibels
 		.optional()
 		.describe(
 			'Largest level at 1 m that the maker states, half space, dB; where not given it is made from sensitivity and power.',
 		),
 	sensitivityDb: decibels.optional().describe('Sensitivity at 1 m in half space, dB, as for a speaker.'),
-	sensitivityFor: z.enum(['1 W', '2.83 V']).optional(),
+	sensitivityFor: z
+		.enum(['1 W', '2.83 V'])
+		.optional()
+		.describe('What the sensitivity is stated for: one watt, or 2.83 V whatever the impedance.'),
 	impedanceOhms: atLeast(0.1).max(1000).optional().describe('Nominal impedance, ohms.'),
 	amplifierWatts: atLeast(0.001)
 		.max(100_000)
@@ -116,39 +124,49 @@ const delayEntry = z.looseObject({
 
 /** Steps of a level control, dB. */
 export const levelSteps = z.looseObject({
-	stepDb: atLeast(finestStep).max(20),
-	minimumDb: decibels,
-	maximumDb: decibels,
+	stepDb: atLeast(finestStep).max(20).describe('Smallest step, dB.'),
+	minimumDb: decibels.describe('Smallest value, dB.'),
+	maximumDb: decibels.describe('Largest value, dB.'),
 });
 
 const filterShape = z.looseObject({
 	kind: z.enum(['butterworth', 'linkwitz-riley']).describe('Which of the forms this is.'),
-	order: z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal(6), z.literal(8)]),
+	order: z
+		.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal(6), z.literal(8)])
+		.describe('Order: 2 falls by 12 dB an octave, 4 by 24.'),
 });
 
 /** The receiver, described only by what it can take. */
 export const receiver = z.looseObject({
 	name: label.optional().describe('As shown to people.'),
-	timing: z.discriminatedUnion('kind', [distanceEntry, delayEntry]),
-	trim: levelSteps,
-	crossover: z.looseObject({
-		choicesHertz: z
-			.array(hertz)
-			.min(1)
-			.max(100)
-			.describe('Crossover frequencies to choose from, hertz, rising.'),
-		scope: z
-			.enum(['per channel', 'common'])
-			.describe('One frequency for all channels, or a choice for each.'),
-		fullRange: z.boolean().optional().describe('Whether a speaker can be set to full range.'),
-		highPass: filterShape.optional(),
-		lowPass: filterShape.optional(),
-		lfeLowPassChoicesHertz: z
-			.array(hertz)
-			.max(100)
-			.optional()
-			.describe('Low-pass of the LFE channel: frequencies to choose from, hertz.'),
-	}),
+	timing: z
+		.discriminatedUnion('kind', [distanceEntry, delayEntry])
+		.describe('How it takes timing: as the distance of each speaker, or as its delay.'),
+	trim: levelSteps.describe('Level trims of its channels.'),
+	crossover: z
+		.looseObject({
+			choicesHertz: z
+				.array(hertz)
+				.min(1)
+				.max(100)
+				.describe('Crossover frequencies to choose from, hertz, rising.'),
+			scope: z
+				.enum(['per channel', 'common'])
+				.describe('One frequency for all channels, or a choice for each.'),
+			fullRange: z.boolean().optional().describe('Whether a speaker can be set to full range.'),
+			highPass: filterShape
+				.optional()
+				.describe('What the crossover takes from speakers; Butterworth of order 2 where not given.'),
+			lowPass: filterShape
+				.optional()
+				.describe('What it leaves to the subs; Linkwitz-Riley of order 4 where not given.'),
+			lfeLowPassChoicesHertz: z
+				.array(hertz)
+				.max(100)
+				.optional()
+				.describe('Low-pass of the LFE channel: frequencies to choose from, hertz.'),
+		})
+		.describe('Bass management: what goes to the subs.'),
 	subOutputs: z.number().int().min(0).max(8).describe('Number of outputs for subs.'),
 	invertsSubs: z.boolean().optional().describe('Whether it can invert the polarity of a sub output.'),
 });
@@ -160,12 +178,14 @@ export const bassProcessor = z.looseObject({
 		.max(1000)
 		.describe('Latency of a wireless link, converter or box in this line, milliseconds, stated once, here.'),
 	outputs: z.array(id).min(1).max(32).describe('Names of its outputs.'),
-	delay: z.looseObject({
-		stepMs: atLeast(finestStep).max(100),
-		minimumMs: milliseconds,
-		maximumMs: milliseconds,
-	}),
-	gain: levelSteps,
+	delay: z
+		.looseObject({
+			stepMs: atLeast(finestStep).max(100).describe('Smallest step, milliseconds.'),
+			minimumMs: milliseconds.describe('Smallest delay, milliseconds.'),
+			maximumMs: milliseconds.describe('Largest delay, milliseconds.'),
+		})
+		.describe('Delays of its outputs.'),
+	gain: levelSteps.describe('Gains of its outputs.'),
 	invertsOutputs: z.boolean().optional().describe('Whether it can invert the polarity of an output.'),
 });
 

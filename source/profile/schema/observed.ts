@@ -14,7 +14,11 @@ import {
 } from './primitives.ts';
 
 /** A value as computed and as the box takes it. A set typed in by hand has only `stepped`. */
-const stepped = (value: z.ZodType<number>) => z.looseObject({exact: value.optional(), stepped: value});
+const stepped = (value: z.ZodType<number>) =>
+	z.looseObject({
+		exact: value.optional().describe('As computed; absent where it was typed in by hand.'),
+		stepped: value.describe('As it stands in the box, on one of its steps.'),
+	});
 
 /** What is dialled into the receiver for one channel. Timing is a delay or a distance, as the receiver takes it. */
 const channelSetting = z.looseObject({
@@ -37,7 +41,7 @@ const outputSetting = z.looseObject({
 
 /** One set of settings, as found or as decided. */
 export const settingsSet = z.looseObject({
-	id,
+	id: id.describe('Name that readings refer to.'),
 	name: label.optional().describe('As shown to people.'),
 	origin: z
 		.enum(['found', 'solved', 'entered'])
@@ -59,8 +63,15 @@ export const settingsSet = z.looseObject({
 });
 
 export const signal = z.discriminatedUnion('kind', [
-	z.looseObject({kind: z.literal('pink'), fromHertz: hertz, toHertz: hertz}),
-	z.looseObject({kind: z.literal('tone'), hertz}),
+	z.looseObject({
+		kind: z.literal('pink').describe('Pink noise between two frequencies.'),
+		fromHertz: hertz.describe('Lower limit, hertz.'),
+		toHertz: hertz.describe('Upper limit, hertz.'),
+	}),
+	z.looseObject({
+		kind: z.literal('tone').describe('A tone.'),
+		hertz: hertz.describe('Its frequency, hertz.'),
+	}),
 ]);
 
 /** Settings that stood when a reading was taken: the id of a stored set, or the set itself without an id. */
@@ -105,9 +116,7 @@ export const meterReading = z.looseObject({
 		.array(z.string().min(1).max(60))
 		.max(64)
 		.optional()
-		.describe(
-			'Channels and subs that played with their polarity turned on purpose, against the settings in force.',
-		),
+		.describe('Channels and subs that played inverted on purpose, against the settings in force.'),
 	blendPart: z
 		.enum(['search', 'verification'])
 		.optional()

@@ -1,7 +1,10 @@
 import * as z from 'zod';
 import {atLeast, finestStep, finite, id, label, metres, positiveMetres} from './primitives.ts';
 
-const flatCeiling = z.looseObject({kind: z.literal('flat'), heightMetres: positiveMetres});
+const flatCeiling = z.looseObject({
+	kind: z.literal('flat').describe('Which of the forms this is.'),
+	heightMetres: positiveMetres.describe('Height above the floor everywhere, metres.'),
+});
 const slopedCeiling = z.looseObject({
 	kind: z.literal('sloped').describe('Which of the forms this is.'),
 	between: z
@@ -19,11 +22,16 @@ const brokenCeiling = z.looseObject({
 		.describe(
 			'The pair of opposite walls between which the height changes; along the other pair it stays the same.',
 		),
-	/** Heights at two to eight places, from the first of the two walls (0 m) to the second: sloped, gabled, broken. */
 	places: z
-		.array(z.looseObject({atMetres: finite.min(0).max(1000), heightMetres: finite.min(0).max(1000)}))
+		.array(
+			z.looseObject({
+				atMetres: finite.min(0).max(1000).describe('Distance from the first of the two walls, metres.'),
+				heightMetres: finite.min(0).max(1000).describe('Height above the floor there, metres.'),
+			}),
+		)
 		.min(2)
-		.max(8),
+		.max(8)
+		.describe('Two to eight places where the slope changes, from the first of the two walls to the second.'),
 });
 
 /** A corner that the room lacks: its floor is an L. */
@@ -37,7 +45,9 @@ const missingCorner = z.looseObject({
 
 /** Something on a wall: where along it, and between which heights. */
 const wallFeature = z.looseObject({
-	on: z.enum(['wall:left', 'wall:right', 'wall:front', 'wall:back']),
+	on: z
+		.enum(['wall:left', 'wall:right', 'wall:front', 'wall:back'])
+		.describe('The wall that it is on; wall:front is the screen wall.'),
 	kind: z
 		.enum(['door', 'opening', 'window', 'radiator', 'furniture', 'notHere'])
 		.describe('Which of the forms this is.'),
@@ -47,13 +57,17 @@ const wallFeature = z.looseObject({
 		.describe(
 			'Along the wall: from the screen wall on the left and right walls, from the left wall on the others, metres.',
 		),
-	toMetres: finite.min(0).max(1000),
+	toMetres: finite.min(0).max(1000).describe('Its other end along the wall, metres.'),
 	lowMetres: finite
 		.min(0)
 		.max(1000)
 		.optional()
-		.describe('Lower and upper edge above the floor, metres; the whole wall where not given.'),
-	highMetres: finite.min(0).max(1000).optional(),
+		.describe('Lower edge above the floor, metres; the floor where not given.'),
+	highMetres: finite
+		.min(0)
+		.max(1000)
+		.optional()
+		.describe('Upper edge above the floor, metres; the ceiling where not given.'),
 	swingMetres: finite
 		.min(0)
 		.max(1000)
@@ -64,12 +78,12 @@ const wallFeature = z.looseObject({
 
 /** A rectangle of the floor that is taken or must stay free. */
 const floorFeature = z.looseObject({
-	on: z.literal('floor'),
+	on: z.literal('floor').describe('A rectangle of the floor.'),
 	kind: z.enum(['furniture', 'walkway', 'notHere']).describe('Which of the forms this is.'),
-	leftMetres: finite.min(0).max(1000).describe('From the left wall, metres.'),
-	rightMetres: finite.min(0).max(1000),
-	nearMetres: finite.min(0).max(1000).describe('From the screen wall, metres.'),
-	farMetres: finite.min(0).max(1000),
+	leftMetres: finite.min(0).max(1000).describe('Its left edge from the left wall, metres.'),
+	rightMetres: finite.min(0).max(1000).describe('Its right edge from the left wall, metres.'),
+	nearMetres: finite.min(0).max(1000).describe('Its near edge from the screen wall, metres.'),
+	farMetres: finite.min(0).max(1000).describe('Its far edge from the screen wall, metres.'),
 	note: z.string().max(500).optional().describe('Anything worth keeping, in words.'),
 });
 
@@ -86,11 +100,13 @@ export const room = z.looseObject({
 		.optional()
 		.describe('Flat, sloped or broken.'),
 	missingCorner: missingCorner.optional().describe('A corner that the room lacks.'),
-	/** What stands in the way or must stay free: doors, windows, radiators, furniture, walkways, “not here”. */
 	features: z
 		.array(z.discriminatedUnion('on', [wallFeature, floorFeature]))
 		.max(200)
-		.optional(),
+		.optional()
+		.describe(
+			'What stands in the way or must stay free: doors, windows, radiators, furniture, walkways, not here.',
+		),
 	decaySeconds: atLeast(0.01)
 		.max(30)
 		.optional()
@@ -151,17 +167,22 @@ export const tapeReading = z.looseObject({
 
 /** Where one thing is to stand: a channel's speaker, a sub, a seat's ear or `screen`, metres in the room's frame. */
 const plannedPlace = z.looseObject({
-	id: z.string().min(1).max(60),
-	xMetres: finite.min(-1000).max(1000),
-	yMetres: finite.min(-1000).max(1000),
-	zMetres: finite.min(-1000).max(1000),
+	id: z.string().min(1).max(60).describe('A channel, for its speaker; a sub, a seat, or screen.'),
+	xMetres: finite.min(-1000).max(1000).describe('From the left wall, metres.'),
+	yMetres: finite.min(-1000).max(1000).describe('From the screen wall, metres.'),
+	zMetres: finite.min(-1000).max(1000).describe('Above the floor, metres.'),
 });
 
 /** Where things are to stand, decided before they are carried. What is not named stays where it is. */
 export const planned = z.looseObject({
-	places: z.array(plannedPlace).max(200),
-	/** How much worse the bass gets, dB, where things end up within `withinMetres` of their places: from the plan's own draws. */
-	withinMetres: positiveMetres.optional(),
-	costDb: finite.min(0).max(100).optional(),
-	note: z.string().max(500).optional(),
+	places: z.array(plannedPlace).max(200).describe('One place for each thing that is to move.'),
+	withinMetres: positiveMetres
+		.optional()
+		.describe('How near to its place is near enough, metres, for `costDb`.'),
+	costDb: finite
+		.min(0)
+		.max(100)
+		.optional()
+		.describe('How much worse the bass gets at most, dB, within `withinMetres` of the places.'),
+	note: z.string().max(500).optional().describe('Anything worth keeping, in words.'),
 });

@@ -88,9 +88,13 @@ export const equipment = z.looseObject({
 });
 
 export const wiringData = z.looseObject({
-	connections: z.array(connection).max(2000).optional(),
-	parallelRuns: z.array(parallelRun).max(2000).optional(),
-	outlets: z.array(outlet).max(100).optional(),
-	loads: z.array(mainsLoad).max(500).optional(),
-	equipment: z.array(equipment).max(100).optional(),
+	connections: z.array(connection).max(2000).optional().describe('Cables, one for each connection.'),
+	parallelRuns: z
+		.array(parallelRun)
+		.max(2000)
+		.optional()
+		.describe('Where a mains lead and a signal cable run side by side.'),
+	outlets: z.array(outlet).max(100).optional().describe('Outlets and strips that gear hangs on.'),
+	loads: z.array(mainsLoad).max(500).optional().describe('What hangs on the outlets, with its power.'),
+	equipment: z.array(equipment).max(100).optional().describe('Boxes whose ends cables may name.'),
 });
