@@ -82,7 +82,7 @@ export function headLines(planning: Planning, columns: number): ScreenLine[] {
 	const searching = search
 		? `  Searching${step ? `: ${what[step.what]} ${Math.floor((100 * step.done) / step.of)} %.` : ' …'} s stops with the best so far.`
 		: undefined;
-	const kept = profile.planned?.withinMetres === undefined ? '' : ', a plan is kept';
+	const kept = profile.planned?.withinMetres === undefined ? '' : ', planned';
 	const {decay} = space.room;
 	const assumed = [
 		...space.findings.flatMap(({code, facts}) =>

@@ -19,6 +19,7 @@ import {
 import {pressPlan} from '../planning/reduce.ts';
 import {rowAtCursor} from '../planning/rows.ts';
 import {startNextRound} from '../walk/carry.ts';
+import {withoutStakes} from '../walk/tape/stakeOut.ts';
 import {dayOf} from './day.ts';
 import {openHome} from './openHome.ts';
 import {openWalk} from './openWalk.ts';
@@ -135,8 +136,8 @@ function chosen(screen: PlanningScreen, world: World): AppScreen {
 		);
 	if (moves.length === 0 && row.name.kind === 'now' && plan.profile.planned === undefined)
 		return noted(screen, 'As it stands nothing has to be planned: the walk measures it.');
-	const planned = withPlan(plan, row, planTolerance(plan.bench, row.places));
 	const ids = moves.map(({id}) => id);
+	const planned = withoutStakes(withPlan(plan, row, planTolerance(plan.bench, row.places)), ids);
 	const isRead = (planned.tape ?? []).some(
 		({from, to, setAside}) => !setAside && (ids.includes(from) || ids.includes(to)),
 	);

@@ -11,3 +11,13 @@ export function withAnswer(profile: Profile, id: string, answer: string): Profil
 	const others = (profile.walk?.answered ?? []).filter(entry => !entry.startsWith(`${id}:`));
 	return {...profile, walk: {...profile.walk, answered: [...others, `${id}:${answer}`]}};
 }
+
+/** The profile without such an answer: the question is open again. */
+export function withoutAnswer(profile: Profile, id: string): Profile {
+	const {answered} = profile.walk ?? {};
+	if (!answered?.some(entry => entry.startsWith(`${id}:`))) return profile;
+	return {
+		...profile,
+		walk: {...profile.walk, answered: answered.filter(entry => !entry.startsWith(`${id}:`))},
+	};
+}

@@ -4,7 +4,7 @@ import {formatNumber} from '../../../profile/units/decimalText.ts';
 import {formatLength} from '../../../profile/units/length.ts';
 import {type StakePoint, stakedThing, stakePoints} from '../../../study/arrangement/stakeOut.ts';
 import {shapeOf} from '../../../study/room/shapeOf.ts';
-import {walkAnswer, withAnswer} from '../answered.ts';
+import {walkAnswer, withAnswer, withoutAnswer} from '../answered.ts';
 import {lengthUnitOf} from '../lengthUnits.ts';
 import type {Prompt} from '../prompt/prompt.ts';
 import {choicePrompt} from '../prompt/single.ts';
@@ -14,6 +14,7 @@ import {tapePrompt} from './tapePrompt.ts';
 
 const howId = 'tape:stake:how';
 const carriedId = 'tape:stake:carried';
+const crossId = (id: string) => `tape:stake:cross:${id}`;
 const carryCaution = 'Heavy things in two, from the knees. Unplug a subwoofer before it is lifted.';
 
 /**
@@ -54,13 +55,18 @@ export function stakePrompts(profile: Profile): Prompt<Profile>[] {
 	];
 }
 
+/** The profile with a stake-out that begins anew: what moves gets its cross again, and is carried again. */
+export function withoutStakes(profile: Profile, moved: readonly string[]): Profile {
+	return [howId, carriedId, ...moved.map(crossId)].reduce(withoutAnswer, profile);
+}
+
 function crossPrompt(
 	profile: Profile,
 	point: StakePoint,
 	letter: string,
 	isCarriedNow: boolean,
 ): Prompt<Profile> {
-	const id = `tape:stake:cross:${point.id}`;
+	const id = crossId(point.id);
 	const isDown = walkAnswer(profile, id) !== undefined;
 	const where = point.walls
 		.map(({plane, metres}) => `${short(profile, metres)} from ${theWall(profile, plane)}`)

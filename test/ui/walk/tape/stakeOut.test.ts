@@ -4,6 +4,7 @@ import {againstPlan} from '../../../../source/study/placement/againstPlan.ts';
 import {adjustNetwork} from '../../../../source/study/survey/adjust.ts';
 import {currentPrompt, type RoundState, reduceRound, startRound} from '../../../../source/ui/walk/state.ts';
 import {walkRound} from '../../../../source/ui/walk/stops.ts';
+import {withoutStakes} from '../../../../source/ui/walk/tape/stakeOut.ts';
 import {den} from '../../rooms.ts';
 
 const planned: Profile = den({
@@ -105,4 +106,38 @@ test('the places know what was planned', () => {
 	expect(seat!.rightMetres).toBeCloseTo(0.03, 3);
 	expect(seat!.backMetres).toBeCloseTo(0.05, 3);
 	expect(seat!.isGoodEnough).toBe(true);
+});
+
+test('a box of known size is read at its back and side, and the rest of it is added', () => {
+	const sized = {
+		...planned,
+		subs: planned.subs!.map(sub => ({...sub, boxWidthMetres: 0.4, boxDepthMetres: 0.5})),
+	};
+	let state = answer(begin(sized), '1');
+	while (!asked(state).question.includes('Cross B'))
+		state = answer(state, asked(state).kind === 'choice' ? '1' : '2');
+	// Half of 0.4 m before 0.5 m from the right wall, half of 0.5 m before 0.3 m from the screen wall.
+	expect(asked(state).about).toContain(
+		'its side 0.30 m from the right wall, its back 0.05 m from the screen wall',
+	);
+	state = answer(state, '1');
+	expect(asked(state).question).toContain('from its side to the right wall');
+	expect(asked(state).about).toContain('Planned 0.30 m');
+	state = answer(state, '0.32');
+	expect(state.notes.map(({text}) => text).join(' ')).toContain('0.02 m off the plan: good enough');
+	const read = state.subject.tape!.at(-1)!;
+	expect({...read, metres: undefined}).toMatchObject({from: 'sub1', to: 'wall:right'});
+	expect(read.metres).toBeCloseTo(0.52, 9);
+	// Its back may touch the wall.
+	state = answer(state, '0');
+	expect(state.subject.tape!.at(-1)!.metres).toBeCloseTo(0.25, 9);
+});
+
+test('a plan that is chosen anew asks for the crosses of what moves again, and for nothing else', () => {
+	let state = answer(begin(planned), '2');
+	for (let i = 0; i < 4; i++) state = answer(state, '1');
+	const anew = begin(withoutStakes(state.subject, ['sub1']));
+	expect(asked(anew).id).toBe('tape:stake:how');
+	expect(asked(answer(anew, '2')).id).toBe('tape:stake:cross:sub1');
+	expect(asked(answer(answer(anew, '2'), '1')).id).toBe('tape:stake:carried');
 });
