@@ -61,7 +61,7 @@ export function playingLines(
 				changedText(profile, row),
 				`${formatSigned(playing.clockPpm, 0)} ppm`,
 				`${formatNumber(20 * Math.log10(Math.max(playing.peak, 1e-6)), 0)} dBFS`,
-				worst.length === 0 ? 'nothing' : headOf(worst[0]!, say),
+				worst.length === 0 ? 'nothing' : headOf(worst.find(({kind}) => kind === 'problem') ?? worst[0]!, say),
 			];
 		}),
 		width,

@@ -4,6 +4,7 @@ import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {ProfileBlend} from '../../study/hearing/profileBlend.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
 import type {HeardReport} from '../../study/hearing/report.ts';
+import type {ShownRow} from '../../study/hearing/shown.ts';
 import {recordedStateLines} from '../bass/recordedState.ts';
 import {sentenceOf} from '../said/said.ts';
 import {type Say, sayIn} from '../said/say.ts';
@@ -54,8 +55,12 @@ export function allFindingLines(
 	say: Say,
 	width: number,
 ): string[] {
-	const all = [...findings, ...rows.flatMap(row => [...row.playing.findings, ...row.findings])];
-	const said = [...new Set(all.map(each => sentenceOf(each, say)))];
+	const ofRow = ({index, isUsed, playing, findings: own}: ShownRow) =>
+		[...playing.findings, ...own].map(each =>
+			// What spoils a playing that is not used spoils nothing else.
+			isUsed ? sentenceOf(each, say) : `Playing ${index + 1}, spare: ${sentenceOf(each, say)}`,
+		);
+	const said = [...new Set([...findings.map(each => sentenceOf(each, say)), ...rows.flatMap(ofRow)])];
 	return said.length === 0 ? [] : ['', ...said.flatMap(each => wrap(each, width, '- '))];
 }
 
@@ -81,7 +86,7 @@ export function blendLines(profile: Profile, blend: ProfileBlend, say: Say, widt
 				addedMs === 0
 					? `${entry} as it stands`
 					: from === undefined || to === undefined
-						? `delay ${formatSigned(addedMs, 2)} ms`
+						? `${formatNumber(Math.abs(addedMs), 1)} ms ${addedMs > 0 ? 'later' : 'earlier'}, Dial-in says with which entries`
 						: `${entry} ${shown(to)} instead of ${shown(from)}`;
 			const where =
 				box === 'processor'
