@@ -7,7 +7,6 @@ import {hasProblem} from '../profile/finding.ts';
 import {distancesOf} from '../study/calibration/distancesOf.ts';
 import {solve} from '../study/calibration/solve.ts';
 import {openedSound} from '../study/hearing/openedSound.ts';
-import {recordedState} from '../study/hearing/recordedState.ts';
 import {hearingDesk} from '../study/hearing/report.ts';
 import {withLatencies, withRound} from '../study/hearing/takeRound.ts';
 import {type Command, type CommandContext, exitCode} from './command.ts';
@@ -94,11 +93,7 @@ export const command: Command = {
 			if (saved.kind !== 'saved') throw new Trouble('problems' in saved ? saved.problems : saved.text);
 		}
 
-		const shown = {
-			...report,
-			isTaken,
-			state: recordedState(withRound(profile, report.taken, report.blend)),
-		};
+		const shown = {...report, isTaken};
 		if (flags.json) {
 			const {heardJson} = await import('../report/hearing/json.ts');
 			out(heardJson(profile, shown));

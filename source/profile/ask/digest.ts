@@ -49,7 +49,17 @@ export function isComputedFrom(profile: Profile, hash: string | undefined): bool
 
 /** Whether the decided settings were computed from other readings or gear than the profile holds now. */
 export function isStale(profile: Profile): boolean {
-	return !isComputedFrom(profile, standingSettings(profile)?.inputsHash);
+	const set = standingSettings(profile);
+	if (isComputedFrom(profile, set?.inputsHash)) return false;
+	// What was recorded with these settings checks them: it outdates them only where it asks for others.
+	const recordings = (profile.recordings ?? []).filter(
+		({inForce, blend}) =>
+			inForce !== set?.id || blend?.groups.some(({addedMs, isTurned}) => addedMs !== 0 || isTurned) === true,
+	);
+	return (
+		recordings.length === (profile.recordings ?? []).length ||
+		!isComputedFrom({...profile, recordings}, set?.inputsHash)
+	);
 }
 
 function inputsOf(profile: Profile) {

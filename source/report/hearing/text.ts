@@ -12,11 +12,7 @@ import {wrap} from '../wrap.ts';
 import {playingLines, seatLines} from './tables.ts';
 
 /** What `hear` shows. */
-export type HeardText = HeardReport & {
-	readonly isTaken: boolean;
-	/** How far the blend by recording is once they are taken. */
-	readonly state?: RecordedState;
-};
+export type HeardText = HeardReport & {readonly isTaken: boolean};
 
 /** Everything that was heard, as lines. */
 export function heardLines(profile: Profile, heard: HeardText, width: number): string[] {
@@ -33,9 +29,7 @@ export function heardLines(profile: Profile, heard: HeardText, width: number): s
 		...heard.rounds.flatMap(round => ['', ...seatLines(profile, round, heard.findings, say, width)]),
 		...allFindingLines(heard, say, width),
 		...(heard.blend ? ['', ...blendLines(profile, heard.blend, say, width)] : []),
-		...(heard.state && isVerdict(heard.state)
-			? ['', ...recordedStateLines(profile, heard.state, width)]
-			: []),
+		...(isVerdict(heard.state) ? ['', ...recordedStateLines(profile, heard.state, width)] : []),
 		'',
 		...wrap(
 			heard.isTaken
@@ -46,8 +40,9 @@ export function heardLines(profile: Profile, heard: HeardText, width: number): s
 	];
 }
 
-/** What `blend` does not tell already. */
-const isVerdict = ({kind}: RecordedState) => kind === 'kept' || kind === 'put back' || kind === 'to verify';
+/** Whether a state says more than the blend that was found. */
+export const isVerdict = ({kind}: RecordedState) =>
+	kind === 'kept' || kind === 'put back' || kind === 'to verify';
 
 /** Everything that was found, each once, as whole sentences. */
 export function allFindingLines(

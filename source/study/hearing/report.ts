@@ -7,6 +7,7 @@ import {hearRecording} from './hearRecording.ts';
 import type {OpenedSound} from './openedSound.ts';
 import {type ProfileBlend, profileBlend} from './profileBlend.ts';
 import type {HearingProgress} from './progress.ts';
+import {type RecordedState, recordedState} from './recordedState.ts';
 import {type ShownRound, type ShownRow, shownRound, shownRow} from './shown.ts';
 import {type TakenRound, withRound} from './takeRound.ts';
 import {type HeardIn, type HearingAsk, understand} from './understand.ts';
@@ -32,6 +33,8 @@ export type HeardReport = {
 	readonly offers: HeardOffers;
 	/** What the profile's recordings ask for once these are taken. */
 	readonly blend?: ProfileBlend;
+	/** How far the blend by recording is once these are taken. */
+	readonly state: RecordedState;
 	readonly taken: TakenRound;
 };
 
@@ -107,12 +110,16 @@ export function hearingDesk(digestOf: (text: string) => string): HearingDesk {
 				),
 			};
 			const blend = profileBlend(withRound(profile, taken));
+			const state = recordedState(withRound(profile, taken, blend));
+			// Of a playing that verifies nobody asks by how it was told apart.
+			const told = findings.filter(({code}) => code !== 'heard-apart-by-lfe' || blend?.by === 'lfe');
 			return {
 				files: [...files],
 				rows: rows.map(shownRow),
 				rounds: rounds.map(shownRound),
-				findings,
+				findings: told,
 				offers,
+				state,
 				taken,
 				...(blend && {blend}),
 			};

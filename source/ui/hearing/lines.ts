@@ -1,73 +1,16 @@
-import {referenceSeat} from '../../profile/ask/seats.ts';
-import {isLfe} from '../../profile/channels.ts';
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
 import {formatNumber} from '../../profile/units/decimalText.ts';
-import {roundSheetLines} from '../../report/hearing/roundSheet.ts';
+import {recordedStateLines} from '../../report/bass/recordedState.ts';
 import {playingLines, seatLines} from '../../report/hearing/tables.ts';
-import {allFindingLines, blendLines} from '../../report/hearing/text.ts';
-import {onePlayingOdds} from '../../report/said/recorded.ts';
+import {allFindingLines, blendLines, isVerdict} from '../../report/hearing/text.ts';
 import {sentenceOf} from '../../report/said/said.ts';
 import {sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
-import {oddsOfRecording} from '../../study/hearing/odds.ts';
-import type {RoundSize} from '../../study/hearing/roundCode.ts';
-import {minutesFor, plannedPlayings, subGroups} from '../../study/hearing/visit.ts';
-import {roundFile} from '../../study/playing/roundFile.ts';
 import type {ScreenLine} from '../parts/lines.tsx';
 import type {HearingState} from './state.ts';
 
-const sizes: readonly RoundSize[] = ['two', 'all', 'bass'];
-const sizeNames: Readonly<Record<RoundSize, string>> = {
-	two: 'Front left and right: any stick, television or streamer plays it',
-	all: 'All channels that a multichannel player reaches',
-	bass: 'Fronts and low effects to 300 Hz, for further states',
-};
-
 const text = (line: string, style?: ScreenLine['style']): ScreenLine => ({text: line, style});
-
-/** What to play and how; the sizes with their length, the chosen one marked. */
-export function sheetLines(profile: Profile, {size}: HearingState, columns: number): ScreenLine[] {
-	const groups = subGroups(profile);
-	const file = roundFile(profile, size);
-	const one = plannedPlayings([referenceSeat(profile).id], groups);
-	const choices = sizes.map((each, index): ScreenLine => {
-		const {round} = roundFile(profile, each);
-		const label = `${index + 1}  ${sizeNames[each]}: ${formatNumber(round.seconds, 0)} s`;
-		return each === size ? text(`› ${label}`, 'value') : text(`  ${label}`);
-	});
-	const visit = {file, loop: 'round-loudness.wav', groups, playings: one};
-	const others = profile.seats.length - 1;
-	return [
-		text('Play one file, record it at the seat', 'strong'),
-		...choices,
-		...wrap(
-			`${one.length === 1 ? 'One playing' : `${one.length} playings`} at ${nameOf(profile, referenceSeat(profile).id)}, about ${minutesFor(one.length, file.round.seconds)} minutes. Start low; ears away from speakers that play.`,
-			columns,
-			'  ',
-		).map(line => text(line, 'doubt')),
-		...(file.round.channels.some(isLfe)
-			? wrap(onePlayingOdds(oddsOfRecording, file.round.channels.includes('FC')), columns, '  ').map(line =>
-					text(line, 'quiet'),
-				)
-			: []),
-		...(others > 0
-			? wrap(
-					`Further seats: ${minutesFor(one.length, file.round.seconds)} minutes each, and the blend then counts them too.`,
-					columns,
-					'  ',
-				).map(line => text(line, 'quiet'))
-			: []),
-		text(''),
-		...roundSheetLines(
-			profile,
-			visit,
-			undefined,
-			columns,
-			'Then Enter: recordings are taken on the next page.',
-		).map(line => text(line)),
-	];
-}
 
 const barCells = 24;
 const stepWords = {
@@ -199,6 +142,9 @@ export function heardLinesOf(profile: Profile, state: HearingState, columns: num
 		...(report.rounds.length === 0 ? [text('No playing of it can be used.', 'trouble')] : tables),
 		...late,
 		...(report.blend ? blendLines(profile, report.blend, say, columns).map(line => text(line, 'value')) : []),
+		...(isVerdict(report.state)
+			? recordedStateLines(profile, report.state, columns).map(line => text(line, 'value'))
+			: []),
 		...allFindingLines(report, say, columns).map(line => text(line, 'quiet')),
 		...takenLines(state, columns),
 	];

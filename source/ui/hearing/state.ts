@@ -39,11 +39,15 @@ export type HearingState = {
 	readonly note?: Note;
 };
 
-export function hearingStart(round: 'first' | 'proof', folder: string): HearingState {
+export function hearingStart(
+	round: 'first' | 'proof',
+	folder: string,
+	size: RoundSize = 'two',
+): HearingState {
 	return {
 		round,
 		step: 'sheet',
-		size: 'two',
+		size,
 		from: 0,
 		cursor: 0,
 		folder,

@@ -1,4 +1,5 @@
 import type {Profile} from '../../profile/types.ts';
+import type {RoundSize} from '../../study/hearing/roundCode.ts';
 import {hearingKeymap} from '../hearing/keymap.ts';
 import {namesAfter, roundLeftOut, withOrWithout} from '../hearing/marks.ts';
 import {type HearingState, hearingStart} from '../hearing/state.ts';
@@ -17,8 +18,18 @@ export function openHearing(back: WalkScreen, round: 'first' | 'proof', {recordi
 	return {
 		kind: 'hearing',
 		back: walk,
-		hearing: isSame ? left : hearingStart(round, recordings.usualFolder),
+		hearing: isSame ? left : hearingStart(round, recordings.usualFolder, sizeBefore(walk.state.subject)),
 	};
+}
+
+/** The file that was played last, as far as what is kept of it tells: one that plays is found again. */
+function sizeBefore({recordings = [], responses = []}: Profile): RoundSize {
+	const last = recordings.findLast(({setAside}) => !setAside);
+	const isMore = responses.some(
+		({recording, part = 'all', source}) =>
+			recording === last?.id && part === 'all' && source !== 'FL' && source !== 'FR',
+	);
+	return last && isMore ? 'all' : 'two';
 }
 
 /** Lines that an arrow scrolls. */

@@ -1,7 +1,8 @@
 import {Box, useIsScreenReaderEnabled} from 'ink';
 import {wrap} from '../../report/wrap.ts';
 import {hearingKeymap} from '../hearing/keymap.ts';
-import {arriveLines, heardLinesOf, playingsLines, sheetLines} from '../hearing/lines.ts';
+import {arriveLines, heardLinesOf, playingsLines} from '../hearing/lines.ts';
+import {sheetLines} from '../hearing/sheet.ts';
 import type {HearingState} from '../hearing/state.ts';
 import {footerOf} from '../keys/binding.ts';
 import {footerText} from '../parts/footerText.ts';

@@ -100,7 +100,8 @@ function proofSaid(profile: Profile): Said {
 	if (plan.length === 0) return ['– Proof: no second round yet.', 'quiet'];
 	const {verdict, readings, unjudged} = proofOf(profile);
 	if (verdict === 'none') return ['– Proof: no second round yet.', 'quiet'];
-	const read = `${plan.filter(({taken}) => taken > 0).length} of ${plan.length} read`;
+	const closed = plan.filter(({taken, settled}) => taken === 0 && settled).length;
+	const read = `${plan.filter(({taken}) => taken > 0).length} of ${plan.length} read${closed > 0 ? `, ${closed} closed by a recording` : ''}`;
 	if (verdict === 'met') return [`✓ Proof: met, ${read}.`, 'good'];
 	if (verdict === 'open') {
 		const unread = plan.filter(({taken, settled}) => taken === 0 && !settled).length;

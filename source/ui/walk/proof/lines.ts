@@ -89,7 +89,12 @@ function verdictLines(result: ProofResult, taken: number, count: number, columns
 						columns,
 						'strong',
 					)
-				: paragraph(`Met: all ${count} read, each within its limit`, columns, 'good', '✓ ');
+				: paragraph(
+						`Met: all ${count} ${readings.length < count ? 'read or recorded' : 'read'}, each within its limit`,
+						columns,
+						'good',
+						'✓ ',
+					);
 	const shift = masterShiftDb?.isMoved
 		? paragraph(
 				`The speakers read ${formatSigned(masterShiftDb.value, 1)} dB: the master volume stands elsewhere than in the first round. Taken out.`,

@@ -1,4 +1,5 @@
 import {expect, test} from 'vitest';
+import {inputsHash, isStale} from '../../../../source/profile/ask/digest.ts';
 import type {MeterReading, Profile, RecordedResponse} from '../../../../source/profile/types.ts';
 import {prove} from '../../../../source/study/calibration/proof/prove.ts';
 import {combined} from '../../../../source/study/hearing/apart/complexLine.ts';
@@ -134,4 +135,23 @@ test('with nothing told apart before, or the same settings, bass is not judged',
 	const without = {...profile, responses: profile.responses!.filter(({part}) => part === 'all')};
 	expect(predictedBass(without, without.recordings![1]!)).toEqual([]);
 	expect(predictedBass(profile, {...profile.recordings![1]!, inForce: 'found'})).toEqual([]);
+});
+
+test('a recording made with the settings does not outdate them; one that asks for others does', () => {
+	const tried = recorded(path(5, -28));
+	const [found, verified] = tried.recordings!;
+	const before = {...tried, recordings: [found!]};
+	const inputsNow = {...later(3), inputsHash: inputsHash({...before, settings: [now]})};
+	const arrived = {...tried.responses!.at(-1)!, arrivalMs: 0.2, arrivalSigmaMs: 0.03};
+	const profile: Profile = {
+		...tried,
+		settings: [now, inputsNow],
+		responses: [...tried.responses!.slice(0, -1), arrived],
+	};
+	expect(inputsHash(profile)).not.toBe(inputsHash({...profile, recordings: [found!]}));
+	expect(isStale(profile)).toBe(false);
+	const blend = {groups: [{subs: ['sub1'], addedMs: 1, isTurned: false}], gainDb: 1};
+	expect(isStale({...profile, recordings: [found!, {...verified!, blend}]})).toBe(true);
+	// A reading since then outdates them as ever.
+	expect(isStale({...profile, meter: [...profile.meter!, read('FL', 76, middle)]})).toBe(true);
 });
