@@ -136,9 +136,10 @@ function ofDraft(prompt: Prompt<PlanDraft>): Prompt<Draft> {
 	};
 }
 
-/** The older name with the year of the new day: of the year before it is offered as it would be renamed. */
+/** The older name with the year of the new day, as it would be renamed; with the day itself within the same year. */
 function nameOfYear({name, date}: Profile, today: string): string {
 	const [before, now] = [date.slice(0, 4), today.slice(0, 4)];
+	if (before === now) return `${name}, ${today}`;
 	return name.includes(before) ? name.replace(before, now) : `${name}, ${now}`;
 }
 

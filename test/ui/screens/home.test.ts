@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest';
 import {type Press, pressesOf} from '../../../source/ui/keys/press.ts';
 import {dayOf} from '../../../source/ui/screens/day.ts';
+import {draftRound} from '../../../source/ui/screens/draft.ts';
 import {openHome} from '../../../source/ui/screens/home.ts';
 import {listLines} from '../../../source/ui/screens/homeView.tsx';
 import {pressAll} from '../../../source/ui/screens/press.ts';
@@ -185,4 +186,15 @@ test('Esc closes the help of the home screen', () => {
 	const helped = press(world, openHome(world), '?');
 	expect(helped).toMatchObject({isHelpShown: true});
 	expect(press(world, helped, {key: 'escape'})).toMatchObject({isHelpShown: false});
+});
+
+test.each([
+	['Cellar 2025', '2025-10-04', 'Cellar 2026'],
+	['Cellar', '2025-10-04', 'Cellar, 2026'],
+	['Cellar 2026', '2026-02-01', 'Cellar 2026, 2026-04-18'],
+])('a round from %s of %s is offered a name of its own', (name, date, offered) => {
+	const world = worldOf(memoryFiles({old: den({name, date})}));
+	const screen = press(world, openHome(world), 'f');
+	if (screen.kind !== 'create') throw new Error('f asked nothing');
+	expect(draftRound.prompts(screen.state.subject)[0]!.usualText).toBe(offered);
 });

@@ -45,6 +45,11 @@ test('of one moved speaker its length and its level are asked, and one level tha
 	expect(ids).toHaveLength(3);
 });
 
+test('the first noise of a round that was begun from an older one comes with the whole caution for ears', () => {
+	const anchor = promptsFor(round(['RS'])).find(({id}) => id.startsWith('meter:anchor:'))!;
+	expect(anchor.caution).toMatch(/turn the master volume all the way down first.*85 dB\(A\)/);
+});
+
 test('from one moved speaker to new settings it takes few answers, and only its entries are typed in again', () => {
 	const profile = round(['RS']);
 	let state = startRound(walkRound, profile, undefined);

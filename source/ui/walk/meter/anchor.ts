@@ -7,6 +7,7 @@ import {isOfThisRound, startedFrom} from '../carry.ts';
 import {measuredOf} from '../measured.ts';
 import {walkingOrder} from '../order.ts';
 import type {Prompt} from '../prompt/prompt.ts';
+import {briefNoise, noiseCaution} from './found.ts';
 import {meterPrompt, weightingOf} from './meterPrompt.ts';
 
 /** Further off than a meter put down anew reads, dB: the master volume stands elsewhere. Common practice, no source. */
@@ -46,6 +47,9 @@ export function anchorPrompts(
 		signal,
 		question: `${name}, which did not move`,
 		about: `Noise on ${name} alone. Turn the master volume${should}; type what it shows. ${weightingOf(profile)}, slow.`,
+		// In words of its own: those of the older round were begun long ago.
+		caution: `First noise of this round. ${noiseCaution}`,
+		briefCaution: briefNoise,
 		explain: 'So the levels of today and those that came along stand on one scale.',
 		row: source,
 	});
