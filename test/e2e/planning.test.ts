@@ -5,9 +5,11 @@ import {parseProfile} from '../../source/profile/file/parse.ts';
 import {runProgram, temporaryFolder} from './harness/program.ts';
 import {openTerminal} from './harness/terminal.ts';
 
+const nameIn = (folder: string): string =>
+	readdirSync(folder).find(one => one.startsWith('planned-room') && /\d\.json$/.test(one))!;
+
 function onlyProfile(folder: string) {
-	const name = readdirSync(folder).find(one => one.startsWith('planned-room') && /\d\.json$/.test(one))!;
-	const path = join(folder, name);
+	const path = join(folder, nameIn(folder));
 	const parsed = parseProfile(readFileSync(path), path);
 	if (!parsed.ok) throw new Error(`${path} does not parse.`);
 	return parsed.profile;
@@ -71,7 +73,7 @@ test('a sloped room is typed, searched by the worker, chosen and staked out; the
 	terminal.kill('SIGKILL');
 	await terminal.ended;
 
-	const again = openTerminal(['walk', 'planned-room', '--profiles', 'profiles'], {folder});
+	const again = openTerminal(['walk', join('profiles', nameIn(profiles))], {folder});
 	await again.waitFor('Cross B', 20_000);
 	again.press('interrupt');
 	expect((await again.ended).code).toBe(130);
@@ -89,10 +91,13 @@ test.each([
 		},
 		'no wall is free',
 	],
-	[{ceiling: {kind: 'flat', heightMetres: 1.2}}, 'outside the walls or above the ceiling'],
+	[
+		{ceiling: {kind: 'sloped', between: 'wall:front-wall:back', heightsMetres: [2.4, 0.2]}},
+		'outside the walls or above the ceiling',
+	],
 ])('arrange says what is wrong with a room of %j', async (change, said) => {
 	const folder = temporaryFolder();
-	const made = await runProgram(['new', 'Den', '--layout', '5.1', '--length', 'm', '--profiles', '.'], {
+	const made = await runProgram(['new', '--name', 'Den', '--seats', '2', '--profiles', '.'], {
 		folder,
 	});
 	expect(made.code).toBe(0);
