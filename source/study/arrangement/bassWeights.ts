@@ -140,7 +140,10 @@ export function responseInto(
 
 /** Sum of products along two stretches, four sums side by side so that none waits for the one before. */
 function productSum(a: Float64Array, fromA: number, b: Float64Array, fromB: number, count: number): number {
-	let [one, two, three, four] = [0, 0, 0, 0];
+	let one = 0;
+	let two = 0;
+	let three = 0;
+	let four = 0;
 	const whole = count - (count % 4);
 	for (let n = 0; n < whole; n += 4) {
 		one += a[fromA + n]! * b[fromB + n]!;

@@ -23,7 +23,7 @@ const refined = 10;
 A choice whose mean over the draws so far is beyond the limit by this factor is given up: draws agree on what is bad. The
 last is 1, so that what is kept is right.
 */
-const patience = [1.5, 1.25, 1.1, 1] as const;
+const patience = [1.35, 1.15, 1.05, 1] as const;
 /** Work between two answers, in sums of one arrangement: some milliseconds. */
 const chunk = 400;
 
