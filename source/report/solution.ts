@@ -30,6 +30,7 @@ export function solutionText(profile: Profile, solution: Solution, options: Solu
 	const rows = solutionRows(solution, {
 		lengthUnit,
 		say: sayIn(profile, lengthUnit),
+		isPolarityApart: true,
 		subNames: Object.fromEntries((profile.subs ?? []).map(({id, name}) => [id, name])),
 		...(timing?.kind === 'distance' && {formatEntry: (metres: number) => formatEntry(metres, timing)}),
 	});
@@ -92,6 +93,7 @@ function settingsTable(
 		{title: 'exact', align: 'right', importance: 8},
 		{title: '± dB', align: 'right', importance: 2},
 		{title: 'crossover', align: 'right', importance: 7},
+		{title: 'polarity', importance: 8},
 		{title: 'remark', importance: 1, leastCells: 12},
 	];
 	const cells = rows
@@ -113,6 +115,7 @@ function settingsTable(
 				showsExact && trim ? formatSigned(trim.exact, 3) : '',
 				row.plusMinus,
 				row.crossover,
+				row.polarity,
 				row.remark,
 			];
 		});

@@ -23,7 +23,9 @@ export type SolutionRow = {
 	/** Standard uncertainty of the trim, dB. */
 	readonly plusMinus: string;
 	readonly crossover: string;
-	/** Inverted polarity; then what a new reading moved by a step, else what the most serious remark begins with. */
+	/** `inverted`, or empty. */
+	readonly polarity: string;
+	/** Inverted polarity, where it has no column of its own; then what a new reading moved by a step, else what the most serious remark begins with. */
 	readonly remark: string;
 	/** Whether a stepped value differs from the previous solution. */
 	readonly moved: boolean;
@@ -32,6 +34,8 @@ export type SolutionRow = {
 export type SolutionRowOptions = {
 	readonly lengthUnit: LengthUnit;
 	readonly say: Say;
+	/** Polarity has a column of its own, and is left out of the remark. */
+	readonly isPolarityApart?: boolean;
 	/** The solution before the latest reading; values that moved by a step since are told in words. */
 	readonly previous?: Solution;
 	/** Names of subs by id; the id where missing. */
@@ -64,6 +68,7 @@ function channelRow(channel: ChannelSolution, options: SolutionRowOptions): Solu
 		plusMinus: trimDb ? formatNumber(trimDb.sigma, 1) : '',
 		crossover:
 			crossoverHertz === undefined ? '' : crossoverHertz === 'full' ? 'full range' : `${crossoverHertz} Hz`,
+		polarity: polarityInverted ? 'inverted' : '',
 		remark: remarkText(polarityInverted, moved, channel.remarks, options),
 		moved: moved !== '',
 	};
@@ -84,6 +89,7 @@ function outputRow(output: OutputSolution, solution: Solution, options: Solution
 		trim: output.gainDb ? formatTrim(output.gainDb.stepped) : '',
 		plusMinus: output.gainDb ? formatNumber(output.gainDb.sigma, 1) : '',
 		crossover: '',
+		polarity: output.polarityInverted ? 'inverted' : '',
 		remark: remarkText(output.polarityInverted, moved, output.remarks, options),
 		moved: moved !== '',
 	};
@@ -120,10 +126,10 @@ function remarkText(
 	isInverted: boolean | undefined,
 	moved: string,
 	remarks: readonly Sayable[],
-	{say}: SolutionRowOptions,
+	{say, isPolarityApart}: SolutionRowOptions,
 ): string {
 	const [first] = mostSeriousFirst(remarks.filter(({kind}) => kind !== 'note'));
-	return [isInverted ? 'inverted' : '', moved || (first ? headOf(first, say) : '')]
+	return [isInverted && !isPolarityApart ? 'inverted' : '', moved || (first ? headOf(first, say) : '')]
 		.filter(Boolean)
 		.join('; ');
 }
