@@ -14,10 +14,9 @@ export function pairOffer({cost: {readings, changes, minutes}}: PairResult): str
 
 /** What it did in simulated rooms, with tones after it. */
 export function pairOdds({odds: {known, hidden, rooms}}: PairResult): string {
-	if (rooms === 0) return `${pairWayName}: what it wins in simulated rooms was not counted yet.`;
-	const won = ({wonPercent, lostPercent}: (typeof known)['lfe']) =>
+	const told = ({wonPercent, lostPercent}: (typeof known)['lfe']) =>
 		`louder in ${wonPercent} %, softer in ${lostPercent} %`;
-	return `${pairWayName}: in ${rooms} simulated rooms the bass of the LFE channel came out ${won(known.lfe)}; where a latency or a turned lead was hidden ${won(hidden.lfe)} (0.3 dB and more).`;
+	return `${pairWayName}: in ${rooms} simulated rooms the bass of the LFE channel came out ${told(known.lfe)}, and with tones after it the mean of the fronts ${told(known.fronts)}; where a latency or a turned lead was hidden ${told(hidden.lfe)}, and ${told(hidden.fronts)} (0.3 dB and more).`;
 }
 
 /** What it costs that was read before; empty where nothing was. */
