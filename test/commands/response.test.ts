@@ -6,6 +6,7 @@ import {WaveFile} from 'wavefile';
 import type {Command} from '../../source/commands/command.ts';
 import {command as response} from '../../source/commands/response.ts';
 import {command as signals} from '../../source/commands/signals.ts';
+import {responseFrequencies} from '../../source/study/hearing/responses.ts';
 
 const folder = fs.mkdtempSync(join(tmpdir(), 'roomtare-response-'));
 afterAll(() => fs.rmSync(folder, {recursive: true, force: true}));
@@ -127,4 +128,47 @@ test('signals --round tells in words how to play and record', async () => {
 	expect(out).toMatch(/upmix/i);
 	expect(out).toMatch(/ear/i);
 	for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+});
+
+/** A profile of one recording: the front left with the sub behind it has a hole at 60 Hz, the sub alone none. */
+function recordedRoom() {
+	const count = responseFrequencies().length;
+	const flat = Array.from({length: count}, () => -30);
+	const holed = [...responseFrequencies()].map(hertz => (Math.abs(Math.log2(hertz / 60)) < 0.1 ? -50 : -30));
+	const phasesDegrees = flat.map(() => 0);
+	const made = {seat: 'sofa', recording: 'r1', round: 'first', sha256: 'x'};
+	return {
+		...room,
+		recordings: [
+			{id: 'r1', file: 'a.wav', sha256: 'a', atSeconds: 0, seat: 'sofa', round: 'first', clockPpm: 0},
+		],
+		responses: [
+			{...made, source: 'FL', part: 'all', levelDb: -30, points: {levelsDb: holed, phasesDegrees}},
+			{...made, source: 'sub1', part: 'subs', points: {levelsDb: flat, phasesDegrees}},
+		],
+	};
+}
+
+test('response of a profile shows what was recorded of a line, and of the subs by themselves', async () => {
+	const file = join(folder, 'recorded.json');
+	fs.writeFileSync(file, JSON.stringify(recordedRoom()));
+	const {code, out} = await run(response, [file], {source: 'FL'});
+	expect(code).toBe(0);
+	expect(out).toMatch(/dips in the bass −\d+ dB at (59|60|61) Hz/);
+	// Nobody gave the microphone's curve: nothing is said of tilt and low limit, and the recorder's colour is named.
+	expect(out.replace(/\s+/g, ' ')).toContain('with the recorder’s own colour');
+	expect(out).not.toMatch(/dB per octave|reaches down to/);
+	const subs = await run(response, [file], {part: 'subs', source: 'sub1', words: true});
+	expect(subs.out).not.toContain('dips in the bass');
+	for (const line of subs.out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+	const {curves} = JSON.parse((await run(response, [file], {json: true})).out) as {curves: unknown[]};
+	expect(curves).toHaveLength(1);
+	expect((await run(response, [file], {source: 'FC'})).code).toBe(1);
+});
+
+test('signals --round with all channels says what its first playing alone is good for, the file of two does not', async () => {
+	const all = await run(signals, [join(folder, 'all')], {round: true, profile: '-', size: 'all'});
+	expect(all.out.replace(/\s+/g, ' ')).toMatch(/first playing alone, nothing touched, .* louder in \d+ %/);
+	const two = await run(signals, [join(folder, 'two')], {round: true, profile: '-', size: 'two'});
+	expect(two.out).not.toContain('LFE sweep');
 });

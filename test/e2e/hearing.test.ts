@@ -17,10 +17,12 @@ test('a round is written, its recording arrives in the watched folder, is heard 
 	for (const name of ['profiles', 'arriving']) mkdirSync(join(folder, name));
 	const path = join(folder, 'profiles', 'cellar.json');
 	writeFileSync(path, JSON.stringify({...eveningProfile(), walk: {prompt: 'bass'}}));
-	// A phone's recording: both playings in one file, the second with the sub turned; the sub comes 4 ms late.
+	// A phone's recording in one file; the sub comes 4 ms late. A door slams in the first playing, so that it is played again; then
+	// with the sub turned.
 	const late = {delayMs: {sub1: 4}};
 	const recording = join(folder, 'evening.wav');
-	writeFileSync(recording, eveningWave([late, {...late, sign: {sub1: -1}}]));
+	const slam = {playing: 0, channel: 'FR'};
+	writeFileSync(recording, eveningWave([late, late, {...late, sign: {sub1: -1}}], slam));
 
 	const terminal = openTerminal(['walk', 'cellar', '--profiles', 'profiles', '--recordings', 'arriving'], {
 		folder,
@@ -40,8 +42,10 @@ test('a round is written, its recording arrives in the watched folder, is heard 
 	await terminal.waitFor('Path  x▌', 2000);
 	terminal.press('backspace');
 	await terminal.waitFor('Is this what was recorded?', 100_000);
-	expect(terminal.screen()).toMatch(/1 +Reference seat +as it stands +−35 ppm/);
-	expect(terminal.screen()).toMatch(/2 +Reference seat +Subwoofer changed/);
+	expect(terminal.screen()).toMatch(/1 +Reference seat, spare +as it stands/);
+	expect(terminal.screen()).toMatch(/Front right: a noise ran into its sweep/);
+	expect(terminal.screen()).toMatch(/2 +Reference seat +as it stands/);
+	expect(terminal.screen()).toMatch(/3 +Reference seat +Subwoofer changed/);
 	expect(read(path).recordings).toBeUndefined();
 	terminal.press('enter');
 	await terminal.waitFor('Recorded: +');

@@ -8,8 +8,5 @@ import {oldEntryTexts} from './oldEntry.ts';
 export function recordedStateLines(profile: Profile, state: RecordedState, width: number): string[] {
 	if (state.kind === 'none') return [];
 	const old = 'old' in state ? state.old : [];
-	return [
-		...wrap(`By recording: ${recordedSentence(profile, state)}`, width),
-		...oldEntryTexts(profile, old, width),
-	];
+	return [...wrap(recordedSentence(profile, state), width), ...oldEntryTexts(profile, old, width)];
 }

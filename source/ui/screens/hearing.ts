@@ -23,13 +23,13 @@ export function openHearing(back: WalkScreen, round: 'first' | 'proof', {recordi
 }
 
 /** The file that was played last, as far as what is kept of it tells: one that plays is found again. */
-function sizeBefore({recordings = [], responses = []}: Profile): RoundSize {
-	const last = recordings.findLast(({setAside}) => !setAside);
-	const isMore = responses.some(
-		({recording, part = 'all', source}) =>
-			recording === last?.id && part === 'all' && source !== 'FL' && source !== 'FR',
+function sizeBefore({responses = []}: Profile): RoundSize {
+	const lines = responses.filter(({part = 'all', recording}) => part === 'all' && recording !== undefined);
+	const newest = lines.at(-1)?.recording;
+	const isMore = lines.some(
+		({recording, source}) => recording === newest && source !== 'FL' && source !== 'FR',
 	);
-	return last && isMore ? 'all' : 'two';
+	return isMore ? 'all' : 'two';
 }
 
 /** Lines that an arrow scrolls. */

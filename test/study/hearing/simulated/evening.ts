@@ -1,8 +1,10 @@
 import {newProfile} from '../../../../source/profile/generic/newProfile.ts';
 import {genericReceiverNames, genericReceivers} from '../../../../source/profile/generic/receivers.ts';
 import type {Profile} from '../../../../source/profile/types.ts';
+import type {PlayedRound} from '../../../../source/study/hearing/round.ts';
 import {phone, recorded} from './hear.ts';
 import {wave16} from './play.ts';
+import {randomFrom} from './room.ts';
 import {distanceOf, type Setup} from './setup.ts';
 
 /** Two front speakers and a sub in the simulated room, taped, with delays that distances ask for. */
@@ -36,11 +38,16 @@ export function eveningProfile(changes: Partial<Profile> = {}): Profile {
 	};
 }
 
+/** A door that slams while the main sweep of a channel is played. */
+export type Slam = {readonly playing: number; readonly channel: string};
+
 /** Recordings of playings one after the other, in one file as a recorder that runs through makes it. */
-export function eveningWave(setups: readonly Setup[]): Uint8Array {
-	const parts = setups.map(
-		(setup, index) => recorded(setup, {...phone, gain: 0.05, seed: index + 1}).samples,
-	);
+export function eveningWave(setups: readonly Setup[], slam?: Slam): Uint8Array {
+	const parts = setups.map((setup, index) => {
+		const {samples, round} = recorded(setup, {...phone, gain: 0.05, seed: index + 1});
+		if (slam?.playing === index) slamIn(samples, round, slam.channel);
+		return samples;
+	});
 	const whole = new Float64Array(parts.reduce((sum, {length}) => sum + length, 0));
 	let at = 0;
 	for (const part of parts) {
@@ -49,4 +56,16 @@ export function eveningWave(setups: readonly Setup[]): Uint8Array {
 	}
 
 	return wave16(whole, phone.rateHz);
+}
+
+/** Noise that begins at once, 20 dB above the sweep, and dies away within a tenth of a second. */
+function slamIn(samples: Float64Array, round: PlayedRound, channel: string): void {
+	const sweep = round.sweeps.find(each => each.channel === channel && each.pass === 'main')!;
+	const start = Math.round((phone.before! + sweep.atSeconds + 0.6 * sweep.law.seconds) * phone.rateHz);
+	let peak = 0;
+	for (const value of samples) peak = Math.max(peak, Math.abs(value));
+	const random = randomFrom(9);
+	for (let index = 0; index < 0.4 * phone.rateHz; index += 1)
+		samples[start + index] =
+			samples[start + index]! + 10 * peak * Math.exp(-index / 3000) * (2 * random() - 1);
 }
