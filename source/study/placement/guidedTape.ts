@@ -54,7 +54,7 @@ function withoutHold(
 	const values = Float64Array.from(covariance.values);
 	for (const axis of [0, 1, 2] as const) {
 		const isTied = held.some(({observation: o}) =>
-			o.kind === 'plane' ? o.axis === axis : o.kind === 'slope' && axis === 2,
+			o.kind === 'plane' ? o.axis === axis : (o.kind === 'slope' || o.kind === 'broken') && axis === 2,
 		);
 		if (isTied) continue;
 		for (let a = 0; a < points.length; a++) {

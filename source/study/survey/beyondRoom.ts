@@ -17,6 +17,7 @@ export function beyondRoom(profile: SurveyInput, observation: Observation): bool
 			case 'plane':
 				return sizes[observation.axis];
 			case 'slope':
+			case 'broken':
 				return height;
 			case 'planes':
 				return undefined;

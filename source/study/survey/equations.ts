@@ -1,4 +1,5 @@
 import type {SparseProblem} from '../../science/numeric/sparseLeastSquares.ts';
+import {toBrokenCeiling} from './brokenCeiling.ts';
 import type {ConventionFact} from './facts.ts';
 import type {Observation} from './observations.ts';
 
@@ -37,6 +38,8 @@ export function offsetsOf(observation: Observation): number[] {
 
 		case 'slope':
 			return [observation.point + observation.axis, observation.point + 2, observation.dimension];
+		case 'broken':
+			return [observation.point + observation.axis, observation.point + 2];
 		default:
 			return [observation.dimension];
 	}
@@ -93,6 +96,11 @@ export function predict(observation: Observation, state: Float64Array, out: Floa
 			out[1] = -cosine;
 			out[2] = (-rise * along * cosine) / across ** 2 + (gap * rise ** 2) / slant ** 3;
 			return gap * cosine;
+		}
+
+		case 'broken': {
+			const {point, axis, places} = observation;
+			return toBrokenCeiling(places, state[point + axis]!, state[point + 2]!, out);
 		}
 
 		default:

@@ -2,7 +2,7 @@ import {isLfe} from '../../profile/channels.ts';
 import type {Plane, TapeReading} from '../../profile/types.ts';
 import {type Holding, holdingOf} from './holding.ts';
 import type {NetworkPoint, SurveyInput} from './points.ts';
-import {type Slope, slopeOf} from './roomSize.ts';
+import {type BrokenCeiling, brokenCeilingOf, type Slope, slopeOf} from './roomSize.ts';
 import {tapeSigmaMetres} from './sigma.ts';
 
 /**
@@ -26,6 +26,8 @@ export type Observation = {
 			readonly dimension: number;
 			readonly heightsMetres: readonly [number, number];
 	  }
+	/** Shortest way to a ceiling of several heights. */
+	| (BrokenCeiling & {readonly kind: 'broken'; readonly point: number})
 	| {readonly kind: 'planes'; readonly dimension: number}
 );
 
@@ -56,6 +58,7 @@ export type TapeEnds = {
 	readonly fed: ReadonlyMap<string, readonly string[]>;
 	readonly holding: Holding;
 	readonly slope?: Slope;
+	readonly broken?: BrokenCeiling;
 };
 
 /** What the ends of a profile's tape readings mean. */
@@ -63,11 +66,13 @@ export function tapeEndsOf(profile: SurveyInput, points: readonly NetworkPoint[]
 	const fed = new Map<string, string[]>();
 	for (const {id, fedBy} of profile.subs ?? []) fed.set(fedBy, [...(fed.get(fedBy) ?? []), id]);
 	const slope = slopeOf(profile.room);
+	const broken = brokenCeilingOf(profile.room);
 	return {
 		places: new Map(points.map(({id}, index) => [id, index])),
 		fed,
 		holding: holdingOf(profile),
 		...(slope && {slope}),
+		...(broken && {broken}),
 	};
 }
 
@@ -102,13 +107,13 @@ export function observationOf(ends: TapeEnds, tape: TapeReading, index: number):
 		}
 	}
 
-	const {slope} = ends;
+	const {slope, broken} = ends;
 	if (one.plane && other.plane) {
 		if (one.plane.axis !== other.plane.axis) {
 			return no({code: 'tape-planes-meet'});
 		}
 
-		if (one.plane.axis === 2 && slope) {
+		if (one.plane.axis === 2 && (slope || broken)) {
 			return no({code: 'tape-slope-height'});
 		}
 
@@ -137,6 +142,8 @@ export function observationOf(ends: TapeEnds, tape: TapeReading, index: number):
 		};
 	}
 
+	if (plane.axis === 2 && plane.isFar && broken)
+		return {reading, metres, sigmaMetres, kind: 'broken', point, axis: broken.axis, places: broken.places};
 	const {axis} = plane;
 	return plane.isFar
 		? {reading, metres, sigmaMetres, kind: 'plane', point, axis, dimension: dimensions + axis}

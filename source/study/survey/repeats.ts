@@ -22,6 +22,7 @@ function stretchKey(observation: Observation): string {
 		case 'plane':
 			return `${observation.point} ${observation.axis} ${observation.dimension ?? 'near'}`;
 		case 'slope':
+		case 'broken':
 			return `${observation.point} slope`;
 		default:
 			return `planes ${observation.dimension}`;

@@ -24,6 +24,19 @@ export function slopeOf({ceiling}: Profile['room']): Slope | undefined {
 	};
 }
 
+/** A ceiling of several heights between two opposite walls, each at its place along the axis. */
+export type BrokenCeiling = {
+	/** 0: from the left wall to the right; 1: from the front wall to the back. */
+	readonly axis: 0 | 1;
+	readonly places: ReadonlyArray<{readonly atMetres: number; readonly heightMetres: number}>;
+};
+
+/** The broken ceiling that a profile states, if it states one. */
+export function brokenCeilingOf({ceiling}: Profile['room']): BrokenCeiling | undefined {
+	if (ceiling?.kind !== 'broken') return undefined;
+	return {axis: ceiling.between === 'wall:left-wall:right' ? 0 : 1, places: ceiling.places};
+}
+
 /** Height of the ceiling above a place on the floor, metres; undefined where it is not known. */
 export function ceilingHeightAt(size: RoomSize, x: number, y: number): number | undefined {
 	const {ceiling} = size;

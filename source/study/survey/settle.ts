@@ -3,7 +3,7 @@ import type {SurveyNetwork} from './network.ts';
 import type {Observation} from './observations.ts';
 import {looseness} from './placed.ts';
 import type {RoomSize} from './roomSize.ts';
-import {slopeOf} from './roomSize.ts';
+import {brokenCeilingOf, slopeOf} from './roomSize.ts';
 import {type SolvedNetwork, solveNetwork} from './solveNetwork.ts';
 
 export type Settled = {
@@ -38,8 +38,15 @@ function settledSize(network: SurveyNetwork, solved: SolvedNetwork): RoomSize {
 			? undefined
 			: solved.state[network.points.length * 3 + axis],
 	);
+	// Under several heights the highest bounds what can be.
+	const broken = brokenCeilingOf(network.profile.room);
 	const ceiling =
-		slopeOf(network.profile.room) ?? (height === undefined ? undefined : {heightMetres: height});
+		slopeOf(network.profile.room) ??
+		(broken
+			? {heightMetres: Math.max(...broken.places.map(({heightMetres}) => heightMetres))}
+			: height === undefined
+				? undefined
+				: {heightMetres: height});
 	return {
 		...(width !== undefined && {widthMetres: width}),
 		...(length !== undefined && {lengthMetres: length}),

@@ -44,7 +44,9 @@ export function ladderLines(planning: Planning, columns: number): ScreenLine[] {
 	const shown = titles.map((_, i) => cells.some(row => row[i + 1] !== ''));
 	const right = () => widths.reduce((sum, width, i) => sum + (shown[i] ? width + 2 : 0), 0);
 	for (const i of [4, 3, 2, 1]) if (columns - 3 - right() < leastNameCells) shown[i] = false;
-	const names = Math.max(8, columns - 3 - right());
+	// Figures stay beside the names where a window is wide.
+	const longest = Math.max(...cells.map(row => cellWidth(row[0]!)), leastNameCells);
+	const names = Math.max(8, Math.min(longest + 2, columns - 3 - right()));
 	const line = (row: readonly string[]) =>
 		fitCells(row[0]!, names) +
 		row
