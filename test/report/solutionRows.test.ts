@@ -60,7 +60,10 @@ test('solutionRows lists processor outputs after the channels, with their subs b
 		timing: '1.2 ms',
 		trim: '−2.0',
 		remark: 'inverted',
+		polarity: 'inverted',
 	});
+	const apart = solutionRows(exampleSolution(), {...options, isPolarityApart: true});
+	expect(apart.at(-1)).toMatchObject({remark: '', polarity: 'inverted'});
 });
 
 test('solutionRows writes a distance to enter in the unit that the receiver shows', () => {

@@ -1,4 +1,5 @@
 import {meterSigmaOf} from '../../../profile/ask/readings.ts';
+import {listed} from '../../../profile/names.ts';
 import type {Profile} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
 import type {JudgedRound} from '../../../study/calibration/proof/judgedRound.ts';
@@ -38,7 +39,7 @@ function itemPrompt(profile: Profile, item: ProofPlanItem, isUnclear: boolean): 
 		id: `proof:${key}`,
 		stop: 'proof',
 		question: `${name} at ${seatName}`,
-		about: `${settled ? 'The recording says it is within its limit; it need not be read. ' : ''}${playText(item)} Predicted: ${formatNumber(predicted.value, 1)} dB; within ${formatNumber(limitDb, 1)} dB of that is met.`,
+		about: `${settled ? 'The recording says it is within its limit; it need not be read. ' : ''}${playText(profile, item)} Predicted: ${formatNumber(predicted.value, 1)} dB; within ${formatNumber(limitDb, 1)} dB of that is met.`,
 		explain: item.assumption
 			? item.assumption === 'in-phase'
 				? 'Predicted as if the subs added up in phase: they were not read together as they are meant to stand.'
@@ -65,10 +66,21 @@ function itemPrompt(profile: Profile, item: ProofPlanItem, isUnclear: boolean): 
 	return isUnclear ? {...prompt, isAnswered: false} : prompt;
 }
 
-function playText({signal, shows, name, weighting}: ProofPlanItem): string {
+function playText(
+	{subs = []}: Pick<Profile, 'subs'>,
+	{signal, shows, name, source, weighting}: ProofPlanItem,
+): string {
 	const what = signal.kind === 'tone' ? `Tone of ${signal.hertz} Hz` : 'Noise';
+	const isSubs = source.every(id => subs.some(sub => sub.id === id));
+	const others = subs.filter(({id}) => !source.includes(id));
+	// A tone comes from a file, not from the receiver's menu: it has to be said by which way, and what keeps quiet.
+	const through = signal.kind === 'tone' && isSubs ? ' through the LFE channel' : '';
+	const quiet =
+		signal.kind === 'tone' && isSubs && others.length > 0
+			? ` Mute ${listed(others.map(sub => sub.name))} meanwhile.`
+			: '';
 	const alone = shows === 'level' ? ' alone' : ' together';
-	return `${what} on ${name}${alone}. Meter at ear height, ${weighting}, slow.`;
+	return `${what}${through} on ${name}${alone}.${quiet} Meter at ear height, ${weighting}, slow.`;
 }
 
 /**

@@ -116,3 +116,20 @@ test('other seats are left out until the levels are made for them or they were r
 	const readThere = {...profile, meter: [...profile.meter!, {...proof, signal}]};
 	expect(planOf(readThere).some(({seat}) => seat === 'seat2')).toBe(true);
 });
+
+test('a tone for one sub alone says by which way it goes, and which subs keep quiet meanwhile', () => {
+	const subs = [typedIn.subs![0]!, {...typedIn.subs![0]!, id: 'sub2', name: 'Back sub'}];
+	const tone = (round: 'first' | 'proof') => ({
+		source: subs[0]!.id,
+		seat: 'seat1',
+		decibels: 75,
+		weighting: 'C' as const,
+		signal: {kind: 'tone' as const, hertz: 63},
+		round,
+		inForce: round === 'first' ? {channels: {}} : 'set1',
+	});
+	const profile = {...typedIn, subs, meter: [...typedIn.meter!, tone('first')]};
+	const asked = proofPrompts(profile).find(({about}) => about?.includes('63 Hz'));
+	expect(asked?.about).toContain('Tone of 63 Hz through the LFE channel');
+	expect(asked?.about).toContain('Mute Back sub meanwhile.');
+});
