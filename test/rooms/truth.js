@@ -4,7 +4,7 @@ import {loadSource} from '../bench/tools.js';
 
 const usage = `Usage: npm run truth -- [SHARE...] [--range building|fresh] [--kit known,hidden,anechoic] [--from N] [--count N] [--json]
 
-Shares: blend search proof clean tape levels crossovers hear one pair; blend, proof, tape, levels and crossovers where none is named.
+Shares: blend search proof clean tape levels crossovers hear one pair lines; blend, proof, tape, levels and crossovers where none is named.
 Rooms of the range "fresh" are for reporting: build on "building".
 `;
 

@@ -1,4 +1,5 @@
 import {blendBars, blendLines, togetherBars, togetherLines} from './blendShare.ts';
+import {lineBars, lineLines} from './lineShare.ts';
 import {pairBars, pairLines} from './pairShare.ts';
 import {proofBars, proofLines} from './proofShare.ts';
 import {recordBars, recordLines} from './recordShare.ts';
@@ -73,6 +74,7 @@ export function barsOf(truth: Truth): Bar[] {
 		...proofBars(truth.proof),
 		...tapeBars(truth.tape),
 		...recordBars(truth.hear),
+		...lineBars(truth.lines),
 		...pairBars(truth.pair),
 		...levelBars(truth),
 	].filter(({share}) => share.of > 0);
@@ -91,6 +93,7 @@ export function truthText(truth: Truth, {range, from, count}: TruthOptions): str
 		...(truth.proof.length > 0 ? [proofLines(truth.proof)] : []),
 		...(truth.hear.length > 0 ? [recordLines(truth.hear)] : []),
 		...(truth.pair.length > 0 ? [pairLines(truth.pair)] : []),
+		...(truth.lines.length > 0 ? [lineLines(truth.lines)] : []),
 		...(truth.tape.length > 0 ? [tapeLines(truth.tape)] : []),
 		...(truth.levels.length > 0 ? [levelLines(truth)] : []),
 		...(truth.crossovers.length > 0 ? [crossoverLines(truth)] : []),

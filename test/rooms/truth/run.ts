@@ -1,6 +1,7 @@
 import type {RoomRange} from '../building.ts';
 import {type CrossoverTrial, crossoverTrials} from '../crossovers.ts';
 import type {KitKind} from '../gear.ts';
+import {type LineRun, lineRuns, roomRecordings} from '../heardLines.ts';
 import {type TrimError, trimErrors} from '../levels.ts';
 import {allProofs, type Standing} from '../proving.ts';
 import {changedWays, oneWays, type RecordedRun, recordedRuns} from '../recording.ts';
@@ -11,7 +12,7 @@ import {type BlendRun, blendRun} from './blendShare.ts';
 import type {PairRun} from './pairShare.ts';
 import {type ProofRun, proofRun} from './proofShare.ts';
 
-/** What can be tried. `one` is the blend by one playing alone, `search` the other way through the blend, `clean` the proof without slips. */
+/** What can be tried. `lines` is what is heard of each line, `one` the blend by one playing alone, `search` the other way through the blend, `clean` the proof without slips. */
 export const shareNames = [
 	'blend',
 	'search',
@@ -23,6 +24,7 @@ export const shareNames = [
 	'hear',
 	'one',
 	'pair',
+	'lines',
 ] as const;
 export type ShareName = (typeof shareNames)[number];
 
@@ -45,6 +47,7 @@ export type Truth = {
 	readonly crossovers: CrossoverTrial[];
 	readonly hear: RecordedRun[];
 	readonly pair: PairRun[];
+	readonly lines: LineRun[];
 };
 
 /** Rooms in which seven channels at nine points, or four channels with all crossovers, are enough runs. */
@@ -57,9 +60,21 @@ A proof at the very spot after a slip asks for no bar, and the search for causes
 rooms they are tried all the same.
 */
 const everyRooms = 5;
+/** Sweeps above the noise of the room where lines are heard, dB. */
+const lineNoiseDb = 30;
 
 export function emptyTruth(): Truth {
-	return {blend: [], search: [], proof: [], tape: [], levels: [], crossovers: [], hear: [], pair: []};
+	return {
+		blend: [],
+		search: [],
+		proof: [],
+		tape: [],
+		levels: [],
+		crossovers: [],
+		hear: [],
+		pair: [],
+		lines: [],
+	};
 }
 
 /**
@@ -97,6 +112,9 @@ export function* tryRooms(options: TruthOptions, truth: Truth): Generator<number
 			if (isAsked('one') && kit !== 'anechoic') truth.hear.push(...recordedRuns(world, oneWays));
 			if (isAsked('pair') && kit !== 'anechoic')
 				truth.pair.push({...pairRoundIn(world), room: world.seed, kit});
+			if (isAsked('lines') && kit !== 'anechoic')
+				for (const recording of roomRecordings(world, [lineNoiseDb]))
+					truth.lines.push(...lineRuns(recording));
 			if (isAsked('search')) truth.search.push(blendRun(roundIn(world, 'search')));
 			if (isAsked('crossovers') && isKnown && place < crossoverRooms)
 				truth.crossovers.push(...crossoverTrials(world, roundIn(world, 'none').session.boxes));

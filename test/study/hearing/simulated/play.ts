@@ -104,8 +104,10 @@ export function recordSound(sound: Float64Array, recorder: Recorder): Float64Arr
 		const fraction = place - Math.floor(place);
 		const row = Math.round(fraction * 1024);
 		let value = 0;
-		for (let tap = 0; tap < 2 * half; tap += 1)
-			value += (sound[first + tap] ?? 0) * table[row * 2 * half + tap]!;
+		const from = Math.max(0, -first);
+		const to = Math.min(2 * half, sound.length - first);
+		const at = row * 2 * half;
+		for (let tap = from; tap < to; tap += 1) value += sound[first + tap]! * table[at + tap]!;
 		recorded[index] = value;
 	}
 

@@ -1,3 +1,18 @@
+type Table = {readonly cosines: Float64Array; readonly sines: Float64Array};
+const tables = new Map<number, Table>();
+
+function tableOf(n: number): Table {
+	let table = tables.get(n);
+	if (!table) {
+		const at = (of: (angle: number) => number) =>
+			Float64Array.from({length: n / 2}, (_, k) => of((2 * Math.PI * k) / n));
+		table = {cosines: at(Math.cos), sines: at(Math.sin)};
+		tables.set(n, table);
+	}
+
+	return table;
+}
+
 /** A plain radix-2 transform of the test's own, in place; `isBack` gives the inverse with its 1/n. */
 export function transform(real: Float64Array, imaginary: Float64Array, isBack = false): void {
 	const n = real.length;
@@ -12,12 +27,7 @@ export function transform(real: Float64Array, imaginary: Float64Array, isBack = 
 	}
 
 	const sign = isBack ? 1 : -1;
-	const cosines = new Float64Array(n / 2);
-	const sines = new Float64Array(n / 2);
-	for (let k = 0; k < n / 2; k += 1) {
-		cosines[k] = Math.cos((2 * Math.PI * k) / n);
-		sines[k] = sign * Math.sin((2 * Math.PI * k) / n);
-	}
+	const {cosines, sines} = tableOf(n);
 
 	for (let size = 2; size <= n; size *= 2) {
 		const half = size / 2;
@@ -25,7 +35,7 @@ export function transform(real: Float64Array, imaginary: Float64Array, isBack = 
 		for (let start = 0; start < n; start += size)
 			for (let k = 0; k < half; k += 1) {
 				const c = cosines[k * step]!;
-				const s = sines[k * step]!;
+				const s = sign * sines[k * step]!;
 				const [p, q] = [start + k, start + k + half];
 				const a = real[q]! * c - imaginary[q]! * s;
 				const b = real[q]! * s + imaginary[q]! * c;
