@@ -1,4 +1,4 @@
-import {type RealTransform, realTransform} from './fourier.ts';
+import {analyticPower, realTransform} from './fourier.ts';
 import {powerOfTwoFrom} from './spectrumParts.ts';
 
 /** Correlation of blocks of one length with a template that holds nothing above some frequency. */
@@ -7,8 +7,12 @@ export type MatchedFilter = {
 	readonly length: number;
 	/** One value of the correlation stands for so many samples. */
 	readonly every: number;
-	/** @returns Shape (length / every): Σ block(n + lag)·template(n) at lags of 0, `every`, …; the last template's length wraps around. */
-	readonly correlate: (block: Float64Array, into?: Float64Array) => Float64Array;
+	/**
+	Envelope of Σ block(n + lag)·template(n), which does not turn with the phase of what lies at a lag.
+
+	@returns Shape (length / every): at lags of 0, `every`, …; what would need samples behind the block's end wraps around.
+	*/
+	readonly correlate: (block: Float64Array) => Float64Array;
 };
 
 /**
@@ -17,6 +21,7 @@ A matched filter whose result is taken at as few samples as the template's band 
 @param template - Shape (m).
 @param highestHertz - What the template holds no more of.
 @param leastLength - Blocks hold at least so many samples.
+@see G. L. Turin, An introduction to matched filters, IRE Trans. Inf. Theory 6 (1960) 311.
 */
 export function matchedFilter(
 	template: Float64Array,
@@ -27,29 +32,31 @@ export function matchedFilter(
 	const length = powerOfTwoFrom(Math.max(template.length, leastLength));
 	let every = 1;
 	while (sampleRateHz / (2 * every) > 2.5 * highestHertz && length / (2 * every) >= 4) every *= 2;
-	const forth = realTransform(length);
-	const back: RealTransform = every === 1 ? forth : realTransform(length / every);
+	const transform = realTransform(length);
 	const padded = new Float64Array(length);
 	padded.set(template);
-	const conjugate = forth.forward(padded);
+	const conjugate = transform.forward(padded).map(value => (2 * value) / length);
 	const spectrum = new Float64Array(length + 2);
-	const kept = new Float64Array(back.length + 2);
+	const kept = length / every;
 	return {
 		length,
 		every,
-		correlate(block, into) {
-			forth.forward(block, spectrum);
-			// The last bin would be its own mirror image.
-			for (let index = 0; index < back.length; index += 2) {
-				const a = spectrum[index]!;
-				const b = spectrum[index + 1]!;
-				const c = conjugate[index]! / every;
-				const d = conjugate[index + 1]! / every;
-				kept[index] = a * c + b * d;
-				kept[index + 1] = b * c - a * d;
+		correlate(block) {
+			transform.forward(block, spectrum);
+			const real = new Float64Array(kept);
+			const imaginary = new Float64Array(kept);
+			for (let bin = 1; bin < kept / 2; bin += 1) {
+				const a = spectrum[2 * bin]!;
+				const b = spectrum[2 * bin + 1]!;
+				const c = conjugate[2 * bin]!;
+				const d = conjugate[2 * bin + 1]!;
+				real[bin] = a * c + b * d;
+				imaginary[bin] = b * c - a * d;
 			}
 
-			return back.inverse(kept, into);
+			const power = analyticPower(real, imaginary);
+			for (let index = 0; index < kept; index += 1) power[index] = Math.sqrt(power[index]!);
+			return power;
 		},
 	};
 }

@@ -18,8 +18,8 @@ export type FoundMark = {
 
 /** Share of the energy about it that the chirp must explain; noise and music stay below a tenth of it. */
 const leastShare = 0.03;
-/** A peak stands this many times above the mean size of the correlation about it. */
-const leastContrast = 8;
+/** A peak stands this many times above the mean of the correlation about it. */
+const leastContrast = 5;
 
 /**
 Every mark in a recording, by matched filter, read for what the round says of itself.
@@ -34,7 +34,6 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 	while (rate / (2 * every) > 2.5 * markHighestHertz) every *= 2;
 	const chirp = thinned(syncChirp(rate), every);
 	const filter = matchedFilter(chirp, rate / every, markHighestHertz, Math.max(2 ** 14, 4 * chirp.length));
-	const correlation = new Float64Array(filter.length);
 	const energy = chirp.reduce((sum, value) => sum + value * value, 0);
 	const hop = filter.length - chirp.length;
 	const bits = bitReader(sound, channel);
@@ -43,9 +42,9 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 	for (let from = -chirp.length * every; from < sound.length; from += hop * every) {
 		yield {step: 'finding', done: Math.max(0, from), of: sound.length};
 		const block = thinned(sound.read(channel, from, filter.length * every), every);
-		filter.correlate(block, correlation);
+		const correlation = filter.correlate(block);
 		for (const at of peaksOf(block, correlation, chirp.length, energy, hop)) {
-			const sample = from + every * (at + peakOffset(absAround(correlation, at), 2));
+			const sample = from + every * (at + peakOffset(correlation, at));
 			// One mark has one strongest path; what follows within it are echoes and its own bits.
 			if (sample - last < markSeconds * rate) continue;
 			const code = bits(sample);
@@ -59,9 +58,6 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 	return found;
 }
 
-const absAround = (values: Float64Array, at: number) =>
-	Array.from({length: 5}, (_, index) => Math.abs(values[at - 2 + index] ?? 0));
-
 /** Places where the correlation is the largest within half a chirp and explains enough of what is there. */
 function peaksOf(
 	block: Float64Array,
@@ -71,7 +67,7 @@ function peaksOf(
 	hop: number,
 ): number[] {
 	let mean = 0;
-	for (let index = 0; index < hop; index += 1) mean += Math.abs(correlation[index]!);
+	for (let index = 0; index < hop; index += 1) mean += correlation[index]!;
 	mean /= hop;
 	let local = 0;
 	for (let index = 0; index < length; index += 1) local += block[index]! * block[index]!;
@@ -79,12 +75,12 @@ function peaksOf(
 	const peaks: number[] = [];
 	let best = -1;
 	for (let index = 0; index < hop; index += 1) {
-		const value = Math.abs(correlation[index]!);
+		const value = correlation[index]!;
 		if (value > leastContrast * mean && value * value > leastShare * energy * local) {
 			if (best >= 0 && index - best > reach) {
 				peaks.push(best);
 				best = index;
-			} else if (best < 0 || value > Math.abs(correlation[best]!)) best = index;
+			} else if (best < 0 || value > correlation[best]!) best = index;
 		}
 
 		const enters = block[index + length] ?? 0;

@@ -6,8 +6,11 @@ import {bitChirps, bitStart, markHighestHertz} from './roundMark.ts';
 /** A bit is clear where one chirp fits this much better than the other; so many may be unclear, the check decides. */
 const clearBit = 1.25;
 const mostUnclear = 3;
-/** How far from its time a bit's chirp is looked for, seconds. */
-const slackSeconds = 0.003;
+/**
+How far from its time a bit's chirp is looked for, seconds: a mark comes out of all speakers, and the strongest of its sounds may
+be another one than that of the chirp ahead.
+*/
+const slackSeconds = 0.008;
 
 /**
 Reads the bits behind a mark's first chirp; each is what fits better about its time.
@@ -23,8 +26,7 @@ export function bitReader(sound: Sound, channel: number): (sample: number) => bo
 	const largest = ({correlate, every}: MatchedFilter, block: Float64Array) => {
 		const correlation = correlate(block);
 		let best = 0;
-		for (let index = 0; index * every <= 2 * slack; index += 1)
-			best = Math.max(best, Math.abs(correlation[index]!));
+		for (let index = 0; index * every <= 2 * slack; index += 1) best = Math.max(best, correlation[index]!);
 		return best;
 	};
 	return sample => {
