@@ -1,4 +1,4 @@
-import {analyticPower, type RealTransform, realTransform} from './fourier.ts';
+import {type AnalyticTransform, analyticTransform, type RealTransform, realTransform} from './fourier.ts';
 import {powerOfTwoFrom} from './spectrumParts.ts';
 
 /** A band by its gain; nothing passes outside the two frequencies. */
@@ -16,11 +16,13 @@ export type BandPower = {readonly powers: Float64Array; readonly rateHz: number}
 export type SplitterTools = {
 	readonly transform: RealTransform;
 	readonly gains: Map<BandGain, Float64Array>;
+	/** Ways back to time, by length. */
+	readonly back: Map<number, AnalyticTransform>;
 };
 
 /** @param length - Of the longest signal, samples. */
 export function splitterTools(length: number): SplitterTools {
-	return {transform: realTransform(powerOfTwoFrom(length)), gains: new Map()};
+	return {transform: realTransform(powerOfTwoFrom(length)), gains: new Map(), back: new Map()};
 }
 
 /**
@@ -35,7 +37,7 @@ twice the frequency. Each band is brought back to time at as few samples as hold
 export function powerSplitter(
 	samples: Float64Array,
 	sampleRateHz: number,
-	{transform, gains}: SplitterTools = splitterTools(samples.length),
+	{transform, gains, back}: SplitterTools = splitterTools(samples.length),
 ): (band: BandGain) => BandPower {
 	const {length} = transform;
 	const padded = new Float64Array(length);
@@ -56,15 +58,18 @@ export function powerSplitter(
 		}
 
 		const size = Math.min(length, powerOfTwoFrom(2 * bins));
-		const real = new Float64Array(size);
-		const imaginary = new Float64Array(size);
+		const analytic = back.get(size) ?? analyticTransform(size);
+		back.set(size, analytic);
+		const {real, imaginary} = analytic;
+		real.fill(0, bins);
+		imaginary.fill(0, bins);
 		for (let index = 0; index < bins; index += 1) {
 			real[index] = gain[index]! * spectrum[2 * (first + index)]!;
 			imaginary[index] = gain[index]! * spectrum[2 * (first + index) + 1]!;
 		}
 
 		return {
-			powers: analyticPower(real, imaginary).subarray(0, Math.ceil((samples.length * size) / length)),
+			powers: analytic.power().slice(0, Math.ceil((samples.length * size) / length)),
 			rateHz: size * binHertz,
 		};
 	};

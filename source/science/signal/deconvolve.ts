@@ -103,9 +103,9 @@ export type PartDivider = {
 };
 
 /**
-A divider for a part of the impulse response alone: the recording is taken in blocks, each multiplied by the spectrum of the
-part of the divider that concerns it, and the sum is brought back to time once. The values are those of `divide`; a sweep is
-long and its response short, so that it takes short transforms instead of two long ones.
+A divider for a part of the impulse response alone: recording and response are taken in blocks of one length, each of the
+recording multiplied by the spectrum of that stretch of the divider which leads from it to a block of the response. The values
+are those of `divide`; a sweep is long and its response short, so that short transforms do, which stay in a processor's cache.
 
 @param first - First sample that is wanted, may be negative.
 @param length - How many.
@@ -119,41 +119,56 @@ export function partDivider(
 	longest: number,
 ): PartDivider {
 	const inverse = realTransform(whole).inverse(spectrum);
-	const transform = realTransform(Math.min(whole, powerOfTwoFrom(1.9 * length)));
-	const size = transform.length;
-	const step = size - length + 1;
-	const sections = Array.from({length: Math.ceil(longest / step)}, (_, section) => {
-		const samples = new Float64Array(size);
-		const from = first - section * step - (step - 1);
-		for (let index = 0; index < size; index += 1)
+	const block = Math.min(whole / 2, powerOfTwoFrom(length) / 2);
+	const transform = realTransform(2 * block);
+	const goals = Math.ceil(length / block);
+	const sections = Math.ceil(longest / block);
+	// By how many blocks the recording's lies behind the response's, from the most negative on.
+	const stretches = Array.from({length: sections + goals - 1}, (_, place) => {
+		const from = first - (place - goals + 1) * block - (block - 1);
+		const samples = new Float64Array(2 * block);
+		for (let index = 0; index < samples.length; index += 1)
 			samples[index] = inverse[(((from + index) % whole) + whole) % whole]!;
 		return transform.forward(samples);
 	});
-	const block = new Float64Array(size);
-	const part = new Float64Array(size + 2);
+	const samples = new Float64Array(2 * block);
+	const part = new Float64Array(2 * block + 2);
+	const sums = Array.from({length: goals}, () => new Float64Array(2 * block + 2));
 	return {
 		longest,
 		divide(recorded) {
 			if (recorded.length > longest)
 				throw new RangeError(`recorded must hold at most ${longest} samples, got ${recorded.length}`);
-			const sum = new Float64Array(size + 2);
-			for (const [section, by] of sections.entries()) {
-				const own = recorded.subarray(section * step, (section + 1) * step);
-				if (own.length === 0) break;
-				block.fill(0, own.length);
-				block.set(own);
-				transform.forward(block, part);
-				for (let index = 0; index < by.length; index += 2) {
-					const a = part[index]!;
-					const b = part[index + 1]!;
-					const c = by[index]!;
-					const d = by[index + 1]!;
-					sum[index] = sum[index]! + a * c - b * d;
-					sum[index + 1] = sum[index + 1]! + a * d + b * c;
-				}
+			for (const sum of sums) sum.fill(0);
+			for (let section = 0; section * block < recorded.length; section += 1) {
+				const own = recorded.subarray(section * block, (section + 1) * block);
+				samples.fill(0, own.length);
+				samples.set(own);
+				transform.forward(samples, part);
+				for (let goal = 0; goal < goals; goal += 1)
+					addProduct(sums[goal]!, part, stretches[section - goal + goals - 1]!);
 			}
 
-			return transform.inverse(sum).subarray(step - 1);
+			const result = new Float64Array(length);
+			for (const [goal, sum] of sums.entries())
+				result.set(
+					transform
+						.inverse(sum, samples)
+						.subarray(block - 1, block - 1 + Math.min(block, length - goal * block)),
+					goal * block,
+				);
+			return result;
 		},
 	};
+}
+
+function addProduct(sum: Float64Array, one: Float64Array, other: Float64Array): void {
+	for (let index = 0; index < sum.length; index += 2) {
+		const a = one[index]!;
+		const b = one[index + 1]!;
+		const c = other[index]!;
+		const d = other[index + 1]!;
+		sum[index] = sum[index]! + a * c - b * d;
+		sum[index + 1] = sum[index + 1]! + a * d + b * c;
+	}
 }

@@ -1,4 +1,4 @@
-import {analyticPower, realTransform} from './fourier.ts';
+import {analyticTransform, realTransform} from './fourier.ts';
 import {bandWeights, powerOfTwoFrom, type SoftBand, weighted} from './spectrumParts.ts';
 
 /**
@@ -12,15 +12,14 @@ Envelope of a signal within a soft band, without any delay: the size of the anal
 export function bandEnvelope(samples: Float64Array, sampleRateHz: number, band: SoftBand): Float64Array {
 	const {length, spectrum} = paddedSpectrum(samples);
 	const weights = bandWeights(band, length / 2 + 1, sampleRateHz / length);
-	const real = new Float64Array(length);
-	const imaginary = new Float64Array(length);
+	const {real, imaginary, power} = analyticTransform(length);
 	for (let bin = 1; bin < length / 2; bin += 1) {
 		const weight = (2 / length) * weights[bin]!;
 		real[bin] = weight * spectrum[2 * bin]!;
 		imaginary[bin] = weight * spectrum[2 * bin + 1]!;
 	}
 
-	return analyticPower(real, imaginary).subarray(0, samples.length).map(Math.sqrt);
+	return power().subarray(0, samples.length).map(Math.sqrt);
 }
 
 /** A signal within a soft band, without delay. @returns Shape (n). */

@@ -104,23 +104,32 @@ export function inverseReal(spectrum: Float64Array): Float64Array {
 	return realTransform(spectrum.length - 2).inverse(spectrum);
 }
 
-/**
-Squared size of what a spectrum comes to in time, unscaled: Σ X(k)·e^(2πjkt/n).
+/** Spectra of one length brought to the power of their analytic signals, with one working memory. */
+export type AnalyticTransform = {
+	/** Shape (n) each: the spectrum, to be filled before each call; anything stands in them after it. */
+	readonly real: Float64Array;
+	readonly imaginary: Float64Array;
+	/** @returns Shape (n): |Σ X(k)·e^(2πjkt/n)|², unscaled, in memory that the next call writes over. */
+	readonly power: () => Float64Array;
+};
 
-@param real - Shape (n), n a power of two ≥ 2; both are written over.
-@returns Shape (n), in one of the two.
-*/
-export function analyticPower(real: Float64Array, imaginary: Float64Array): Float64Array {
-	const {cosines, sines} = quarterOf(2 * real.length);
-	// The way back is the way forth of the conjugate, and a conjugate has the same size.
-	for (let index = 0; index < imaginary.length; index += 1) imaginary[index] = -imaginary[index]!;
-	const [a, b] = complexTransform(
-		[real, imaginary, new Float64Array(real.length), new Float64Array(real.length)],
-		cosines,
-		sines,
-	);
-	for (let index = 0; index < a.length; index += 1) a[index] = a[index]! * a[index]! + b[index]! * b[index]!;
-	return a;
+/** @param length - n, a power of two ≥ 2. */
+export function analyticTransform(length: number): AnalyticTransform {
+	const {cosines, sines} = quarterOf(2 * length);
+	const parts = [0, 1, 2, 3].map(() => new Float64Array(length)) as readonly Float64Array[] as Workspace;
+	const [real, imaginary] = parts;
+	return {
+		real,
+		imaginary,
+		power() {
+			// The way back is the way forth of the conjugate, and a conjugate has the same size.
+			for (let index = 0; index < length; index += 1) imaginary[index] = -imaginary[index]!;
+			const [a, b] = complexTransform(parts, cosines, sines);
+			for (let index = 0; index < length; index += 1)
+				a[index] = a[index]! * a[index]! + b[index]! * b[index]!;
+			return a;
+		},
+	};
 }
 
 /** Bins of the real signal from those of its packed halves: X(k) = E(k) + e^(−2πjk/n)·O(k). */

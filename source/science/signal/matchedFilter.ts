@@ -1,4 +1,4 @@
-import {analyticPower, realTransform} from './fourier.ts';
+import {analyticTransform, realTransform} from './fourier.ts';
 import {powerOfTwoFrom} from './spectrumParts.ts';
 
 /** Correlation of blocks of one length with a template that holds nothing above some frequency. */
@@ -11,6 +11,7 @@ export type MatchedFilter = {
 	Envelope of Σ block(n + lag)·template(n), which does not turn with the phase of what lies at a lag.
 
 	@returns Shape (length / every): at lags of 0, `every`, …; what would need samples behind the block's end wraps around.
+	Written over by the next call.
 	*/
 	readonly correlate: (block: Float64Array) => Float64Array;
 };
@@ -31,21 +32,23 @@ export function matchedFilter(
 ): MatchedFilter {
 	const length = powerOfTwoFrom(Math.max(template.length, leastLength));
 	let every = 1;
-	while (sampleRateHz / (2 * every) > 2.5 * highestHertz && length / (2 * every) >= 4) every *= 2;
+	// An envelope has no negative frequencies: as many values a second as the band is wide would do.
+	while (sampleRateHz / (2 * every) > 1.4 * highestHertz && length / (2 * every) >= 4) every *= 2;
 	const transform = realTransform(length);
 	const padded = new Float64Array(length);
 	padded.set(template);
 	const conjugate = transform.forward(padded).map(value => (2 * value) / length);
 	const spectrum = new Float64Array(length + 2);
 	const kept = length / every;
+	const {real, imaginary, power: powerOf} = analyticTransform(kept);
 	return {
 		length,
 		every,
 		correlate(block) {
 			transform.forward(block, spectrum);
-			const real = new Float64Array(kept);
-			const imaginary = new Float64Array(kept);
-			for (let bin = 1; bin < kept / 2; bin += 1) {
+			real.fill(0);
+			imaginary.fill(0);
+			for (let bin = 1; bin < Math.min(kept, length / 2); bin += 1) {
 				const a = spectrum[2 * bin]!;
 				const b = spectrum[2 * bin + 1]!;
 				const c = conjugate[2 * bin]!;
@@ -54,7 +57,7 @@ export function matchedFilter(
 				imaginary[bin] = b * c - a * d;
 			}
 
-			const power = analyticPower(real, imaginary);
+			const power = powerOf();
 			for (let index = 0; index < kept; index += 1) power[index] = Math.sqrt(power[index]!);
 			return power;
 		},

@@ -10,6 +10,8 @@ export type SampleFormat = {
 /** Writes samples of one channel from a frame on into the array given, as many as it holds; full scale = 1. */
 export type SampleDecoder = (channel: number, firstFrame: number, into: Float64Array) => void;
 
+const isLittleEndian = new Uint8Array(Uint16Array.of(1).buffer)[0] === 1;
+
 /**
 Reads samples out of interleaved bytes. Whole numbers are divided by 2^(bits − 1); a float that is not finite is silence.
 
@@ -36,15 +38,19 @@ export function decoderOf({channelCount, bits, isFloat}: SampleFormat, data: Uin
 	}
 
 	if (bits === 8) return each(at => (data[at]! - 128) / 128);
-	// What nearly every recorder writes goes without a call for each sample.
-	if (bits === 16)
+	if (bits === 16 && isLittleEndian && data.byteOffset % 2 === 0) {
+		// What nearly every recorder writes, without putting bytes together.
+		const words = new Int16Array(data.buffer, data.byteOffset, data.byteLength / 2);
 		return (channel, firstFrame, into) => {
-			let at = firstFrame * frame + channel * width;
+			let at = firstFrame * channelCount + channel;
 			for (let index = 0; index < into.length; index += 1) {
-				into[index] = (((data[at]! | (data[at + 1]! << 8)) << 16) >> 16) / 32_768;
-				at += frame;
+				into[index] = words[at]! / 32_768;
+				at += channelCount;
 			}
 		};
+	}
+
+	if (bits === 16) return each(at => (((data[at]! | (data[at + 1]! << 8)) << 16) >> 16) / 32_768);
 	if (bits === 24)
 		return each(at => (((data[at]! << 8) | (data[at + 1]! << 16) | (data[at + 2]! << 24)) >> 8) / 8_388_608);
 	return each(at => view.getInt32(at, true) / 2_147_483_648);

@@ -33,18 +33,18 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 	let every = 1;
 	while (rate / (2 * every) > 2.5 * markHighestHertz) every *= 2;
 	const chirp = thinned(syncChirp(rate), every);
-	const filter = matchedFilter(chirp, rate / every, markHighestHertz, Math.max(2 ** 14, 4 * chirp.length));
+	const filter = matchedFilter(chirp, rate / every, markHighestHertz, Math.max(2 ** 14, 2 * chirp.length));
 	const energy = chirp.reduce((sum, value) => sum + value * value, 0);
-	const hop = filter.length - chirp.length;
+	const hops = Math.floor((filter.length - chirp.length) / filter.every);
 	const bits = bitReader(sound, channel);
 	const found: FoundMark[] = [];
 	let last = Number.NEGATIVE_INFINITY;
-	for (let from = -chirp.length * every; from < sound.length; from += hop * every) {
+	for (let from = -chirp.length * every; from < sound.length; from += hops * filter.every * every) {
 		yield {step: 'finding', done: Math.max(0, from), of: sound.length};
 		const block = thinned(sound.read(channel, from, filter.length * every), every);
 		const correlation = filter.correlate(block);
-		for (const at of peaksOf(block, correlation, chirp.length, energy, hop)) {
-			const sample = from + every * (at + peakOffset(correlation, at));
+		for (const at of peaksOf(block, correlation.subarray(0, hops), chirp.length, energy, filter.every)) {
+			const sample = from + every * filter.every * (at + peakOffset(correlation, at));
 			// One mark has one strongest path; what follows within it are echoes and its own bits.
 			if (sample - last < markSeconds * rate) continue;
 			const code = bits(sample);
@@ -58,23 +58,29 @@ export function* findPlayings(sound: Sound, channel: number): Generator<HearingP
 	return found;
 }
 
-/** Places where the correlation is the largest within half a chirp and explains enough of what is there. */
+/**
+Places where the correlation is the largest within half a chirp and explains enough of what is there.
+
+@param length - Of the chirp, samples of the block.
+@param energy - Of the chirp.
+@param every - Samples of the block for one value of the correlation.
+*/
 function peaksOf(
 	block: Float64Array,
 	correlation: Float64Array,
 	length: number,
 	energy: number,
-	hop: number,
+	every: number,
 ): number[] {
 	let mean = 0;
-	for (let index = 0; index < hop; index += 1) mean += correlation[index]!;
-	mean /= hop;
+	for (let index = 0; index < correlation.length; index += 1) mean += correlation[index]!;
+	mean /= correlation.length;
 	let local = 0;
 	for (let index = 0; index < length; index += 1) local += block[index]! * block[index]!;
-	const reach = Math.floor(length / 2);
+	const reach = Math.floor(length / 2 / every);
 	const peaks: number[] = [];
 	let best = -1;
-	for (let index = 0; index < hop; index += 1) {
+	for (let index = 0; index < correlation.length; index += 1) {
 		const value = correlation[index]!;
 		if (value > leastContrast * mean && value * value > leastShare * energy * local) {
 			if (best >= 0 && index - best > reach) {
@@ -83,8 +89,10 @@ function peaksOf(
 			} else if (best < 0 || value > correlation[best]!) best = index;
 		}
 
-		const enters = block[index + length] ?? 0;
-		local += enters * enters - block[index]! * block[index]!;
+		for (let at = index * every; at < (index + 1) * every; at += 1) {
+			const enters = block[at + length] ?? 0;
+			local += enters * enters - block[at]! * block[at]!;
+		}
 	}
 
 	if (best >= 0) peaks.push(best);

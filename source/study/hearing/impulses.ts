@@ -17,7 +17,8 @@ export type Impulse = {
 
 /** How much is kept before the scheduled time, seconds: room for the recorder's clock, and to see the noise. */
 const beforeSeconds = 0.12;
-const keptBeforeSeconds = 0.11;
+/** With the tail of the longest pause just 2^16 samples at 48 kHz. */
+const keptBeforeSeconds = 0.104;
 
 /** Cuts a sweep out of a recording and divides it by what was played. */
 export type ImpulseCutter = {
@@ -60,10 +61,12 @@ export function impulseCutter(rateHz: number): ImpulseCutter {
 			const recorded = sound.read(channel, start - before, divider.longest);
 			// Linear gain between file and recording, whatever the sweep's level was.
 			const gain = 10 ** (-sweep.levelDbfs / 20);
+			const samples = divider.divide(recorded);
+			for (let index = 0; index < samples.length; index += 1) samples[index] = gain * samples[index]!;
 			return {
 				sweep,
 				rateHz,
-				samples: divider.divide(recorded).map(value => gain * value),
+				samples,
 				// The sweep's true time lies between samples.
 				zero: keep + (exact - start),
 			};

@@ -29,14 +29,14 @@ export const oddsOfRecording: {
 		readonly twoFronts: {readonly known: RecordedOdds; readonly hidden: RecordedOdds};
 	};
 } = {
-	rooms: 80,
+	rooms: 250,
 	threeFronts: {
-		known: {wonPercent: 91, lostPercent: 0, centreLostPercent: 0},
-		hidden: {wonPercent: 93, lostPercent: 0, centreLostPercent: 0},
+		known: {wonPercent: 89, lostPercent: 0, centreLostPercent: 0},
+		hidden: {wonPercent: 95, lostPercent: 0, centreLostPercent: 0},
 	},
 	twoFronts: {
-		known: {wonPercent: 88, lostPercent: 0, centreLostPercent: 26},
-		hidden: {wonPercent: 94, lostPercent: 0, centreLostPercent: 13},
+		known: {wonPercent: 84, lostPercent: 0, centreLostPercent: 27},
+		hidden: {wonPercent: 95, lostPercent: 0, centreLostPercent: 7},
 	},
 	onePlaying: {
 		rooms: 250,

@@ -3,9 +3,11 @@ import {mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {oneThread, pythonWith} from '../python.js';
-import {loadSource} from '../tools.js';
+import {builtProgram, loadSource, projectFolder} from '../tools.js';
 
 const script = new URL('../fixtures/numpyHearing.py', import.meta.url).pathname;
+const probe = join(projectFolder, 'test/bench/fixtures/peakMemory.cjs');
+const demo = join(projectFolder, 'profiles/attic-2026.json');
 const rate = 48_000;
 const channels = ['FL', 'FR', 'FC', 'LFE1', 'BL', 'BR', 'SiL', 'SiR'];
 const seats = 3;
@@ -52,12 +54,16 @@ async function recorded(folder) {
 	const plan = join(folder, 'plan.json');
 	writeFileSync(plan, JSON.stringify({rate, laws, sweeps, starts, chirp: [...syncChirp(rate)]}));
 	const hear = () => {
+		// CPU time, collector and compiler included, so that a busy machine meets both alike.
+		const before = process.cpuUsage();
 		const read = readWave(readFileSync(path));
 		const work = hearRecording(read.sound);
 		let next = work.next();
 		while (!next.done) next = work.next();
 		if (next.value.playings.length !== seats)
 			throw new Error(`${next.value.playings.length} playings were heard`);
+		const {user, system} = process.cpuUsage(before);
+		return (user + system) / 1000;
 	};
 	return {hear, path, plan};
 }
@@ -94,12 +100,29 @@ function numpyHears(path, plan) {
 
 export default [
 	{
+		name: 'Hearing eight channels at three seats: peak memory',
+		goal: {most: 500, unit: 'MiB'},
+		async run({runNode}) {
+			const folder = mkdtempSync(join(tmpdir(), 'roomtare-hearing-'));
+			try {
+				const {path} = await recorded(folder);
+				const args = ['-r', probe, builtProgram, 'hear', demo, path, '--json'];
+				const {output} = runNode(args, {stdio: ['ignore', 'ignore', 'pipe', 'pipe']});
+				return {value: Number(String(output[3])) / 1024, note: 'whole process of hear --json'};
+			} finally {
+				rmSync(folder, {recursive: true, force: true});
+			}
+		},
+	},
+	{
 		name: 'Hearing eight channels at three seats, against numpy doing the same',
 		goal: {most: 1, unit: '× numpy'},
 		async run({rounds, pairedRatio}) {
 			const folder = mkdtempSync(join(tmpdir(), 'roomtare-hearing-'));
 			try {
 				const {hear, path, plan} = await recorded(folder);
+				// Once to warm up, as the app's worker is after its first playing.
+				hear();
 				return await pairedRatio(hear, () => numpyHears(path, plan), rounds(5));
 			} finally {
 				rmSync(folder, {recursive: true, force: true});

@@ -61,13 +61,17 @@ function print({direct}: HeardLine, startMs: number, lag = 0): Float64Array {
 	const {samples, zero, rateHz} = direct;
 	const from = Math.round(zero + (startMs * rateHz) / 1000) + lag;
 	const length = Math.round(((toMs - fromMs) * rateHz) / 1000);
-	const part = Float64Array.from({length}, (_, index) => samples[from + index] ?? 0);
+	const part = new Float64Array(length);
+	part.set(samples.subarray(Math.max(0, from), Math.max(0, from + length)));
 	return withinBand(part, rateHz, band);
 }
 
 function projected(own: Float64Array, others: readonly Float64Array[]): number {
-	const dot = (a: Float64Array, b: Float64Array) =>
-		a.reduce((sum, value, index) => sum + value * b[index]!, 0);
+	const dot = (a: Float64Array, b: Float64Array) => {
+		let sum = 0;
+		for (let index = 0; index < a.length; index += 1) sum += a[index]! * b[index]!;
+		return sum;
+	};
 	const energy = dot(own, own);
 	if (energy === 0) return 0;
 	const [a, b] = others;
