@@ -60,16 +60,15 @@ export function powerSplitter(
 		const size = Math.min(length, powerOfTwoFrom(2 * bins));
 		const analytic = back.get(size) ?? analyticTransform(size);
 		back.set(size, analytic);
-		const {real, imaginary} = analytic;
-		real.fill(0, bins);
-		imaginary.fill(0, bins);
+		const within = analytic.spectrum;
+		within.fill(0, 2 * bins);
 		for (let index = 0; index < bins; index += 1) {
-			real[index] = gain[index]! * spectrum[2 * (first + index)]!;
-			imaginary[index] = gain[index]! * spectrum[2 * (first + index) + 1]!;
+			within[2 * index] = gain[index]! * spectrum[2 * (first + index)]!;
+			within[2 * index + 1] = gain[index]! * spectrum[2 * (first + index) + 1]!;
 		}
 
 		return {
-			powers: analytic.power().slice(0, Math.ceil((samples.length * size) / length)),
+			powers: analytic.power().subarray(0, Math.ceil((samples.length * size) / length)),
 			rateHz: size * binHertz,
 		};
 	};

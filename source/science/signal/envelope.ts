@@ -12,11 +12,11 @@ Envelope of a signal within a soft band, without any delay: the size of the anal
 export function bandEnvelope(samples: Float64Array, sampleRateHz: number, band: SoftBand): Float64Array {
 	const {length, spectrum} = paddedSpectrum(samples);
 	const weights = bandWeights(band, length / 2 + 1, sampleRateHz / length);
-	const {real, imaginary, power} = analyticTransform(length);
+	const {spectrum: within, power} = analyticTransform(length);
 	for (let bin = 1; bin < length / 2; bin += 1) {
 		const weight = (2 / length) * weights[bin]!;
-		real[bin] = weight * spectrum[2 * bin]!;
-		imaginary[bin] = weight * spectrum[2 * bin + 1]!;
+		within[2 * bin] = weight * spectrum[2 * bin]!;
+		within[2 * bin + 1] = weight * spectrum[2 * bin + 1]!;
 	}
 
 	return power().subarray(0, samples.length).map(Math.sqrt);

@@ -1,4 +1,4 @@
-import {complexTransform, complexTransformOf} from './complexTransform.ts';
+import {complexTransform, type Workspace} from './complexTransform.ts';
 
 /** Cosines and sines of a quarter turn: shape (n/4 + 1) each, of 2πk/n. */
 type Quarter = {readonly cosines: Float64Array; readonly sines: Float64Array};
@@ -44,42 +44,26 @@ export function realTransform(length: number): RealTransform {
 		throw new RangeError(`length must be a power of two ≥ 4, got ${length}`);
 	const half = length / 2;
 	const {cosines, sines} = quarterOf(length);
-	const parts = [0, 1, 2, 3].map(() => new Float64Array(half)) as readonly Float64Array[] as Workspace;
-	const halves = (samples: Float64Array) =>
-		half < 4
-			? complexTransform(split(samples, parts), cosines, sines)
-			: complexTransformOf(samples, parts, cosines, sines);
+	const workspace: Workspace = [new Float64Array(length), new Float64Array(length)];
 	return {
 		length,
 		forward(samples, into = new Float64Array(length + 2)) {
-			unpack(halves(samples), into, cosines, sines);
+			unpack(complexTransform(samples, workspace, cosines, sines), into, cosines, sines);
 			return into;
 		},
 		inverse(spectrum, into = new Float64Array(length)) {
-			const [real, imaginary] = parts;
-			pack(spectrum, real, imaginary, cosines, sines);
+			pack(spectrum, workspace[1], cosines, sines);
 			// The way back is the way forth of the conjugate.
-			const [backReal, backImaginary] = complexTransform(parts, cosines, sines);
+			const back = complexTransform(workspace[1], workspace, cosines, sines);
 			const scale = 1 / half;
-			for (let index = 0; index < half; index += 1) {
-				into[2 * index] = scale * backReal[index]!;
-				into[2 * index + 1] = -scale * backImaginary[index]!;
+			for (let index = 0; index < length; index += 2) {
+				into[index] = scale * back[index]!;
+				into[index + 1] = -scale * back[index + 1]!;
 			}
 
 			return into;
 		},
 	};
-}
-
-type Workspace = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
-
-function split(samples: Float64Array, parts: Workspace): Workspace {
-	for (let index = 0; index < parts[0].length; index += 1) {
-		parts[0][index] = samples[2 * index]!;
-		parts[1][index] = samples[2 * index + 1]!;
-	}
-
-	return parts;
 }
 
 /**
@@ -106,85 +90,82 @@ export function inverseReal(spectrum: Float64Array): Float64Array {
 
 /** Spectra of one length brought to the power of their analytic signals, with one working memory. */
 export type AnalyticTransform = {
-	/** Shape (n) each: the spectrum, to be filled before each call; anything stands in them after it. */
-	readonly real: Float64Array;
-	readonly imaginary: Float64Array;
-	/** @returns Shape (n): |Σ X(k)·e^(2πjkt/n)|², unscaled, in memory that the next call writes over. */
+	/** Shape (2n): the spectrum, real and imaginary parts by turns, to be filled before each call; anything stands there after it. */
+	readonly spectrum: Float64Array;
+	/** @returns Shape (n): |Σ X(k)·e^(2πjkt/n)|², unscaled. */
 	readonly power: () => Float64Array;
 };
 
 /** @param length - n, a power of two ≥ 2. */
 export function analyticTransform(length: number): AnalyticTransform {
 	const {cosines, sines} = quarterOf(2 * length);
-	const parts = [0, 1, 2, 3].map(() => new Float64Array(length)) as readonly Float64Array[] as Workspace;
-	const [real, imaginary] = parts;
+	const workspace: Workspace = [new Float64Array(2 * length), new Float64Array(2 * length)];
+	const [, spectrum] = workspace;
 	return {
-		real,
-		imaginary,
+		spectrum,
 		power() {
 			// The way back is the way forth of the conjugate, and a conjugate has the same size.
-			for (let index = 0; index < length; index += 1) imaginary[index] = -imaginary[index]!;
-			const [a, b] = complexTransform(parts, cosines, sines);
+			for (let index = 1; index < spectrum.length; index += 2) spectrum[index] = -spectrum[index]!;
+			const back = complexTransform(spectrum, workspace, cosines, sines);
+			const powers = new Float64Array(length);
 			for (let index = 0; index < length; index += 1)
-				a[index] = a[index]! * a[index]! + b[index]! * b[index]!;
-			return a;
+				powers[index] = back[2 * index]! * back[2 * index]! + back[2 * index + 1]! * back[2 * index + 1]!;
+			return powers;
 		},
 	};
 }
 
 /** Bins of the real signal from those of its packed halves: X(k) = E(k) + e^(−2πjk/n)·O(k). */
-function unpack(
-	[real, imaginary]: readonly [Float64Array, Float64Array],
-	into: Float64Array,
-	cosines: Float64Array,
-	sines: Float64Array,
-): void {
-	const half = real.length;
-	into[0] = real[0]! + imaginary[0]!;
+function unpack(packed: Float64Array, into: Float64Array, cosines: Float64Array, sines: Float64Array): void {
+	const length = packed.length;
+	into[0] = packed[0]! + packed[1]!;
 	into[1] = 0;
-	into[2 * half] = real[0]! - imaginary[0]!;
-	into[2 * half + 1] = 0;
-	for (let k = 1; k <= half / 2; k += 1) {
-		const mirror = half - k;
-		const evenReal = (real[k]! + real[mirror]!) / 2;
-		const evenImaginary = (imaginary[k]! - imaginary[mirror]!) / 2;
-		const oddReal = (imaginary[k]! + imaginary[mirror]!) / 2;
-		const oddImaginary = (real[mirror]! - real[k]!) / 2;
-		const turnedReal = cosines[k]! * oddReal + sines[k]! * oddImaginary;
-		const turnedImaginary = cosines[k]! * oddImaginary - sines[k]! * oddReal;
-		into[2 * k] = evenReal + turnedReal;
-		into[2 * k + 1] = evenImaginary + turnedImaginary;
-		into[2 * mirror] = evenReal - turnedReal;
-		into[2 * mirror + 1] = turnedImaginary - evenImaginary;
+	into[length] = packed[0]! - packed[1]!;
+	into[length + 1] = 0;
+	for (let at = 2; at <= length / 2; at += 2) {
+		const mirror = length - at;
+		const c = cosines[at / 2]!;
+		const s = sines[at / 2]!;
+		const evenReal = (packed[at]! + packed[mirror]!) / 2;
+		const evenImaginary = (packed[at + 1]! - packed[mirror + 1]!) / 2;
+		const oddReal = (packed[at + 1]! + packed[mirror + 1]!) / 2;
+		const oddImaginary = (packed[mirror]! - packed[at]!) / 2;
+		const turnedReal = c * oddReal + s * oddImaginary;
+		const turnedImaginary = c * oddImaginary - s * oddReal;
+		into[at] = evenReal + turnedReal;
+		into[at + 1] = evenImaginary + turnedImaginary;
+		into[mirror] = evenReal - turnedReal;
+		into[mirror + 1] = turnedImaginary - evenImaginary;
 	}
 }
 
 /** The conjugate of the packed halves from the bins of a real signal. */
 function pack(
 	spectrum: Float64Array,
-	real: Float64Array,
-	imaginary: Float64Array,
+	packed: Float64Array,
 	cosines: Float64Array,
 	sines: Float64Array,
 ): void {
-	const half = real.length;
-	real[0] = (spectrum[0]! + spectrum[2 * half]!) / 2;
-	imaginary[0] = -(spectrum[0]! - spectrum[2 * half]!) / 2;
-	for (let k = 1; k <= half / 2; k += 1) {
-		const mirror = half - k;
-		const a = spectrum[2 * k]!;
-		const b = spectrum[2 * k + 1]!;
-		const c = spectrum[2 * mirror]!;
-		const d = spectrum[2 * mirror + 1]!;
+	const length = packed.length;
+	packed[0] = (spectrum[0]! + spectrum[length]!) / 2;
+	packed[1] = -(spectrum[0]! - spectrum[length]!) / 2;
+	for (let at = 2; at <= length / 2; at += 2) {
+		const mirror = length - at;
+		const a = spectrum[at]!;
+		const b = spectrum[at + 1]!;
+		const c = spectrum[mirror]!;
+		const d = spectrum[mirror + 1]!;
+		const cosine = cosines[at / 2]!;
+		const sine = sines[at / 2]!;
 		const evenReal = (a + c) / 2;
 		const evenImaginary = (b - d) / 2;
 		const turnedReal = (a - c) / 2;
 		const turnedImaginary = (b + d) / 2;
-		const oddReal = turnedReal * cosines[k]! - turnedImaginary * sines[k]!;
-		const oddImaginary = turnedReal * sines[k]! + turnedImaginary * cosines[k]!;
-		real[k] = evenReal - oddImaginary;
-		imaginary[k] = -(evenImaginary + oddReal);
-		real[mirror] = evenReal + oddImaginary;
-		imaginary[mirror] = evenImaginary - oddReal;
+		const oddReal = turnedReal * cosine - turnedImaginary * sine;
+		const oddImaginary = turnedReal * sine + turnedImaginary * cosine;
+		packed[at] = evenReal - oddImaginary;
+		packed[at + 1] = -(evenImaginary + oddReal);
+		packed[mirror] = evenReal + oddImaginary;
+		packed[mirror + 1] = evenImaginary - oddReal;
 	}
 }

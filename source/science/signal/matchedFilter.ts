@@ -11,7 +11,6 @@ export type MatchedFilter = {
 	Envelope of Σ block(n + lag)·template(n), which does not turn with the phase of what lies at a lag.
 
 	@returns Shape (length / every): at lags of 0, `every`, …; what would need samples behind the block's end wraps around.
-	Written over by the next call.
 	*/
 	readonly correlate: (block: Float64Array) => Float64Array;
 };
@@ -40,21 +39,20 @@ export function matchedFilter(
 	const conjugate = transform.forward(padded).map(value => (2 * value) / length);
 	const spectrum = new Float64Array(length + 2);
 	const kept = length / every;
-	const {real, imaginary, power: powerOf} = analyticTransform(kept);
+	const {spectrum: product, power: powerOf} = analyticTransform(kept);
 	return {
 		length,
 		every,
 		correlate(block) {
 			transform.forward(block, spectrum);
-			real.fill(0);
-			imaginary.fill(0);
+			product.fill(0);
 			for (let bin = 1; bin < Math.min(kept, length / 2); bin += 1) {
 				const a = spectrum[2 * bin]!;
 				const b = spectrum[2 * bin + 1]!;
 				const c = conjugate[2 * bin]!;
 				const d = conjugate[2 * bin + 1]!;
-				real[bin] = a * c + b * d;
-				imaginary[bin] = b * c - a * d;
+				product[2 * bin] = a * c + b * d;
+				product[2 * bin + 1] = b * c - a * d;
 			}
 
 			const power = powerOf();
