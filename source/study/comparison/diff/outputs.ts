@@ -46,7 +46,8 @@ function delaySide({profile, solution}: Solved, id: string, dialled: number) {
 		distanceMetres: own.sub.distance?.metres,
 		speedOfSound: solution.speedOfSound.metresPerSecond,
 		receiverSpeed: receiverSpeed(profile.receiver),
-		sharedOffset: median(solved.map(({exact, arrivalMs}) => exact + arrivalMs)),
+		// The earliest of them: what one waits longer than that, the blend has moved it on purpose.
+		sharedOffset: Math.min(...solved.map(({exact, arrivalMs}) => exact + arrivalMs)),
 		sharedShift: median(solved.map(({exact, stepped}) => stepped - exact)),
 		step: limits.stepMs,
 		minimum: limits.minimumMs,
