@@ -37,7 +37,7 @@ export const command: Command = {
 		if (context.flags.json) {
 			context.out(
 				saidJson(
-					{...result, order: result.order.map(saidStep), labels: cableLabels(result.cables)},
+					{...result, order: result.order.map(saidStep), labels: cableLabels(result.cables, sayIn(profile))},
 					sayIn(profile),
 				),
 			);
@@ -46,7 +46,7 @@ export const command: Command = {
 			context.out(wiringText(result, sayIn(profile, profile.lengthUnit), context.columns));
 		} else {
 			const {labelsHtml, labelsText} = await import('../report/wiring/labels.ts');
-			const all = cableLabels(result.cables);
+			const all = cableLabels(result.cables, sayIn(profile, profile.lengthUnit));
 			context.out(
 				labels === 'html'
 					? labelsHtml(all, `Cable labels: ${profile.name}`)

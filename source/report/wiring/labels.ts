@@ -1,5 +1,6 @@
 import type {Cable} from '../../study/wiring/result.ts';
 import {cellWidth, fitCells} from '../fitCells.ts';
+import type {Say} from '../said/say.ts';
 import {escapeMarkup} from '../sheet/escape.ts';
 
 export type CableLabel = {
@@ -10,14 +11,14 @@ export type CableLabel = {
 	readonly there: string;
 };
 
-/** Two labels for each cable, one an end, in the order of the list. */
-export function cableLabels(cables: readonly Cable[]): CableLabel[] {
+/** Two labels for each cable, one an end, in the order of the list; ends by their plain names. */
+export function cableLabels(cables: readonly Cable[], {name: nameOfEnd}: Pick<Say, 'name'>): CableLabel[] {
 	return cables.flatMap(({id, label, from, to}) => {
 		// A label made from the two ends would be printed twice; the id is short.
 		const name = label === `${from} → ${to}` ? id : label;
 		return [
-			{name, here: from, there: to},
-			{name, here: to, there: from},
+			{name, here: nameOfEnd(from), there: nameOfEnd(to)},
+			{name, here: nameOfEnd(to), there: nameOfEnd(from)},
 		];
 	});
 }

@@ -8,7 +8,7 @@ import {wiring} from '../../../source/study/wiring/wiring.ts';
 import {profile} from '../sheet/scenario.ts';
 
 const result = wiring(profile);
-const labels = cableLabels(result.cables);
+const labels = cableLabels(result.cables, sayIn(profile));
 
 test('each cable gets two labels whose ends mirror each other', () => {
 	expect(labels).toHaveLength(2 * result.cables.length);
@@ -16,6 +16,12 @@ test('each cable gets two labels whose ends mirror each other', () => {
 		expect(labels[index]!.here).toBe(labels[index + 1]!.there);
 		expect(labels[index]!.there).toBe(labels[index + 1]!.here);
 	}
+});
+
+test('labels name ends by their plain names, as somebody behind a rack reads them', () => {
+	const ends = labels.flatMap(({here, there}) => [here, there]);
+	expect(ends).toContain('receiver, Front left');
+	expect(ends.filter(end => /\b(FL|FR|TpSiL)\b/.test(end))).toEqual([]);
 });
 
 test.each([60, 80, 140])('label strips fit %i cells and keep their frames closed', width => {

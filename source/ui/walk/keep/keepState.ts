@@ -12,6 +12,7 @@ import type {Written} from '../../files.ts';
 import {type Binding, commandOf} from '../../keys/binding.ts';
 import type {Press} from '../../keys/press.ts';
 import type {PagePress, PageWorld, WalkFacts} from '../page.ts';
+import {sayFor} from '../sayFor.ts';
 import {tapedNetworkOf} from '../sceneOf.ts';
 import {solutionOf} from '../solution.ts';
 import {keepLines} from './lines.ts';
@@ -128,7 +129,7 @@ export function pressKeep(
 				after: written => ({...state, said: outcome(written)}),
 			};
 		case 'labels': {
-			const labels = cableLabels(pageOf(profile).wiring.cables);
+			const labels = cableLabels(pageOf(profile).wiring.cables, sayFor(profile));
 			const title = `Cable labels: ${profile.name}`;
 			return {
 				kind: 'write',
