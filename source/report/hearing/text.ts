@@ -81,14 +81,14 @@ export function blendLines(profile: Profile, blend: ProfileBlend, say: Say, widt
 				addedMs === 0
 					? `${entry} as it stands`
 					: from === undefined || to === undefined
-						? `${formatNumber(Math.abs(addedMs), 1)} ms ${addedMs > 0 ? 'later' : 'earlier'}, Dial-in says with which entries`
+						? `${formatNumber(Math.abs(addedMs), 1)} ms ${addedMs > 0 ? 'later' : 'earlier'}`
 						: `${entry} ${shown(to)} instead of ${shown(from)}`;
 			const where =
 				box === 'processor'
 					? `output ${at} of the bass processor`
 					: `${listed(at.split('+').map(id => nameOf(profile, id)))} in the receiver`;
 			return wrap(
-				`${listed(subs.map(id => nameOf(profile, id)))}, ${where}: ${delay}${isTurned ? ', inverted' : ''}`,
+				`${listed(subs.map(id => nameOf(profile, id)))}, ${where}: ${delay}${isTurned ? ', inverted' : ''}${addedMs !== 0 && to === undefined ? '; Dial-in says with which entries' : ''}`,
 				width,
 				'- ',
 			);

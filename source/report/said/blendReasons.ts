@@ -25,7 +25,9 @@ export function blendReasons(result: BlendResult): string[] {
 /** How what a recording advises came about, in a few sentences. */
 export function recordedReasons(profile: Profile, state: RecordedState): string[] {
 	return [
-		'The playings differ in one thing, so speakers and subs come apart without any model of filters.',
+		'recording' in state && state.recording.apartBy === 'lfe'
+			? 'The LFE sweep holds the subs alone; the stated low-passes of the crossover and of the LFE channel turn it into what each speaker’s sweep got of them. Below the crossover the two agree.'
+			: 'The playings differ in one thing, so speakers and subs come apart without any model of filters.',
 		'Their sums over all recorded fronts were tried at every delay and polarity that the boxes take; the loudest through the crossover is it.',
 		recordedSentence(profile, state),
 	];

@@ -42,7 +42,7 @@ export function recordedSentence(profile: Profile, state: RecordedState): string
 		case 'none':
 			return 'Nothing was recorded yet.';
 		case 'together':
-			return 'Recorded as it stands; speakers and subs were not told apart, so no delay or polarity of the subs was found. It takes one more playing with the subs changed, the microphone left where it is.';
+			return 'Recorded as it stands; speakers and subs were not told apart, so no delay or polarity of the subs was found. It takes one more playing with the subs changed, the microphone left where it is; or the file of all channels, whose LFE sweep tells them apart by itself.';
 		case 'stands':
 			return 'Recorded: no delay or polarity of the subs gains 0.3 dB through the crossover. It stays as it stands.';
 		case 'to enter':
@@ -52,7 +52,9 @@ export function recordedSentence(profile: Profile, state: RecordedState): string
 		case 'kept':
 			return `Kept: one more playing says ${gainsText(profile, state.verdict)}.`;
 		case 'put back':
-			return `Tried and put back: one more playing says ${gainsText(profile, state.verdict)}.`;
+			return state.notAsEnteredDb === undefined
+				? `Tried and put back: one more playing says ${gainsText(profile, state.verdict)}.`
+				: `Put back: one more playing says ${gainsText(profile, state.verdict)}. But its bass lies up to ${formatNumber(state.notAsEnteredDb, 0)} dB off what these entries should make: look first whether delay and polarity of the subs really stand in the boxes, and play it once more.`;
 	}
 }
 

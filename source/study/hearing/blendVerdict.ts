@@ -15,6 +15,8 @@ export type BlendVerdict = {
 	readonly fronts: ReadonlyArray<{readonly channel: string; readonly gainDb: number}>;
 	/** Kept where the fronts gain and none is softer by more than what two playings tell apart. */
 	readonly isKept: boolean;
+	/** The playing that says so. */
+	readonly by: Recording;
 };
 
 /** A microphone put down anew moves a mean over two octaves by some tenths of a decibel. */
@@ -70,7 +72,8 @@ export function blendVerdict(profile: Profile, found: Recording): BlendVerdict |
 	});
 	if (fronts.length === 0) return undefined;
 	const gainDb = fronts.reduce((sum, front) => sum + front.gainDb, 0) / fronts.length;
-	return {gainDb, fronts, isKept: gainDb > 0 && fronts.every(front => front.gainDb > -tellsApartDb)};
+	const isKept = gainDb > 0 && fronts.every(front => front.gainDb > -tellsApartDb);
+	return {gainDb, fronts, isKept, by: later};
 }
 
 /** A front with the subs behind it as it would have been with later trims; against its own speaker, whose level divides out. */

@@ -4,6 +4,7 @@ import {subsOf} from '../../profile/ask/subs.ts';
 import type {Profile, Recording} from '../../profile/types.ts';
 import {type BlendVerdict, blendVerdict} from './blendVerdict.ts';
 import {isTurnedAtSub} from './holdsBlend.ts';
+import {predictedBass} from './predictedBass.ts';
 
 /** What stood in a box while the blend was recorded: an entry to go back to. */
 export type OldEntry = {
@@ -14,6 +15,9 @@ export type OldEntry = {
 	/** ms or metres; absent where nobody said, and for a polarity. */
 	readonly from?: number;
 };
+
+/** A microphone that was put down anew moves a sixth of an octave by less, dB; a forgotten delay or polarity by more. Judgement, no source. */
+const notAsEnteredDb = 5;
 
 /**
 How far a blend by recording is.
@@ -35,6 +39,8 @@ export type RecordedState =
 			readonly verdict: BlendVerdict;
 			/** To go back to, where it was put back and the boxes still hold the other. */
 			readonly old: readonly OldEntry[];
+			/** Where it sounds otherwise than the entries should make it: by how much at most, dB. */
+			readonly notAsEnteredDb?: number;
 	  };
 
 /** How far the profile's blend by recording is. */
@@ -53,7 +59,14 @@ export function recordedState(profile: Profile): RecordedState {
 	const isStill = standingSettings(profile)?.id === found.inForce;
 	if (!verdict) return {kind: isStill ? 'to enter' : 'to verify', recording: found, gainDb};
 	if (verdict.isKept) return {kind: 'kept', recording: found, verdict, old: []};
-	return {kind: 'put back', recording: found, verdict, old: isStill ? [] : oldEntries(profile, found)};
+	const off = Math.max(0, ...predictedBass(profile, verdict.by).map(({worstDb}) => worstDb));
+	return {
+		kind: 'put back',
+		recording: found,
+		verdict,
+		old: isStill ? [] : oldEntries(profile, found),
+		...(off > notAsEnteredDb && {notAsEnteredDb: off}),
+	};
 }
 
 /**

@@ -3,6 +3,7 @@ import type {Profile, RecordedResponse, Recording} from '../../../source/profile
 import {blendText} from '../../../source/report/bass/blend.ts';
 import {recordedStateLines} from '../../../source/report/bass/recordedState.ts';
 import {largeLines} from '../../../source/report/largeLines.ts';
+import {recordedSentence} from '../../../source/report/said/recorded.ts';
 import {blend} from '../../../source/study/calibration/blend/blend.ts';
 import {keptPoints} from '../../../source/study/hearing/keepRound.ts';
 import {profileBlend} from '../../../source/study/hearing/profileBlend.ts';
@@ -101,6 +102,8 @@ test('what it hears as worse is put back, with the old entries large in the app 
 	const page = recordedLines(profile, 80, false).map(({text}) => text);
 	expect(page.join('\n')).toContain('Tried and put back');
 	for (const line of largeLines('0.0 ms', 76)!) expect(page).toContain(`    ${line}`);
+	// Nobody can say whether the entries stand: nothing was told apart before.
+	expect(state).not.toHaveProperty('notAsEnteredDb');
 	// For a screen reader the value is a word.
 	expect(
 		recordedLines(profile, 80, true)
@@ -111,6 +114,12 @@ test('what it hears as worse is put back, with the old entries large in the app 
 	expect(told).toContain('Type the old entries in again:');
 	expect(told).toMatch(/> receiver, Low frequency effects.*: delay 0\.0 ms/);
 	expect(recordedStateLines(profile, {kind: 'none'}, 80)).toEqual([]);
+});
+
+test('bass that is far from what the entries should make is told as entries to look at first', () => {
+	const forgotten = recordedState(triedWith(-12, 'lfe'));
+	expect(forgotten.kind === 'put back' && forgotten.notAsEnteredDb).toBeGreaterThan(6);
+	expect(recordedSentence(evening, forgotten)).toContain('really stand in the boxes');
 });
 
 test('with the old entries back in the boxes a further playing is no verdict on the blend', () => {
