@@ -161,7 +161,10 @@ export function plannedPlaces(
 	const targets = new Map(moves.map(({id, to}) => [id, to]));
 	const isTaped = (id: string) =>
 		tape.some(({from, to, setAside}) => !setAside && (from === id || to === id));
-	return [...seats, ...subs]
-		.filter(({id}) => targets.has(id) || !isTaped(id))
-		.map(({id, at}) => ({id, at: targets.get(id) ?? at}));
+	return [
+		...[...seats, ...subs]
+			.filter(({id}) => targets.has(id) || !isTaped(id))
+			.map(({id, at}) => ({id, at: targets.get(id) ?? at})),
+		...moves.filter(({kind}) => kind === 'speaker').map(({id, to}) => ({id, at: to})),
+	];
 }

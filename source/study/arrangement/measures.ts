@@ -1,10 +1,7 @@
-import {isLfe, isOverhead} from '../../profile/channels.ts';
-import {layoutOf} from '../../profile/layouts.ts';
-import {flaggedDegrees} from '../../profile/practice.ts';
 import type {Profile} from '../../profile/types.ts';
 import type {Placed, RoomInputs} from '../room/roomStudy.ts';
-import {directionOf, wrapDegrees} from '../survey/directions.ts';
-import {subtract, type Vector} from '../survey/vectors.ts';
+import type {Vector} from '../survey/vectors.ts';
+import {speakerAngles} from './speakerMoves.ts';
 
 /** What an arrangement is worth beside its bass, each in its unit. */
 export type PlanMeasures = {
@@ -28,25 +25,11 @@ export function planMeasures(
 	{subs, seats}: {readonly subs: readonly Vector[]; readonly seats: readonly Vector[]},
 ): PlanMeasures {
 	const ear = seats[0]!;
-	const {places} = layoutOf(channels.map(({id}) => id));
 	const centre = speakers.find(({id}) => id === 'FC')?.at ?? [widthMetres / 2, 0, ear[2]];
-	const ahead = directionOf(subtract(centre, ear)).azimuthDegrees;
-	let outsideDegrees = 0;
-	for (const {id, at} of speakers) {
-		const channel = channels.find(one => one.id === id);
-		const place = channel && !isLfe(channel.id) && !isOverhead(channel.id) && places.get(channel.id);
-		if (!place) continue;
-		const off = wrapDegrees(directionOf(subtract(at, ear)).azimuthDegrees - ahead - place.azimuthDegrees);
-		const [low, high] = place.azimuthRange?.map(limit => limit - place.azimuthDegrees) ?? [
-			-flaggedDegrees,
-			flaggedDegrees,
-		];
-		outsideDegrees = Math.max(outsideDegrees, low! - off, off - high!);
-	}
-
+	const angles = speakerAngles({channels}, {widthMetres}, speakers, ear);
 	const width = screen?.widthMetres;
 	return {
-		outsideDegrees,
+		outsideDegrees: Math.max(0, ...angles.map(one => one.outsideDegrees)),
 		...(width !== undefined && {
 			viewingDegrees: (360 / Math.PI) * Math.atan(width / (2 * Math.abs(ear[1] - centre[1] || ear[1]))),
 		}),

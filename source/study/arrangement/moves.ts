@@ -5,7 +5,7 @@ import type {SearchSpace} from './searchSpace.ts';
 /** One thing to lift: from where to where, metres in the room's frame. */
 export type ThingMove = {
 	readonly id: string;
-	readonly kind: 'sub' | 'seat';
+	readonly kind: 'sub' | 'seat' | 'speaker';
 	readonly from: Vector;
 	readonly to: Vector;
 };

@@ -12,6 +12,7 @@ import {planText} from '../../report/plan.ts';
 import {remarkLines} from '../../report/remarks.ts';
 import {type Say, sayIn} from '../../report/said/say.ts';
 import {wrap} from '../../report/wrap.ts';
+import type {ThingMove} from '../../study/arrangement/moves.ts';
 import type {LiveArrangement} from '../../study/arrangement/planBench.ts';
 import {rowMoves} from '../../study/arrangement/row.ts';
 import type {Vector} from '../../study/survey/vectors.ts';
@@ -21,7 +22,7 @@ import {besideEach, rowName} from './lines.ts';
 import {inHand} from './moving.ts';
 import type {Planning} from './planning.ts';
 import {roomWordsHelp} from './roomWords.ts';
-import {rowAtCursor} from './rows.ts';
+import {movesIn, rowAtCursor} from './rows.ts';
 import {planScene, subLetter} from './scene.ts';
 
 export type PanelSize = {
@@ -119,7 +120,7 @@ function placeWords(planning: Planning, columns: number): string[] {
 			'Everything turns with the screen. To plan it: a new profile, measured from that wall.',
 			columns,
 		);
-	const named = (id: string, kind: 'seat' | 'sub') => {
+	const named = (id: string, kind: ThingMove['kind']) => {
 		const sub = space.subs.findIndex(one => one.id === id);
 		return kind === 'seat' ? `Seats, ${say.name(id)}` : `${subLetter(sub)} ${say.name(id)}`;
 	};
@@ -159,7 +160,7 @@ export function moveTexts(planning: Planning, columns: number): string[] {
 	const unit = profile.lengthUnit ?? 'm';
 	const say = sayIn(profile, unit);
 	const row = rowAtCursor(planning);
-	const moves = rowMoves(space, row);
+	const moves = movesIn(planning, row);
 	const {shape} = space.room;
 	if (moves.length === 0) return ['  Nothing is carried in this row.'];
 	return [

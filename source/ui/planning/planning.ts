@@ -5,10 +5,11 @@ import {sayIn} from '../../report/said/say.ts';
 import {plannedPlaces} from '../../study/arrangement/answer.ts';
 import type {ArrangementFinding} from '../../study/arrangement/facts.ts';
 import {advisedRow} from '../../study/arrangement/ladder.ts';
+import type {ThingMove} from '../../study/arrangement/moves.ts';
 import {type LiveArrangement, type PlanBench, planBench} from '../../study/arrangement/planBench.ts';
 import {type PlanSearchStep, searchPlan} from '../../study/arrangement/planSearch.ts';
 import {planSpace} from '../../study/arrangement/planSpace.ts';
-import {type ArrangementRow, rowMoves} from '../../study/arrangement/row.ts';
+import type {ArrangementRow} from '../../study/arrangement/row.ts';
 import {type ArrangementSpace, canBeJudged} from '../../study/arrangement/spaceOf.ts';
 import type {Variant} from '../../study/arrangement/variants.ts';
 import type {RoomFinding} from '../../study/room/facts.ts';
@@ -178,13 +179,16 @@ function bestRow({now, kept, found, space}: Planning): number {
 /** The profile with a row as its plan. */
 export function withPlan(
 	planning: Planning,
-	row: PlanRow,
+	moves: readonly ThingMove[],
 	tolerance: {readonly withinMetres: number; readonly costDb: number},
 ): Profile {
 	const {profile, space} = planning;
-	const places = plannedPlaces(profile, space, rowMoves(space, row)).map(
-		({id, at: [xMetres, yMetres, zMetres]}) => ({id, xMetres, yMetres, zMetres}),
-	);
+	const places = plannedPlaces(profile, space, moves).map(({id, at: [xMetres, yMetres, zMetres]}) => ({
+		id,
+		xMetres,
+		yMetres,
+		zMetres,
+	}));
 	const others = (profile.planned?.places ?? []).filter(({id}) => !places.some(place => place.id === id));
 	return {...profile, planned: {...profile.planned, places: [...others, ...places], ...tolerance}};
 }

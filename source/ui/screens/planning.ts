@@ -2,7 +2,6 @@ import type {Profile} from '../../profile/types.ts';
 import {remarkLines} from '../../report/remarks.ts';
 import {sayIn} from '../../report/said/say.ts';
 import type {SearchNews} from '../../study/arrangement/orders.ts';
-import {rowMoves} from '../../study/arrangement/row.ts';
 import {planTolerance} from '../../study/arrangement/tolerance.ts';
 import type {Press} from '../keys/press.ts';
 import {moveTexts} from '../planning/panel.ts';
@@ -17,7 +16,7 @@ import {
 	workOn,
 } from '../planning/planning.ts';
 import {pressPlan} from '../planning/reduce.ts';
-import {rowAtCursor} from '../planning/rows.ts';
+import {movesIn, rowAtCursor} from '../planning/rows.ts';
 import {startNextRound} from '../walk/carry.ts';
 import {withoutStakes} from '../walk/tape/stakeOut.ts';
 import {dayOf} from './day.ts';
@@ -128,7 +127,7 @@ where they stand today, that stays the old profile's: the plan becomes a new rou
 function chosen(screen: PlanningScreen, world: World): AppScreen {
 	const plan = stopSearch(screen.plan);
 	const row = rowAtCursor(plan);
-	const moves = rowMoves(plan.space, row);
+	const moves = movesIn(plan, row);
 	if (row.name.kind === 'oneMore' || row.name.kind === 'wall')
 		return noted(
 			screen,
@@ -137,7 +136,7 @@ function chosen(screen: PlanningScreen, world: World): AppScreen {
 	if (moves.length === 0 && row.name.kind === 'now' && plan.profile.planned === undefined)
 		return noted(screen, 'As it stands nothing has to be planned: the walk measures it.');
 	const ids = moves.map(({id}) => id);
-	const planned = withoutStakes(withPlan(plan, row, planTolerance(plan.bench, row.places)), ids);
+	const planned = withoutStakes(withPlan(plan, moves, planTolerance(plan.bench, row.places)), ids);
 	const isRead = (planned.tape ?? []).some(
 		({from, to, setAside}) => !setAside && (ids.includes(from) || ids.includes(to)),
 	);
