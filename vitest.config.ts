@@ -28,6 +28,7 @@ const slow = [
 	'test/commands/everyUnit.test.ts',
 	'test/rooms/arranging.test.ts',
 	'test/rooms/physics.test.ts',
+	'test/rooms/truth/lines.test.ts',
 	'test/rooms/truth/truth.test.ts',
 	'test/rooms/world.test.ts',
 	'test/study/survey/anyInput.test.ts',

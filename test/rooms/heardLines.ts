@@ -1,6 +1,6 @@
 import type {HeardLine} from '../../source/study/hearing/heardPlaying.ts';
 import type {PlayedRound} from '../../source/study/hearing/round.ts';
-import {hearSamples, onlyPlaying} from '../study/hearing/simulated/hear.ts';
+import {hearSamples} from '../study/hearing/simulated/hear.ts';
 import {playRound, recordSound} from '../study/hearing/simulated/play.ts';
 import {pinkLevelDb, reverberations} from './lineFigures.ts';
 import {
@@ -63,8 +63,9 @@ export function* roomRecordings(world: World, noiseDistancesDb: readonly number[
 
 /** What the product makes of a recording, line by line. */
 export function lineRuns({world, lines, noiseDistanceDb, samples, rateHz, gain}: RoomRecording): LineRun[] {
-	const {lines: all} = onlyPlaying(hearSamples(samples, rateHz));
-	const heard = new Map(all.map(line => [line.channel, line]));
+	// A round that is not found counts against every line of it.
+	const {playings} = hearSamples(samples, rateHz);
+	const heard = new Map(playings.length === 1 ? playings[0]!.lines.map(line => [line.channel, line]) : []);
 	return lines.map(line => {
 		const found = heard.get(line.channel);
 		return {
