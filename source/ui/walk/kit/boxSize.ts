@@ -19,17 +19,19 @@ export function boxSizePrompt(
 		id,
 		stop: 'kit',
 		question: `${name}: width and depth of its box`,
-		about: 'Such as 40cm/45cm: across its front, then from front to back.',
+		about: 'Such as 40cm x 45cm: across its front, then from front to back.',
 		explain: 'Where it is put by a plan, lengths then go to its side and its back, which a tape can touch.',
 		shown:
 			width === undefined || depth === undefined
 				? undefined
-				: `${formatLength(width, unit)} / ${formatLength(depth, unit)}`,
+				: `${formatLength(width, unit)} × ${formatLength(depth, unit)}`,
 		read(text) {
-			const parts = text.split('/').map(part => readLength(part.trim(), unit));
+			// A stroke works too, but fractions of an inch have one of their own.
+			const between = /[x×]/i.test(text) ? /\s*[x×]\s*/i : '/';
+			const parts = text.split(between).map(part => readLength(part.trim(), unit));
 			const [across, along] = parts;
 			if (parts.length !== 2 || across?.kind !== 'ok' || along?.kind !== 'ok')
-				return {kind: 'no', why: 'Two lengths with a stroke between them, such as 40cm/45cm.'};
+				return {kind: 'no', why: 'Two lengths with an x between them, such as 40cm x 45cm.'};
 			if ([across, along].some(({metres}) => metres < 0.05 || metres > 3))
 				return {
 					kind: 'no',

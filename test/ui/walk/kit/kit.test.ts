@@ -64,3 +64,15 @@ test('how the tape is marked and how wire is sold are asked by themselves', () =
 	expect(metric.kit).toMatchObject({wireSystem: 'metric'});
 	expect(promptOf(metric, 'kit:wireSystem').values).toEqual(['Square millimetres']);
 });
+
+test.each(['16 1/2in x 18in', '16.5in / 18in', '41.91 cm × 45.72 cm'])(
+	'the size of a box is two lengths with an x or a stroke between them, fractions of an inch and all: %s',
+	text => {
+		const taken = promptOf(den(), 'kit:size:FL').take(den(), text, {takenAt: ''});
+		if (taken.kind !== 'taken') throw new Error(`${text} was not taken`);
+		// An inch is 25.4 mm, exact.
+		const speaker = taken.next.channels.find(({id}) => id === 'FL')!.speaker!;
+		expect(speaker.boxWidthMetres).toBeCloseTo(0.4191, 6);
+		expect(speaker.boxDepthMetres).toBeCloseTo(0.4572, 6);
+	},
+);
