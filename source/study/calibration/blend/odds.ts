@@ -22,8 +22,8 @@ export const oddsOfWays: Readonly<
 	>
 > = {
 	tones: {
-		known: {fronts: {wonPercent: 26, lostPercent: 0}, centre: {wonPercent: 24, lostPercent: 0}},
-		hidden: {fronts: {wonPercent: 40, lostPercent: 2}, centre: {wonPercent: 42, lostPercent: 0}},
+		known: {fronts: {wonPercent: 26, lostPercent: 0}, centre: {wonPercent: 25, lostPercent: 1}},
+		hidden: {fronts: {wonPercent: 42, lostPercent: 2}, centre: {wonPercent: 42, lostPercent: 1}},
 		rooms: 250,
 	},
 	search: {
