@@ -7,7 +7,7 @@ import {builtProgram, loadSource, projectFolder} from '../tools.js';
 
 const script = new URL('../fixtures/numpyHearing.py', import.meta.url).pathname;
 const probe = join(projectFolder, 'test/bench/fixtures/peakMemory.cjs');
-const demo = join(projectFolder, 'profiles/attic-2026.json');
+const demo = join(projectFolder, 'profiles/cellar-2026.json');
 const rate = 48_000;
 const channels = ['FL', 'FR', 'FC', 'LFE1', 'BL', 'BR', 'SiL', 'SiR'];
 const seats = 3;
