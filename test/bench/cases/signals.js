@@ -1,5 +1,5 @@
 import {spawnSync} from 'node:child_process';
-import {mkdtempSync, rmSync} from 'node:fs';
+import {mkdtempSync, rmSync, writeFileSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {twelveSpeakers} from '../fixtures/bassProfile.js';
@@ -19,7 +19,10 @@ async function writer() {
 	);
 	const plan = planSignals(twelveSpeakers, -30);
 	const files = plan.files.filter(({what}) => what !== 'count');
-	const seconds = files.reduce((sum, {what}) => sum + (what === 'tone' ? 5 : 2 ** 18 / 48_000), 0);
+	const seconds = files.reduce(
+		(sum, {what, row}) => sum + (row ? 12 * row.length : what === 'tone' ? 5 : 2 ** 18 / 48_000),
+		0,
+	);
 	const write = () =>
 		inFolder(folder => {
 			const before = process.cpuUsage();
@@ -38,7 +41,15 @@ async function writer() {
 			const {user, system} = process.cpuUsage(before);
 			return (user + system) / 1000;
 		});
-	return {write, seconds, channels: plan.order.channels.length};
+	return {write, seconds, listed: files.map(item => listed(plan, item))};
+}
+
+/** What the reference needs to know of a file: which channels of how many sound, and what. */
+function listed(plan, {file, what, row, spectrum, channel, together, order, levelDbfs}) {
+	const ids = together || channel ? (order ?? plan.order).channels : [undefined];
+	const at = (together ?? [channel]).map(id => ids.indexOf(id));
+	const band = [spectrum?.fromHertz, spectrum?.toHertz];
+	return {file, what, levelDbfs, channels: ids.length, at, hertz: row ?? [spectrum.hertz], band};
 }
 
 function inFolder(work) {
@@ -50,7 +61,7 @@ function inFolder(work) {
 	}
 }
 
-function numpyWrites(channels) {
+function numpyWrites(listed) {
 	return inFolder(folder => {
 		// Fresh pages cost more than the arithmetic; with these settings numpy keeps its memory between arrays.
 		const env = {
@@ -59,7 +70,9 @@ function numpyWrites(channels) {
 			MALLOC_MMAP_THRESHOLD_: '1073741824',
 			MALLOC_TRIM_THRESHOLD_: '2147483647',
 		};
-		const ran = spawnSync(pythonWith('numpy'), [script, folder, String(channels)], {encoding: 'utf8', env});
+		const files = join(folder, 'files.json');
+		writeFileSync(files, JSON.stringify(listed));
+		const ran = spawnSync(pythonWith('numpy'), [script, folder, files], {encoding: 'utf8', env});
 		if (ran.status !== 0) throw new Error(ran.stderr);
 		return Number(ran.stdout);
 	});
@@ -82,8 +95,8 @@ export default [
 		name: 'Test signals, against numpy writing the same',
 		goal: {most: 1, unit: '× numpy'},
 		async run({rounds, pairedRatio}) {
-			const {write, channels} = await writer();
-			return pairedRatio(write, () => numpyWrites(channels), rounds(7));
+			const {write, listed} = await writer();
+			return pairedRatio(write, () => numpyWrites(listed), rounds(7));
 		},
 	},
 ];
