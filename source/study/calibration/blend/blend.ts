@@ -54,7 +54,6 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 	const {fronts, subs, stands, tolerances, periodMs} = collected;
 	const sums = sumsOf(collected);
 	const isTold = (front: string, hertz: number) => sums.get(front)?.some(sum => sum.hertz === hertz) ?? false;
-	const pair = pairOf(inputs, collected);
 	const standsApart = !isSameRelation(stands.relation, collected.relation, tolerances.apartMs);
 	const asked = standsApart
 		? []
@@ -85,6 +84,7 @@ export function blend(inputs: BlendInputs, way: BlendWay = blendWayOf(inputs.pro
 			? found
 			: undefined;
 	const wanted = proposal && wantedOf(inputs, collected, proposal);
+	const pair = pairOf(inputs, collected, kept !== undefined && wanted?.isDecided === true);
 	const status = statusOf();
 
 	function statusOf(): BlendStatus {

@@ -54,6 +54,11 @@ export function collect(inputs: BlendInputs): Collected {
 	return isSince ? collectUnder(inputs, read, decided) : collected;
 }
 
+/** The same under the set that was decided last, whatever the latest reading was taken with. */
+export function collectDecided(inputs: BlendInputs): Collected {
+	return collectUnder(inputs, blendReadings(inputs.profile), standingSettings(inputs.profile));
+}
+
 function collectUnder(
 	inputs: BlendInputs,
 	{readings, drowned, partly: partlyTurned}: ReturnType<typeof blendReadings>,

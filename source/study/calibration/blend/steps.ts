@@ -44,19 +44,42 @@ export function stepId({part, source, signal, added, nth}: Omit<BlendStep, 'id'>
 }
 
 /** Steps between which nothing is touched but the meter, in order. */
-export type BlendBlock = Pick<BlendStep, 'part' | 'added' | 'actions'> & {
+export type BlendBlock = Pick<BlendStep, 'part' | 'added'> & {
+	/** What to turn from the block before: first what goes back, then what changes against the set that stands. */
+	readonly actions: readonly BlendAction[];
 	readonly steps: readonly BlendStep[];
 };
+
+const isSameAdded = (one: Added, other: Added) =>
+	one.delayMs === other.delayMs &&
+	one.isTurned === other.isTurned &&
+	((one.delayMs === 0 && !one.isTurned) || one.subs?.join('+') === other.subs?.join('+'));
+
+/** What a block before changed and this one does not: it goes back. */
+function backFrom(before: readonly BlendAction[], now: readonly BlendAction[]): BlendAction[] {
+	const isAlike = (one: BlendAction, other: BlendAction) =>
+		one.box === other.box && one.about === other.about && one.what === other.what;
+	return before
+		.filter(action => !now.some(other => isAlike(action, other)))
+		.map(({box, about, what, from, to, change}) => ({
+			box,
+			about,
+			what,
+			...(from !== undefined && to !== undefined && {from: to, to: from}),
+			...(change !== undefined && {change: -change}),
+		}));
+}
 
 export function blocksOf(steps: readonly BlendStep[]): BlendBlock[] {
 	const blocks: Array<BlendBlock & {steps: BlendStep[]}> = [];
 	for (const step of steps) {
 		const {part, added, actions} = step;
 		const last = blocks.at(-1);
-		const isSame =
-			last?.part === part && last.added.delayMs === added.delayMs && last.added.isTurned === added.isTurned;
-		if (isSame) last.steps.push(step);
-		else blocks.push({part, added, actions, steps: [step]});
+		if (last?.part === part && isSameAdded(last.added, added)) last.steps.push(step);
+		else {
+			const back = backFrom(last?.steps[0]?.actions ?? [], actions);
+			blocks.push({part, added, actions: [...back, ...actions], steps: [step]});
+		}
 	}
 
 	return blocks;

@@ -145,3 +145,24 @@ test('a reading of both together counts for the delays it was taken with: after 
 	expect(codes(kept)).toContain('coherent-sum-assumed');
 	expect(codes(withReadings(kept, noise(subs, 79, 'pair')))).not.toContain('coherent-sum-assumed');
 });
+
+test('where the second sub has no room for two delays the first moves, and the second goes back first', () => {
+	const short = profileWith({
+		bassProcessor: {
+			latencyMs: 0,
+			outputs: ['A', 'B'],
+			delay: {stepMs: 0.1, minimumMs: 0, maximumMs: 9},
+			gain: {stepDb: 0.5, minimumDb: -20, maximumDb: 6},
+			invertsOutputs: true,
+		},
+	});
+	const {blocks} = pairIn(dialledIn(short, 'distances'));
+	expect(blocks.map(({steps}) => steps.length)).toEqual([4, 4, 4]);
+	const [standing, later, other] = blocks.map(({actions}) => actions);
+	expect(standing).toEqual([]);
+	expect(later).toMatchObject([{about: 'B', change: expect.closeTo(5.6, 9)}]);
+	expect(other).toMatchObject([
+		{about: 'B', from: later![0]!.to, to: later![0]!.from},
+		{about: 'A', change: expect.closeTo(5.6, 9)},
+	]);
+});

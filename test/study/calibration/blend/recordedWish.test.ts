@@ -125,10 +125,23 @@ test('one more playing that finds the fronts softer puts everything back', () =>
 	});
 	const withVerdict = (afterDb: number): Profile => {
 		const profile = recordedWith([{subs: ['sub1', 'sub2'], addedMs: 3, isTurned: false}]);
-		const later: Recording = {...profile.recordings![0]!, id: 'r2', inForce: 'distances', round: 'proof'};
+		const found = profile.settings!.find(({id}) => id === profile.recordings![0]!.inForce)!;
+		// The blend dialled in: what stood, and both outputs 3 ms later.
+		const tried = {
+			...found,
+			id: 'tried',
+			outputs: Object.fromEntries(
+				Object.entries(found.outputs!).map(([id, {delayMs, ...rest}]) => [
+					id,
+					{...rest, delayMs: {stepped: delayMs!.stepped + 3}},
+				]),
+			),
+		};
+		const later: Recording = {...profile.recordings![0]!, id: 'r2', inForce: 'tried', round: 'proof'};
 		const {blend: _, ...plain} = later;
 		return {
 			...profile,
+			settings: [...profile.settings!, tried],
 			recordings: [...profile.recordings!, plain as Recording],
 			responses: ['FL', 'FR'].flatMap(id => [response('r1', id, 0), response('r2', id, afterDb)]),
 		};

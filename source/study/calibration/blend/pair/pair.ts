@@ -1,6 +1,7 @@
 import {decidedSettings} from '../../../../profile/ask/settings.ts';
 import {planSetting} from '../actions.ts';
 import {meterSigmaDb} from '../blendReadings.ts';
+import {collectDecided} from '../collect.ts';
 import type {Collected} from '../collected.ts';
 import {type BlendInputs, frontsOf} from '../inputs.ts';
 import {offsetOf} from '../noise.ts';
@@ -25,11 +26,14 @@ const periodMs = 1000 / 45;
 A change of delay and polarity between two lines of subs, for the bass of the LFE channel: tones of both together tell
 their level at every delay between them; noise before and after keeps the loudest or puts it back.
 
+@param isSince - Whether a blend with the fronts was decided since it was read: that is what stands then.
 @returns `undefined` where there are not two lines that a box can set apart, where distances are not known, or where a
 recording has set the subs.
 */
-export function pairOf(inputs: BlendInputs, collected: Collected): PairResult | undefined {
+export function pairOf(inputs: BlendInputs, found: Collected, isSince: boolean): PairResult | undefined {
 	const {profile} = inputs;
+	const isBegun = found.pair.tones.size > 0 || found.pair.trials.length > 0;
+	const collected = isSince && !isBegun ? collectDecided(inputs) : found;
 	const {stands, tolerances, isPlaced} = collected;
 	const {tones, trials, kept} = collected.pair;
 	if (!isPlaced || !canMoveApart(profile, collected)) return undefined;
@@ -45,15 +49,15 @@ export function pairOf(inputs: BlendInputs, collected: Collected): PairResult | 
 		({verdict, from}) => !kept && verdict === 'open' && isSameOffset(from, stands, tolerances),
 	);
 	const refused = trials.filter(({verdict}) => verdict === 'put back');
-	const found = isRead ? bestPairChange(profile, collected, told) : undefined;
-	const foundTo = found && offsetOf(standingWith(collected, found.added));
+	const best = isRead ? bestPairChange(profile, collected, told) : undefined;
+	const foundTo = best && offsetOf(standingWith(collected, best.added));
 	const isNew =
 		!kept &&
 		foundTo !== undefined &&
-		found!.gainDb.value >= worthTryingDb &&
+		best!.gainDb.value >= worthTryingDb &&
 		!refused.some(({to}) => isSoundingAlike(apartOf(to), apartOf(foundTo), periodMs));
 	const last = open ?? kept ?? (isNew ? undefined : refused.at(-1));
-	const added = last?.added ?? (isNew ? found!.added : undefined);
+	const added = last?.added ?? (isNew ? best!.added : undefined);
 	const to = last?.to ?? (isNew ? foundTo : undefined);
 	const status = statusOf();
 	const isHere = last === undefined || isSameOffset(last.from, stands, tolerances);
@@ -63,7 +67,7 @@ export function pairOf(inputs: BlendInputs, collected: Collected): PairResult | 
 		if (open || isNew) return 'to try';
 		if (kept) return 'kept';
 		if (refused.length > 0) return 'put back';
-		return found ? 'stands' : 'reading';
+		return best ? 'stands' : 'reading';
 	}
 
 	return {
