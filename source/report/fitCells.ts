@@ -26,6 +26,7 @@ export function fitCells(text: string, cells: number, align: 'left' | 'right' | 
 }
 
 function cutCells(text: string, cells: number): string {
+	if (oneCellText.test(text)) return `${text.slice(0, cells - 1)}…`;
 	graphemes ??= new Intl.Segmenter('en', {granularity: 'grapheme'});
 	let kept = '';
 	let used = 0;
@@ -45,6 +46,10 @@ A text in pieces of at most so many cells, without a mark where it is cut.
 @param cells - Whole number ≥ 1; a wide character takes two all the same.
 */
 export function splitCells(text: string, cells: number): string[] {
+	if (oneCellText.test(text))
+		return Array.from({length: Math.ceil(text.length / cells)}, (_, index) =>
+			text.slice(index * cells, (index + 1) * cells),
+		);
 	graphemes ??= new Intl.Segmenter('en', {granularity: 'grapheme'});
 	const pieces: string[] = [];
 	let piece = '';
