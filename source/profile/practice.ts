@@ -199,6 +199,9 @@ export const usualLowPass = {kind: 'linkwitz-riley', order: 4} as const;
 /** Upper end of the LFE channel, hertz: content is 20–120 Hz. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
 export const lfeTopHertz = 120;
 
+/** What playback adds to the LFE channel, dB: it is recorded that much lower. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
+export const lfeGainDb = 10;
+
 /** Choices ranked where the receiver's are not known, hertz. */
 export const usualChoicesHertz = everyTenHertz.filter(hertz => hertz <= 150);
 

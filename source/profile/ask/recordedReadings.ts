@@ -1,5 +1,5 @@
 import {isLfe} from '../channels.ts';
-import {recordedLevelSigmaDb, usualMainsBand, usualSubBand} from '../practice.ts';
+import {lfeGainDb, recordedLevelSigmaDb, usualMainsBand, usualSubBand} from '../practice.ts';
 import type {MeterReading, Profile, Recording} from '../types.ts';
 import {effectOf, lineOf, orElse} from './lines.ts';
 import {isForLevels, meterKey, type Observations, sourceNames} from './readings.ts';
@@ -13,9 +13,6 @@ export type RecordedReading = MeterReading & {
 	/** Lines whose readings it hangs on. */
 	readonly against: readonly string[];
 };
-
-/** The LFE channel comes out 10 dB above what the file holds. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
-const lfeAboveDb = 10;
 
 /**
 Levels that recordings give where no meter read: the difference to a line that was recorded in the same playing and read with
@@ -95,7 +92,7 @@ function ofRecording(
 		const subs = subsOf(profile).flatMap(({id, fedBy}) => (fedBy === source ? [id] : []));
 		return recording.microphone === undefined || subs.length === 0
 			? []
-			: made(subs, levelDb - lfeAboveDb + offsetDb, {signal: usualSubBand, weighting: 'Z'});
+			: made(subs, levelDb - lfeGainDb + offsetDb, {signal: usualSubBand, weighting: 'Z'});
 	});
 }
 

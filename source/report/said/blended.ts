@@ -1,5 +1,6 @@
+import {mostPairLossDb} from '../../profile/practice.ts';
 import type {BlendFacts} from '../../study/calibration/blend/facts.ts';
-import {ms, signedDb} from './figures.ts';
+import {db, ms, signedDb} from './figures.ts';
 import type {Sentences} from './sentences.ts';
 
 export const blendedSentences: Sentences<BlendFacts> = {
@@ -16,7 +17,7 @@ export const blendedSentences: Sentences<BlendFacts> = {
 			...(isTurned ? ['turned'] : []),
 		];
 		return [
-			`${change.join(' and ')} against the other sub, on top of what distances give: ${signedDb(lfeGainDb)} through the LFE channel, and no front was softer`,
+			`${change.join(' and ')} against the other sub, on top of what distances give: ${signedDb(lfeGainDb)} through the LFE channel, and neither fronts nor centre softer by more than ${db(mostPairLossDb)}`,
 		];
 	},
 	'blended-by-recording': ({gainDb, isVerified}) => [

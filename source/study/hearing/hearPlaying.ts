@@ -1,3 +1,4 @@
+import {usualMainsBand, usualSubBand} from '../../profile/practice.ts';
 import {type SplitterTools, splitterTools} from '../../science/signal/bandPower.ts';
 import type {Sound} from '../../science/signal/waveRead.ts';
 import type {OnsetFound} from './arrivals.ts';
@@ -15,9 +16,6 @@ import {bandLevelDb, impulseSpectrum, responseAt, responseFrequencies} from './r
 import type {PlayedRound} from './round.ts';
 import {stretchesOf} from './stretches.ts';
 
-/** The meter's bands, hertz: third-octaves 400 Hz to 2.5 kHz for mains, 31.5 to 100 Hz for subs. */
-const mainsBandHertz = [355, 2818] as const;
-const bassBandHertz = [28.2, 112.2] as const;
 /** Long enough for a bass that takes a second to die away, ms. */
 const window = {beforeMs: 60, afterMs: 950};
 
@@ -83,7 +81,8 @@ function heardLine(
 	const at = onset?.ms ?? referenceMs;
 	// A sub behind a main line may sound before it does: one window about what all lines share.
 	const spectrum = impulseSpectrum(impulse, Math.min(at, referenceMs), window);
-	const band = isSub ? bassBandHertz : mainsBandHertz;
+	// The meter's own bands, so that levels of both can be held against each other.
+	const band = isSub ? usualSubBand : usualMainsBand;
 	const split = splitImpulse(impulse, tools);
 	const level = direct === impulse ? spectrum : impulseSpectrum(direct, at, window);
 	return {
@@ -91,8 +90,8 @@ function heardLine(
 		isSub,
 		...(onset && {delayMs: onset.ms - referenceMs, sigmaMs: onset.sigmaMs, onset}),
 		...(onset && !isSub && {polarity: polarityOf(direct, onset.ms)}),
-		...(onset && {levelDb: bandLevelDb(level, band[0], band[1])}),
-		bassLevelDb: bandLevelDb(spectrum, bassBandHertz[0], bassBandHertz[1]),
+		...(onset && {levelDb: bandLevelDb(level, band.fromHertz, band.toHertz)}),
+		bassLevelDb: bandLevelDb(spectrum, usualSubBand.fromHertz, usualSubBand.toHertz),
 		noiseBelowDb: noiseBelowDb(direct, at, isSub),
 		decays: onset ? octaveDecays(impulse, at, split) : [],
 		...(onset && !isSub && impulse === direct && {clarity: clarityOf(impulse, at, split)}),

@@ -1,5 +1,6 @@
 import {effectOf, lineOf, orElse} from '../../profile/ask/lines.ts';
 import {settingsInForce} from '../../profile/ask/settings.ts';
+import {usualSubBand} from '../../profile/practice.ts';
 import type {Profile, RecordedResponse, Recording} from '../../profile/types.ts';
 import {median} from '../../science/numeric/statistics.ts';
 import {aligned, combined} from './apart/complexLine.ts';
@@ -19,7 +20,6 @@ export type PredictedBass = {
 	readonly worstDb: number;
 };
 
-const band = [28.2, 112.2] as const;
 const looked = [30, 160] as const;
 
 /**
@@ -50,7 +50,8 @@ export function predictedBass(profile: Profile, after: Recording): PredictedBass
 	const recorded = new Map(of(after, 'all').map(each => [each.source as string, each]));
 	const found = of(before, 'main').flatMap(main => {
 		const channel = main.source as string;
-		const [own, own2] = [recorded.get(channel), of(before, 'all').find(each => each.source === channel)];
+		const own = recorded.get(channel);
+		const earlier = of(before, 'all').find(each => each.source === channel);
 		const hertz = crossoverUnder(profile, then, channel);
 		if (!own?.points || hertz === undefined || hertz !== crossoverUnder(profile, now, channel)) return [];
 		const subs = of(before, 'subs').filter(
@@ -70,9 +71,9 @@ export function predictedBass(profile: Profile, after: Recording): PredictedBass
 				sum,
 				heard: responseOfPoints(own.points),
 				middleDb:
-					own.levelDb === undefined || own2?.levelDb === undefined
+					own.levelDb === undefined || earlier?.levelDb === undefined
 						? undefined
-						: own.levelDb - own2.levelDb - trimDb,
+						: own.levelDb - earlier.levelDb - trimDb,
 			},
 		];
 	});
@@ -91,7 +92,7 @@ export function predictedBass(profile: Profile, after: Recording): PredictedBass
 			channel,
 			subs,
 			offDbAt,
-			bandOffDb: offOver(band[0], band[1]),
+			bandOffDb: offOver(usualSubBand.fromHertz, usualSubBand.toHertz),
 			worstDb: Math.max(...worst),
 		};
 	});

@@ -1,3 +1,4 @@
+import {lfeGainDb} from '../../profile/practice.ts';
 import {channelOrder} from '../../science/signal/channelMask.ts';
 import {type SweepLaw, synchronisedSweep} from '../../science/signal/sweep.ts';
 import type {RoundSize} from './roundCode.ts';
@@ -42,8 +43,6 @@ const openingLevelDbfs = -60;
 const burstLevelDbfs = -32;
 /** Sweeps are as loud as noise that reads 85 dB where −30 dBFS reads 75. */
 const mainLevelDbfs = -20;
-/** Playback adds 10 dB to the LFE channel. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
-export const lfeOffsetDbOfRound = -10;
 export const softPassDb = -20;
 export const softerDb = -10;
 /** The bass round's soft pass is not so soft: it is what playings are aligned by. */
@@ -79,7 +78,7 @@ export function playedRound(size: RoundSize, channels: readonly string[]): Playe
 	const markAtSeconds = openingSeconds + 0.2;
 	let at = markAtSeconds + markSeconds + 0.8;
 	const add = (channel: string, pass: SweepPass, law: SweepLaw, offsetDb: number, pause: number) => {
-		const levelDbfs = mainLevelDbfs + offsetDb + (isLow(channel) ? lfeOffsetDbOfRound : 0);
+		const levelDbfs = mainLevelDbfs + offsetDb + (isLow(channel) ? -lfeGainDb : 0);
 		sweeps.push({channel, pass, law, atSeconds: at, pauseSeconds: pause, levelDbfs});
 		// On a whole sample, so that what is cut is what was played.
 		at = Math.ceil((at + law.seconds + pause) * roundRateHz) / roundRateHz;

@@ -1,7 +1,7 @@
 import {standingSettings} from '../../profile/ask/settings.ts';
 import {subsByFeed, subsOf} from '../../profile/ask/subs.ts';
 import {isLfe, isOverhead} from '../../profile/channels.ts';
-import {usualMainsBand, usualSubBand} from '../../profile/practice.ts';
+import {lfeGainDb, usualMainsBand, usualSubBand} from '../../profile/practice.ts';
 import type {ChannelId, Profile} from '../../profile/types.ts';
 import {type TestSpectrum, weightingOfSpectrum} from '../../science/acoustics/band.ts';
 import {type ChannelOrder, channelOrder} from '../../science/signal/channelMask.ts';
@@ -19,8 +19,8 @@ export const noiseLength = 2 ** 18;
 /** One loop of a tone, samples: 5 s, in which every multiple of 0.2 Hz has whole periods. */
 export const toneLength = 5 * sampleRateHz;
 const highestToneHertz = 1000;
-/** The LFE channel is recorded 10 dB low and restored on playback, dB. @see ITU-R BS.775-3, Annex 7 (known as a quotation). */
-export const lfeOffsetDb = -10;
+/** Files for the LFE channel are lower by what playback adds, dB. */
+export const lfeOffsetDb = -lfeGainDb;
 
 export const mainsBand = usualMainsBand;
 export const subBand = usualSubBand;

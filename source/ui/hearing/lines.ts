@@ -38,12 +38,13 @@ export function progressLines({waiting, progress}: HearingState, columns: number
 
 /** The watched folder with what lies in it, and the path that is being typed. */
 export function arriveLines(state: HearingState, columns: number, now: Date): ScreenLine[] {
-	const {folder, arrived, cursor, typed, waiting, report} = state;
+	const {folder, arrived, isFolderMissing = false, cursor, typed, waiting, report} = state;
+	const watched = isFolderMissing
+		? `${folder} is not there or cannot be opened; it is looked for again and again.`
+		: `Watching ${folder}: what arrives there is heard at once.`;
 	return [
 		text('Which recording?', 'strong'),
-		...wrap(`Watching ${folder}: what arrives there is heard at once.`, columns, '  ').map(line =>
-			text(line, 'quiet'),
-		),
+		...wrap(watched, columns, '  ').map(line => text(line, isFolderMissing ? 'trouble' : 'quiet')),
 		...progressLines(state, columns),
 		...(report
 			? wrap(
@@ -53,7 +54,7 @@ export function arriveLines(state: HearingState, columns: number, now: Date): Sc
 				).map(line => text(line, 'good'))
 			: []),
 		text(''),
-		...(arrived.length === 0 ? [text('  Nothing lies there yet.', 'quiet')] : []),
+		...(arrived.length === 0 && !isFolderMissing ? [text('  Nothing lies there yet.', 'quiet')] : []),
 		...arrived.map(({name, bytes, changedMs}, index): ScreenLine => {
 			const line = `${index === cursor && typed === '' ? '›' : ' '} ${name}`;
 			return {

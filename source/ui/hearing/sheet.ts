@@ -18,7 +18,7 @@ const sizes: readonly RoundSize[] = ['two', 'all', 'bass'];
 const sizeNames: Readonly<Record<RoundSize, string>> = {
 	two: 'Front left and right: any stick, television or streamer plays it',
 	all: 'All channels that a multichannel player reaches',
-	bass: 'Fronts and low effects to 300 Hz, for further states',
+	bass: 'Fronts and low frequency effects to 300 Hz, with the subs changed',
 };
 
 const text = (line: string, style?: ScreenLine['style']): ScreenLine => ({text: line, style});

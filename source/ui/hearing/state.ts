@@ -24,6 +24,8 @@ export type HearingState = {
 	/** Folder that is watched, and what lies in it. */
 	readonly folder: string;
 	readonly arrived: readonly Arrived[];
+	/** It is not there, or may not be looked into. */
+	readonly isFolderMissing?: boolean;
 	/** Paths that were there when the watch began, or were heard since: they are not heard by themselves. */
 	readonly known: readonly string[];
 	/** A path that is being typed. */

@@ -48,21 +48,22 @@ Looks into the watched folder: what arrived since, and grows no more, is heard a
 @param isFirst - What lies there already is only shown.
 */
 export function lookForRecordings(screen: HearingScreen, world: World, isFirst = false): HearingScreen {
-	const {folder, arrived: before, known} = screen.hearing;
+	const {folder, arrived: before, known, isFolderMissing = false} = screen.hearing;
 	const arrived = world.recordings!.look(folder);
-	if (!arrived)
+	if (!arrived) return isFolderMissing ? screen : withState(screen, {arrived: [], isFolderMissing: true});
+	if (isFirst)
 		return withState(screen, {
-			arrived: [],
-			note: {kind: 'no', text: `${folder} cannot be read. Type the path of a folder or a recording.`},
+			arrived,
+			known: [...known, ...arrived.map(({path}) => path)],
+			isFolderMissing: false,
 		});
-	if (isFirst) return withState(screen, {arrived, known: [...known, ...arrived.map(({path}) => path)]});
-	if (isSame(arrived, before)) {
+	if (!isFolderMissing && isSame(arrived, before)) {
 		const fresh = arrived.filter(({path, bytes}) => bytes > 0 && !known.includes(path));
 		// The oldest first, as they were recorded.
 		return fresh.toReversed().reduce((now, {path}) => hear(now, path, world), screen);
 	}
 
-	return withState(screen, {arrived});
+	return withState(screen, {arrived, isFolderMissing: false});
 }
 
 function isSame(one: readonly Arrived[], other: readonly Arrived[]): boolean {

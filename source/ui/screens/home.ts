@@ -88,7 +88,7 @@ export function pressHome(screen: HomeScreen, press: Press, world: World): AppSc
 		case 'history':
 			return entry ? openHistory(entry.file, world) : noted(calm, 'Choose a profile of the room first.');
 		case 'plan':
-			return entry ? plan(calm, entry.file, entry.isShipped, world) : startPlan(world);
+			return entry ? openPlanning(world, entry.file, entry.isShipped) : startPlan(world);
 		case 'rename':
 			return entry && !entry.isShipped && entry.problem === undefined
 				? {...calm, renaming: ''}
@@ -119,13 +119,6 @@ function startNew({now}: World): AppScreen {
 /** Four answers, and the first picture. */
 function startPlan({now}: World): AppScreen {
 	return {kind: 'create', state: startRound(draftRound, {date: dayOf(now()), plan: {}}, undefined)};
-}
-
-/** The planning of a profile's room; of one that comes with the program, a copy's. */
-function plan(screen: HomeScreen, file: string, isShipped: boolean, world: World): AppScreen {
-	if (!isShipped) return openPlanning(world, file);
-	const copied = world.files.copy(file);
-	return copied.ok ? openPlanning(world, copied.file) : refuse(screen, copied.text);
 }
 
 function startFromEntry(screen: HomeScreen, file: string, {files, now}: World): AppScreen {

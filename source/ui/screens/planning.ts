@@ -28,11 +28,11 @@ import type {AppScreen, PlanningScreen, World} from './screen.ts';
 const sliceMs = 12;
 
 /** The planning of a file's room; home with a word where it cannot be read or is no room yet. */
-export function openPlanning(world: World, file: string): AppScreen {
+export function openPlanning(world: World, file: string, isShipped = false): AppScreen {
 	const loaded = world.files.load(file);
 	if (!loaded.ok) return openHome(world, [{kind: 'no', text: loaded.text}], file);
-	const held = world.files.hold(file);
-	if (!held.ok) return openHome(world, [{kind: 'no', text: held.text}], file);
+	const held = isShipped ? undefined : world.files.hold(file);
+	if (held && !held.ok) return openHome(world, [{kind: 'no', text: held.text}], file);
 	const plan = openPlan(loaded.profile);
 	if ('findings' in plan) {
 		world.files.release(file);
@@ -41,7 +41,7 @@ export function openPlanning(world: World, file: string): AppScreen {
 		return openHome(world, [{kind: 'no', text: lines.join(' ').replaceAll('  - ', '')}], file);
 	}
 
-	return {kind: 'planning', file, mark: loaded.mark, plan};
+	return {kind: 'planning', file, mark: loaded.mark, plan, ...(isShipped && {isShipped})};
 }
 
 /** One key in planning. What changes the room is on disk before this returns, or its refusal is told. */
@@ -107,13 +107,30 @@ const noted = (screen: PlanningScreen, text: string, kind: 'note' | 'no' = 'note
 	plan: {...screen.plan, notes: [{kind, text}]},
 });
 
-function kept(screen: PlanningScreen, plan: Planning, {files}: World): PlanningScreen {
-	if (plan.profile === screen.plan.profile) return {...screen, plan};
-	const saved = files.save(screen.file, plan.profile, screen.mark);
-	return saved.ok ? {...screen, mark: saved.mark, plan} : noted(screen, saved.text, 'no');
+/** The planning with a file of its own: one that comes with the program is copied first. */
+function owned(screen: PlanningScreen, {files}: World): PlanningScreen | {readonly refused: string} {
+	const {isShipped = false, ...rest} = screen;
+	if (!isShipped) return screen;
+	const copied = files.copy(screen.file);
+	if (!copied.ok) return {refused: copied.text};
+	const held = files.hold(copied.file);
+	return held.ok ? {...rest, file: copied.file, mark: copied.mark} : {refused: held.text};
 }
 
-function printed(screen: PlanningScreen, {files}: World): PlanningScreen {
+function kept(screen: PlanningScreen, plan: Planning, world: World): PlanningScreen {
+	if (plan.profile === screen.plan.profile) return {...screen, plan};
+	const own = owned(screen, world);
+	if ('refused' in own) return noted(screen, own.refused, 'no');
+	const saved = world.files.save(own.file, plan.profile, own.mark);
+	return saved.ok ? {...own, mark: saved.mark, plan} : noted(own, saved.text, 'no');
+}
+
+function printed(screen: PlanningScreen, world: World): PlanningScreen {
+	const own = owned(screen, world);
+	return 'refused' in own ? noted(screen, own.refused, 'no') : writtenBeside(own, world);
+}
+
+function writtenBeside(screen: PlanningScreen, {files}: World): PlanningScreen {
 	const {plan, file} = screen;
 	const lines = moveTexts(plan, 78).map(line => line.replace(/^ {2}/, ''));
 	const written = files.writeBeside(file, '-moves.txt', `${plan.profile.name}\n\n${lines.join('\n')}\n`);
@@ -141,9 +158,11 @@ function chosen(screen: PlanningScreen, world: World): AppScreen {
 		({from, to, setAside}) => !setAside && (ids.includes(from) || ids.includes(to)),
 	);
 	if (!isRead) {
-		const saved = world.files.save(screen.file, atStakeOut(planned), screen.mark);
-		if (!saved.ok) return noted(screen, saved.text, 'no');
-		return openWalk(world, screen.file) ?? openHome(world);
+		const own = owned(screen, world);
+		if ('refused' in own) return noted(screen, own.refused, 'no');
+		const saved = world.files.save(own.file, atStakeOut(planned), own.mark);
+		if (!saved.ok) return noted(own, saved.text, 'no');
+		return openWalk(world, own.file) ?? openHome(world);
 	}
 
 	const next = startNextRound(planned, {

@@ -107,6 +107,8 @@ export type CompareScreen = {
 export type PlanningScreen = {
 	readonly kind: 'planning';
 	readonly file: string;
+	/** The file comes with the program: what is changed goes into a copy, which is made then. */
+	readonly isShipped?: boolean;
 	/** State of the file as last seen; saves are held against it. */
 	readonly mark: string;
 	readonly plan: Planning;

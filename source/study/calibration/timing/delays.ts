@@ -7,6 +7,7 @@ import {combinedSigma} from '../../../science/numeric/statistics.ts';
 import type {DistanceResult} from '../result.ts';
 import {type Branch, type Feed, type SteppedLine, shareAndRound} from '../steps.ts';
 import {entryRemarks} from './entryRemarks.ts';
+import {middleOf} from './middleOf.ts';
 import type {Arrival, TimingResult} from './result.ts';
 import {timingRemarks} from './timingRemarks.ts';
 
@@ -100,7 +101,7 @@ function feedsOf(
 		const branches = [...byOutput].flatMap(([output, subs]): Branch[] => {
 			const values = subs.flatMap(sub => arrivals.get(sub)?.value ?? []);
 			if (values.length === 0) return [];
-			const exact = neededOf(middle(values));
+			const exact = neededOf(middleOf(values));
 			if (output === '' || !bassProcessor) return [{exact}];
 			const {stepMs, minimumMs, maximumMs} = bassProcessor.delay;
 			return [{output, exact, control: control(stepMs, minimumMs, maximumMs)}];
@@ -109,18 +110,13 @@ function feedsOf(
 	});
 }
 
-/** Subs that share an output cannot be set apart; the middle errs least. */
-function middle(values: readonly number[]): number {
-	return (Math.min(...values) + Math.max(...values)) / 2;
-}
-
 /** The latest of the speakers' arrivals and of the middles of what hangs on one output, ms. */
 function latestArrival(profile: Profile, arrivals: ReadonlyMap<string, Arrival>): number {
 	const speakers = mainChannels(profile).flatMap(({id}) => arrivals.get(id)?.value ?? []);
 	const branches = [...subsByFeed(profile).values()].flatMap(byOutput =>
 		[...byOutput.values()].flatMap(subs => {
 			const values = subs.flatMap(sub => arrivals.get(sub)?.value ?? []);
-			return values.length > 0 ? middle(values) : [];
+			return values.length > 0 ? middleOf(values) : [];
 		}),
 	);
 	return Math.max(...speakers, ...branches);

@@ -1,9 +1,11 @@
 import {receiverSpeed} from '../../../profile/ask/boxes.ts';
 import {settingFor} from '../../../profile/ask/settings.ts';
+import {subsByFeed} from '../../../profile/ask/subs.ts';
 import {isLfe} from '../../../profile/channels.ts';
 import type {Profile, SettingsSet} from '../../../profile/types.ts';
 import {median} from '../../../science/numeric/statistics.ts';
 import type {ChannelSolution, Solution} from '../../calibration/result.ts';
+import {middleOf} from '../../calibration/timing/middleOf.ts';
 import {type TimingSide, timingOffset} from './timingParts.ts';
 
 /** What the set holds for a channel's timing, in the kind of entry that the receiver takes. */
@@ -18,22 +20,32 @@ export function dialledTiming(
 		: channel?.delayMs?.stepped;
 }
 
+type OwnArrival = {readonly ms: number; readonly metres?: number};
+
 /**
 Arrival behind one channel of the receiver, ms, and the distance that it comes from: the speaker's own, or that of the
-latest of the subs it feeds, for the receiver waits for that one and the bass processor delays the others.
+latest of the outputs it feeds, for the receiver waits for that one and the bass processor delays the others.
 */
-function ownArrival(
-	channel: ChannelSolution,
-	{subs}: Solution,
-): {readonly ms: number; readonly metres?: number} | undefined {
+function ownArrival(profile: Profile, channel: ChannelSolution, solution: Solution): OwnArrival | undefined {
 	if (channel.arrivalMs)
 		return {ms: channel.arrivalMs.value, ...(channel.distance && {metres: channel.distance.metres})};
-	const fed = subs.flatMap(sub =>
-		sub.fedBy === channel.id && sub.arrivalMs ? [{...sub, ms: sub.arrivalMs.value}] : [],
-	);
-	if (fed.length === 0) return undefined;
-	const latest = fed.reduce((a, b) => (b.ms > a.ms ? b : a));
-	return {ms: latest.ms, ...(latest.distance && {metres: latest.distance.metres})};
+	const byOutput = subsByFeed(profile).get(channel.id);
+	const outputs = [...(byOutput?.values() ?? [])].flatMap(ids => togetherArrival(ids, solution) ?? []);
+	return outputs.length === 0 ? undefined : outputs.reduce((a, b) => (b.ms > a.ms ? b : a));
+}
+
+/** The middle of subs that nothing sets apart, and of the distances of the first and the last of them. */
+function togetherArrival(ids: readonly string[], {subs}: Solution): OwnArrival | undefined {
+	const known = subs
+		.flatMap(({id, arrivalMs, distance}) =>
+			ids.includes(id) && arrivalMs ? [{ms: arrivalMs.value, metres: distance?.metres}] : [],
+		)
+		.toSorted((a, b) => a.ms - b.ms);
+	const [first, last] = [known[0], known.at(-1)];
+	if (!first || !last) return undefined;
+	const metres =
+		first.metres === undefined || last.metres === undefined ? undefined : (first.metres + last.metres) / 2;
+	return {ms: middleOf(known.map(({ms}) => ms)), ...(metres !== undefined && {metres})};
 }
 
 /**
@@ -52,7 +64,7 @@ export function timingSides(
 	const isDistance = timing.kind === 'distance';
 	const solved = solution.channels.flatMap(channel => {
 		const {timing: value} = channel;
-		const arrival = ownArrival(channel, solution);
+		const arrival = ownArrival(profile, channel, solution);
 		if (!value || !arrival) return [];
 		const {exact, stepped, sigma} = value;
 		return [

@@ -1,3 +1,4 @@
+import {lfeGainDb} from '../../../profile/practice.ts';
 import type {HeardPlaying} from '../heardPlaying.ts';
 import {type HeardResponse, responseFrequencies} from '../responses.ts';
 import {combined, filteredBy, meanResponse} from './complexLine.ts';
@@ -24,8 +25,6 @@ export type StatedLowPasses = {
 /** Both parts of a playing by its LFE sweep, and how far that is to be trusted. */
 export type SeparatedByLfe = Separated & {readonly agreement: LfeAgreement};
 
-/** The LFE channel is played 10 dB louder than the mains' redirected bass. */
-const lfeAboveDb = 10;
 /**
 Beyond this the stated low-passes are not those of the boxes. In simulated rooms half as much refused a third of the rounds in
 which all was right, for the speakers sound down there too, and kept no loss away that the next playing does not.
@@ -58,7 +57,7 @@ export function separateByLfe(
 		if (hertz === undefined || !line.onset) continue;
 		const own =
 			subs.get(hertz) ??
-			filteredBy(lfe.response, quotient(ofCrossover(hertz), ofLfe, 10 ** (-lfeAboveDb / 20)));
+			filteredBy(lfe.response, quotient(ofCrossover(hertz), ofLfe, 10 ** (-lfeGainDb / 20)));
 		subs.set(hertz, own);
 		mains.set(line.channel, combined(line.response, 1, own, -1));
 		low.set(hertz, [...(low.get(hertz) ?? []), line.response]);

@@ -1,4 +1,5 @@
 import {finding} from '../../../profile/finding.ts';
+import {lfeGainDb} from '../../../profile/practice.ts';
 import {forwardReal} from '../../../science/signal/fourier.ts';
 import {powerOfTwoFrom} from '../../../science/signal/spectrumParts.ts';
 import {thinned} from '../../../science/signal/thinned.ts';
@@ -92,8 +93,8 @@ function lfeFindings({lines}: HeardPlaying): HearingFinding[] {
 	const mains = lines.filter(({isSub, onset}) => !isSub && onset);
 	if (mains.length === 0) return [];
 	const [lfe, own] = [levelOf(low), Math.max(...mains.map(levelOf))];
-	// Redirected bass at the file's level; the LFE channel 10 dB above it.
-	const lowDb = 10 - (lfe - own);
+	// Redirected bass is at the file's level.
+	const lowDb = lfeGainDb - (lfe - own);
 	return lowDb > 6 && lowDb < 14 ? [finding('doubt', 'heard-lfe-not-raised', [low.channel], {lowDb})] : [];
 }
 
