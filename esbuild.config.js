@@ -13,6 +13,7 @@ import {mustApply, replaceKnown} from './build/mustApply.js';
 import {thirdPartyNotices} from './build/notices.js';
 import {
 	alwaysDraws,
+	knownKeyOrder,
 	lateSchema,
 	lateSegmenters,
 	noDeveloperTools,
@@ -21,7 +22,7 @@ import {
 	separate,
 	startsNoProgram,
 } from './build/plugins.js';
-import {profileSchemaOf} from './build/profileSchema.js';
+import {keyOrderOf, profileSchemaOf} from './build/profileSchema.js';
 import {quickFrames} from './build/quick/plugin.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
@@ -38,6 +39,7 @@ const common = {
 	logLevel: 'warning',
 };
 const profileSchema = await profileSchemaOf(root);
+const keyOrder = await keyOrderOf(root);
 
 const production = {
 	// Without it React measures every render and keeps the measurements.
@@ -96,6 +98,7 @@ const program = await build({
 		leanMeow,
 		fewDecoders,
 		lateSchema(profileSchema, '__wholeSchema()'),
+		knownKeyOrder(keyOrder),
 		lateSegmenters,
 		quietBuiltins,
 	].map(mustApply),
@@ -144,6 +147,7 @@ const ui = await build({
 		].map(mustApply),
 		// The app gets its profiles read; that the patterns still match shows in the build of the commands.
 		lateSchema(profileSchema),
+		knownKeyOrder(keyOrder),
 	],
 });
 const chunks = [];

@@ -128,6 +128,17 @@ export const separate = (folder, found, outputOf) => ({
 	},
 });
 
+/** Writes the order of the keys in a file into the program: who saves needs no schema library. */
+export const knownKeyOrder = order => ({
+	name: 'known-key-order',
+	setup({onLoad}) {
+		onLoad({filter: /[/\\]source[/\\]profile[/\\]file[/\\]keyOrder\.ts$/}, () => ({
+			contents: `export const keyOrder = ${JSON.stringify(order)};`,
+			loader: 'ts',
+		}));
+	},
+});
+
 /**
 Writes the generated JSON Schema into the program, and loads the whole schema, and with it the schema library, only at
 the first call.

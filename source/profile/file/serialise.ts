@@ -1,10 +1,7 @@
-import {meterReading, settingsSet} from '../schema/observed.ts';
-import {profileSchema} from '../schema/profile.ts';
-import {recording, response} from '../schema/recorded.ts';
-import {seat, tapeReading} from '../schema/room.ts';
 import type {Profile} from '../types.ts';
 import {visibleText} from '../visibleText.ts';
 import {pathText, valueText} from './json/problem.ts';
+import {keyOrder} from './keyOrder.ts';
 
 /** Lists of which each entry takes one line, so that a reading more is one line more in a diff. */
 const oneLineLists: ReadonlySet<string> = new Set([
@@ -18,17 +15,6 @@ const oneLineLists: ReadonlySet<string> = new Set([
 	'wiring.loads',
 	'wiring.equipment',
 ]);
-
-/** Order of known keys at the top and in the entries of lists; unknown keys follow in the order they have. */
-const keyOrder: Readonly<Record<string, readonly string[]>> = {
-	'': Object.keys(profileSchema.shape),
-	tape: Object.keys(tapeReading.shape),
-	meter: Object.keys(meterReading.shape),
-	recordings: Object.keys(recording.shape),
-	responses: Object.keys(response.shape),
-	seats: Object.keys(seat.shape),
-	settings: Object.keys(settingsSet.shape),
-};
 
 const curves = 'responses';
 
