@@ -107,10 +107,14 @@ function blendNoise(
 	return [one, {...all, together: fronts}];
 }
 
-/** The LFE channel with two lines of subs behind it, which tones set against each other. */
+/**
+The LFE channel whose tones set two lines of subs against each other. A file has one LFE channel, which a receiver with two
+outputs for subs plays into both.
+*/
 function feedOfPair(profile: Profile): ChannelId | undefined {
-	const [first, ...others] = subsByFeed(profile);
-	return first && others.length === 0 && first[1].size === 2 ? first[0] : undefined;
+	const feeds = [...subsByFeed(profile)];
+	const lines = feeds.reduce((count, [, byOutput]) => count + byOutput.size, 0);
+	return lines === 2 ? feeds[0]![0] : undefined;
 }
 
 /** Front speakers that a file of two channels holds, and what its name calls them. */

@@ -55,5 +55,7 @@ export function fileText(profile: Profile, {playInto, signal}: BlendStep, row: r
 			),
 		),
 	].sort((a, b) => a - b);
-	return `${file}, tone ${hertz.indexOf(signal.hertz) + 1} of ${hertz.length}.`;
+	// The LFE channel of a file is one, whatever its outputs are called.
+	const both = playInto.length > 1 ? '; it plays into both outputs' : '';
+	return `${file}, tone ${hertz.indexOf(signal.hertz) + 1} of ${hertz.length}${both}.`;
 }

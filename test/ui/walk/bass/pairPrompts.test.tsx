@@ -6,6 +6,7 @@ import {planSignals} from '../../../../source/study/playing/plan.ts';
 import {bassPrompts} from '../../../../source/ui/walk/bass/bass.ts';
 import {bassPage} from '../../../../source/ui/walk/bass/bassPage.tsx';
 import {blendOf} from '../../../../source/ui/walk/bass/blendOf.ts';
+import {fileText} from '../../../../source/ui/walk/bass/sound.ts';
 import {withDecided} from '../../../../source/ui/walk/dialIn/decide.ts';
 import {factsOf} from '../../../../source/ui/walk/stops.ts';
 import {apart, levelOf, profileWith} from '../../../study/calibration/blend/pairRoom.ts';
@@ -78,6 +79,21 @@ test('the file that a tone is played from is among those that are written, 10 dB
 	const {files} = planSignals(profile, -30);
 	const file = files.find(each => each.file === 'layout-tones-LFE1.wav');
 	expect(file).toMatchObject({row: [32, 40, 50, 63], channel: 'LFE1', levelDbfs: -40});
+});
+
+test('a receiver with two outputs for subs plays the one LFE channel of the file into both', () => {
+	const profile = chosen();
+	const [one, two] = profile.subs!.map(({processorOutput: _, ...sub}) => sub);
+	const twoOutputs: Profile = {
+		...profile,
+		channels: [...profile.channels, {id: 'LFE2'}],
+		subs: [one!, {...two!, fedBy: 'LFE2'}],
+	};
+	const rows = planSignals(twoOutputs, -30).files.filter(({file}) => file.startsWith('layout-tones-LFE'));
+	expect(rows).toMatchObject([{file: 'layout-tones-LFE1.wav', row: [32, 40, 50, 63]}]);
+	const step = {...blendOf(profile).pair!.blocks[0]!.steps[0]!, playInto: ['LFE1', 'LFE2']};
+	const said = fileText(answer(profile, 'bass:sound', '1'), step, [step]);
+	expect(said).toBe('layout-tones-LFE1.wav, tone 1 of 1; it plays into both outputs.');
 });
 
 test('it resumes in the middle, and what was kept is typed in before anything is read into the fronts', () => {
