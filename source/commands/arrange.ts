@@ -22,7 +22,7 @@ import {type PlanSearchStep, searchPlan} from '../study/arrangement/planSearch.t
 import {planSpace} from '../study/arrangement/planSpace.ts';
 import {type ArrangementRow, rowContents} from '../study/arrangement/row.ts';
 import {type ArrangementSpace, canBeJudged} from '../study/arrangement/spaceOf.ts';
-import {speakerMoves} from '../study/arrangement/speakerMoves.ts';
+import {withSpeakerMoves} from '../study/arrangement/speakerMoves.ts';
 import {readSpots} from '../study/arrangement/spots.ts';
 import {readMoves} from '../study/placement/moves.ts';
 import {adjustNetwork} from '../study/survey/adjust.ts';
@@ -102,10 +102,7 @@ export const command: Command = {
 		const answer = answerOf(context, profile, space);
 		const {rows, question, chosen} = answer;
 		const ear = rows[chosen ?? 0]!.places.seats[0]!;
-		const moves =
-			answer.moves.length === 0
-				? answer.moves
-				: [...answer.moves, ...speakerMoves(profile, shape, speakers, ear)];
+		const moves = withSpeakerMoves(answer.moves, profile, shape, speakers, ear);
 		const measures = rows.map(({places}) => planMeasures(profile, shape, speakers, places));
 		const findings = [...answer.findings, ...space.findings];
 		if (context.flags.json)

@@ -16,7 +16,8 @@ export type RecordedReading = MeterReading & {
 
 /**
 Levels that recordings give where no meter read: the difference to a line that was recorded in the same playing and read with
-the meter. Of subs only where the microphone's curve was taken off, for recorders cut the bass.
+the meter. Of subs only where the microphone's curve was taken off, for recorders cut the bass, and where the meter does not
+weight the speakers' band itself, as A does by half a decibel.
 
 A meter's reading stands above it: of what it read at a seat nothing is told there.
 */
@@ -90,7 +91,7 @@ function ofRecording(
 	return [...levels].flatMap(([source, levelDb]) => {
 		if (!isLfe(source)) return made([source], levelDb + offsetDb, {signal: usualMainsBand});
 		const subs = subsOf(profile).flatMap(({id, fedBy}) => (fedBy === source ? [id] : []));
-		return recording.microphone === undefined || subs.length === 0
+		return recording.microphone === undefined || first.weighting === 'A' || subs.length === 0
 			? []
 			: made(subs, levelDb - lfeGainDb + offsetDb, {signal: usualSubBand, weighting: 'Z'});
 	});

@@ -16,7 +16,7 @@ export function pairOffer({cost: {readings, changes, minutes}}: PairResult): str
 export function pairOdds({odds: {known, hidden, rooms}}: PairResult): string {
 	const told = ({wonPercent, lostPercent}: (typeof known)['lfe']) =>
 		`louder in ${wonPercent} %, softer in ${lostPercent} %`;
-	return `${pairWayName}: in ${rooms} simulated rooms the bass of the LFE channel came out ${told(known.lfe)}, and with tones after it the mean of the fronts ${told(known.fronts)}; where a latency or a turned lead was hidden ${told(hidden.lfe)}, and ${told(hidden.fronts)} (0.3 dB and more).`;
+	return `${pairWayName}: in ${rooms} simulated rooms the bass of the LFE channel came out ${told(known.lfe)}, and with tones after it the mean of the fronts ${told(known.fronts)}; where a latency or a turned lead was hidden ${told(hidden.lfe)}, and ${told(hidden.fronts)} (0.3 dB and more). The centre alone came out softer in ${Math.max(known.centre.lostPercent, hidden.centre.lostPercent)} % at most.`;
 }
 
 /** What it costs that was read before; empty where nothing was. */

@@ -123,8 +123,8 @@ export function* firstLook(
 }
 
 /**
-The mean spread over some fields of a choice of sources; undefined once it is not to stay below a limit. Choices that differ in their last source alone come one after the other: the sum of those before
-is kept.
+The mean spread over some fields of a choice of sources; undefined once it is not to stay below a limit. Choices that differ
+in their last source alone come one after the other: the sum of those before is kept.
 */
 function spreadIn(
 	fields: readonly BassField[],

@@ -51,6 +51,14 @@ const leastWayMetres = 0.8;
 /** It goes this far into its range, so that a tape's error does not put it out again, degrees. */
 const insideDegrees = 1;
 
+/** What is carried for an arrangement: seats and subs, then the speakers that it would leave outside their angles. */
+export function withSpeakerMoves(
+	moves: readonly ThingMove[],
+	...[profile, shape, speakers, ear]: Parameters<typeof speakerMoves>
+): readonly ThingMove[] {
+	return moves.length === 0 ? moves : [...moves, ...speakerMoves(profile, shape, speakers, ear)];
+}
+
 /**
 Speakers that an arrangement leaves outside their published angles, each moved round the reference ear to where its range
 begins, as far from the ear as it stands or as the walls let it. Only what was taped or planned is moved: the others have

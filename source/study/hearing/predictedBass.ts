@@ -13,7 +13,7 @@ export type PredictedBass = {
 	readonly channel: string;
 	/** Subs that the prediction knows by themselves or together. */
 	readonly subs: readonly string[];
-	/** Recorded above predicted at a frequency, dB, master volume and recorder's gain taken off. */
+	/** Recorded above predicted at a frequency, dB, master volume and recorder's gain taken off; NaN where either is not known. */
 	readonly offDbAt: (hertz: number) => number;
 	/** The same for the mean power from 28 to 112 Hz, and the largest of any sixth of an octave from 30 to 160 Hz. */
 	readonly bandOffDb: number;
@@ -98,7 +98,7 @@ export function predictedBass(profile: Profile, after: Recording): PredictedBass
 	});
 }
 
-/** Mean power within a band, dB; points lie evenly in log f. */
+/** Mean power within a band, dB; points lie evenly in log f. NaN where nothing is known of it. */
 function powerDb(
 	{real, imaginary}: HeardResponse,
 	frequencies: Float64Array,
@@ -113,5 +113,5 @@ function powerDb(
 		count += 1;
 	}
 
-	return 10 * Math.log10(Math.max(sum / Math.max(1, count), 1e-30));
+	return sum > 0 ? 10 * Math.log10(sum / count) : Number.NaN;
 }

@@ -1,7 +1,7 @@
 import {type PlanMeasures, planMeasures} from '../../study/arrangement/measures.ts';
 import type {ThingMove} from '../../study/arrangement/moves.ts';
 import {rowMoves} from '../../study/arrangement/row.ts';
-import {speakerMoves} from '../../study/arrangement/speakerMoves.ts';
+import {withSpeakerMoves} from '../../study/arrangement/speakerMoves.ts';
 import type {Planning, PlanRow} from './planning.ts';
 
 /** What an arrangement of the plan measures beside its bass. */
@@ -10,11 +10,10 @@ export function measuresOf(planning: Planning, places: PlanRow['places']): PlanM
 	return planMeasures(profile, space.room.shape, speakers, places);
 }
 
-/** What is carried for a row: seats and subs, then the speakers that it would leave outside their angles. */
-export function movesIn({profile, space, speakers}: Planning, row: PlanRow): ThingMove[] {
-	const moves = rowMoves(space, row);
-	if (moves.length === 0) return [];
-	return [...moves, ...speakerMoves(profile, space.room.shape, speakers, row.places.seats[0]!)];
+/** What is carried for a row. */
+export function movesIn({profile, space, speakers}: Planning, row: PlanRow): readonly ThingMove[] {
+	const ear = row.places.seats[0]!;
+	return withSpeakerMoves(rowMoves(space, row), profile, space.room.shape, speakers, ear);
 }
 
 /** The rows as they are shown: as it stands first, then what was kept, then what was found, by the order asked for. */

@@ -70,7 +70,7 @@ function typedNotHere(plan: Planning, text: string): Planning {
 	);
 }
 
-/** The planning of a changed profile: what was found no longer holds, what was kept by hand is judged anew. */
+/** The planning of a changed profile: rows that were found or kept no longer hold; undo brings back what was kept. */
 export function reopened(plan: Planning, profile: Profile, text: string, past?: Planning['past']): Planning {
 	const opened = openPlan(profile);
 	if ('findings' in opened) {

@@ -21,7 +21,8 @@ export function bassByRecording(
 	const settled = new Map<string, SettledRow>();
 	const fronts = predictedBass(profile, recording);
 	const mostDb = (profile.kit?.meterPlaceMarked ? proofLimits.marked : proofLimits.unmarked).toneDb;
-	if (fronts.length === 0 || fronts.some(({worstDb}) => worstDb > mostDb)) return settled;
+	// What is no number proves nothing.
+	if (fronts.length === 0 || !fronts.every(({worstDb}) => worstDb <= mostDb)) return settled;
 	const known = new Set(fronts.flatMap(({subs}) => subs));
 	const bandOffDb = fronts.reduce((sum, front) => sum + front.bandOffDb, 0) / fronts.length;
 	const sigmaDb = recordedLevelSigmaDb * Math.SQRT2;
@@ -38,7 +39,8 @@ export function bassByRecording(
 				: front && item.signal.kind === 'tone'
 					? front.offDbAt(item.signal.hertz)
 					: undefined;
-		if (residualDb === undefined || Math.abs(residualDb) > limitOf(profile, item.signal, sigmaDb)) continue;
+		if (residualDb === undefined || !(Math.abs(residualDb) <= limitOf(profile, item.signal, sigmaDb)))
+			continue;
 		settled.set(item.key, {residualDb, ...(date !== undefined && {date})});
 	}
 

@@ -113,7 +113,7 @@ test('a reading that no two sounds make is named', () => {
 	expect(tone?.impossibleIndex).toBeDefined();
 });
 
-test('one sub, two on one output, and subs that a recording has set are not set apart', () => {
+test('one sub, two on one output, and two on no box of their own are not set apart', () => {
 	const one = profileWith();
 	expect(resultOf({...one, subs: one.subs!.slice(0, 1)}).pair).toBeUndefined();
 	const joined = {...one, subs: one.subs!.map(sub => ({...sub, processorOutput: 'A'}))};

@@ -93,6 +93,9 @@ test('the sub has no level by a recorder of unknown colour, and has one with its
 	expect(sources(known)).toContain('sub1');
 	// −22 − 10 + 104.
 	expect(solve(known).subs[0]!.level!.decibels).toBeCloseTo(72, 6);
+	// A takes half a decibel off the speakers' band, which would all be the sub's.
+	const byA = profile([{...read('FL', 74), weighting: 'A'}], {microphone: 'curve.txt'});
+	expect(sources(byA)).toEqual(['FR', 'FC', 'LS', 'RS']);
 });
 
 test('settings become stale by it, Meter asks only for what is left, and the proof has a row for it', () => {

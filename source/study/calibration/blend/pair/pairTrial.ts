@@ -28,8 +28,9 @@ export function pairNoises(fronts: number): readonly PairNoise[] {
 /**
 Every change between subs that noise was read under, in the order in which they were first met.
 
-Kept where the bass of the LFE channel is louder by enough and neither fronts nor centre are softer by more than readings tell apart: each step verified by
-itself, so that nothing typed in later has to be undone. Before and after count only with the same levels set.
+Kept where the bass of the LFE channel is louder by enough and neither fronts nor centre are softer by more than readings
+tell apart: each step verified by itself, so that nothing typed in later has to be undone. Before and after count only with
+the same levels set.
 */
 export function pairTrialsIn(
 	noise: readonly NoiseReading[],
