@@ -55,12 +55,17 @@ export async function openApp({
 	});
 	const onSignal = () => session.interrupt();
 	for (const signal of signals) process.on(signal, onSignal);
+	// A terminal that was closed takes and gives nothing any more. Kept to the end: leaving still draws.
+	const onGone = () => {
+		if (session.screen().kind !== 'left') session.interrupt();
+	};
+	for (const stream of [stdin, stdout]) stream.on('error', onGone);
 	try {
 		await instance.waitUntilExit();
 	} finally {
 		for (const signal of signals) process.off(signal, onSignal);
 		// Left by itself, such as by a fault of the drawing: nothing may be lost by that.
-		if (session.screen().kind !== 'left') session.interrupt();
+		onGone();
 	}
 
 	return {code: session.wasInterrupted() ? 130 : 0, said: session.said()};

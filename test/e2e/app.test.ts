@@ -127,6 +127,18 @@ test.each([
 	expect(onDisk(folder).profile).toMatchObject({tape: [{from: 'FL'}], walk: {prompt: 'tape:FC:seat1'}});
 });
 
+test('a window that is closed loses nothing, and the next one finds no lock', async () => {
+	const folder = temporaryFolder();
+	const terminal = open(folder);
+	await beginDen(terminal);
+	await answer(terminal, '9-4', '[Tape 1/8]');
+	const locks = () => readdirSync(join(folder, 'profiles')).filter(file => file.endsWith('.lock'));
+	expect(locks()).toHaveLength(1);
+	terminal.close();
+	await expect.poll(locks, {timeout: 10_000}).toEqual([]);
+	expect(onDisk(folder).profile).toMatchObject({tape: [{from: 'FL'}]});
+});
+
 test('a file that another program changes meanwhile is not overwritten, and the answer can go to a new file', async () => {
 	const folder = temporaryFolder();
 	const one = open(folder);

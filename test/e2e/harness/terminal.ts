@@ -66,6 +66,8 @@ export type OpenTerminal = {
 	) => Promise<string>;
 	readonly resize: (columns: number, rows: number) => void;
 	readonly kill: (signal?: NodeJS.Signals) => void;
+	/** Takes the terminal away, as closing its window does. */
+	readonly close: () => void;
 	readonly ended: Promise<Ended>;
 	readonly processId: number;
 };
@@ -157,6 +159,8 @@ export function openTerminal(args: readonly string[], options: TerminalOptions =
 			child.resize(newColumns, newRows);
 		},
 		kill,
+		// The library's types leave it out.
+		close: () => (child as IPty & {destroy: () => void}).destroy(),
 		ended,
 		processId: child.pid,
 	};
