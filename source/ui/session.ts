@@ -27,7 +27,15 @@ Starts at the walk of `file`, or at home.
 
 @throws {Error} If `file` cannot be read; the message is what the reader of files said.
 */
-export function startSession(world: World, file?: string): Session {
+export function startSession(given: World, file?: string): Session {
+	let isSearching = false;
+	const {searches} = given;
+	// Keys that arrive together may begin a search and leave it before a screen shows it.
+	const order: NonNullable<typeof searches>['order'] = asked => {
+		isSearching = searches?.order(asked) ?? false;
+		return isSearching;
+	};
+	const world: World = {...given, ...(searches && {searches: {...searches, order}})};
 	let screen = file === undefined ? openHome(world) : openNamed(world, file);
 	let isInterrupted = false;
 	let said: readonly string[] = [];
@@ -37,7 +45,11 @@ export function startSession(world: World, file?: string): Session {
 		const before = fileOf(screen);
 		if (before !== undefined && before !== fileOf(next)) world.files.release(before);
 		if (isHearing(screen) && !isHearing(next)) world.recordings?.stop();
-		if (isSearchedElsewhere(screen) && !isSearchedElsewhere(next)) world.searches?.stop();
+		if (isSearching && !isSearchedElsewhere(next)) {
+			isSearching = false;
+			searches?.stop();
+		}
+
 		screen = next;
 		for (const listener of listeners) listener();
 		goOn();

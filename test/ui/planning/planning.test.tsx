@@ -261,6 +261,14 @@ test('a search on another thread shows how far it is, takes keys meanwhile, and 
 	expect(other.isAtWork()).toBe(false);
 });
 
+test('a search that is begun and left by keys that arrive together is ended', () => {
+	const other = searchesElsewhere();
+	const {session} = planned('2.4m', other.searches);
+	session.press([...pressesOf('s', {}), ...pressesOf('s', {})]);
+	expect(planOf(session).search).toBeUndefined();
+	expect(other.isAtWork()).toBe(false);
+});
+
 test('where the other thread fails, the search goes on here', async () => {
 	const other = searchesElsewhere();
 	const {session, press} = planned('2.4m', other.searches);

@@ -107,6 +107,8 @@ test('bass that comes out as the parts recorded before predict it closes the row
 	const [first] = predictedBass(profile, profile.recordings![1]!);
 	expect(Math.abs(first!.bandOffDb)).toBeLessThan(0.05);
 	expect(first!.worstDb).toBeLessThan(0.05);
+	// Nothing is kept below 10 Hz: what is not known is no number, and closes nothing.
+	expect(first!.offDbAt(5)).toBeNaN();
 	expect(closed(profile).sort()).toEqual(['FC', 'FL', 'FR', 'sub1']);
 	expect(prove(profile).verdict).toBe('met');
 	expect(
