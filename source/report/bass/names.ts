@@ -1,9 +1,7 @@
 import {listed, nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import {formatLength} from '../../profile/units/length.ts';
 import type {BlendAction} from '../../study/calibration/blend/actions.ts';
-import {formatEntry} from '../entryText.ts';
-import {formatDelay} from '../settingText.ts';
+import {entryValue} from '../entryValue.ts';
 
 /** Names of several, with “and” before the last. */
 export function plainNames(profile: Profile, ids: readonly string[]): string {
@@ -19,14 +17,7 @@ export function actionSentence(profile: Profile, action: BlendAction): string {
 		sub: `At ${nameOf(profile, about)} itself`,
 	}[box];
 	if (what === 'polarity') return `${where}: invert the polarity.`;
-	const timing = profile.receiver?.timing;
-	const value = (amount: number): string => {
-		if (what === 'delay') return formatDelay(Number(amount.toFixed(3)));
-		return timing?.kind === 'distance'
-			? formatEntry(amount, timing)
-			: formatLength(amount, profile.lengthUnit ?? 'm');
-	};
-
+	const value = (amount: number) => entryValue(profile, what, amount);
 	if (from !== undefined && to !== undefined) return `${where}: ${what} from ${value(from)} to ${value(to)}.`;
 	return `${where}: ${what} ${value(Math.abs(change))} ${change < 0 ? 'less' : 'more'} than what stands.`;
 }

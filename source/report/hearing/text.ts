@@ -6,6 +6,7 @@ import type {RecordedState} from '../../study/hearing/recordedState.ts';
 import type {HeardReport} from '../../study/hearing/report.ts';
 import type {ShownRow} from '../../study/hearing/shown.ts';
 import {recordedStateLines} from '../bass/recordedState.ts';
+import {entryValue} from '../entryValue.ts';
 import {sentenceOf} from '../said/said.ts';
 import {type Say, sayIn} from '../said/say.ts';
 import {wrap} from '../wrap.ts';
@@ -28,7 +29,7 @@ export function heardLines(profile: Profile, heard: HeardText, width: number): s
 		...(heard.rows.length > 0 ? ['', ...playingLines(profile, heard.rows, say, width)] : []),
 		...heard.rounds.flatMap(round => ['', ...seatLines(profile, round, heard.findings, say, width)]),
 		...allFindingLines(heard, say, width),
-		...(heard.blend ? ['', ...blendLines(profile, heard.blend, say, width)] : []),
+		...(heard.blend ? ['', ...blendLines(profile, heard.blend, width)] : []),
 		...(isVerdict(heard.state) ? ['', ...recordedStateLines(profile, heard.state, width)] : []),
 		'',
 		...wrap(
@@ -60,7 +61,7 @@ export function allFindingLines(
 }
 
 /** The blend that recordings ask for, with what to enter where. */
-export function blendLines(profile: Profile, blend: ProfileBlend, say: Say, width: number): string[] {
+export function blendLines(profile: Profile, blend: ProfileBlend, width: number): string[] {
 	const fronts = blend.fronts.map(
 		({channel, gainDb}) => `${nameOf(profile, channel)} ${formatSigned(gainDb, 1)} dB`,
 	);
@@ -75,8 +76,7 @@ export function blendLines(profile: Profile, blend: ProfileBlend, say: Say, widt
 			width,
 		),
 		...blend.groups.flatMap(({subs, box, at, from, to, entry, addedMs, isTurned}) => {
-			const shown = (value: number) =>
-				entry === 'distance' ? say.length(value) : `${formatNumber(value, 2)} ms`;
+			const shown = (value: number) => entryValue(profile, entry, value);
 			const delay =
 				addedMs === 0
 					? `${entry} as it stands`

@@ -142,7 +142,7 @@ export function heardLinesOf(profile: Profile, state: HearingState, columns: num
 	return [
 		...(report.rounds.length === 0 ? [text('No playing of it can be used.', 'trouble')] : tables),
 		...late,
-		...(report.blend ? blendLines(profile, report.blend, say, columns).map(line => text(line, 'value')) : []),
+		...(report.blend ? blendLines(profile, report.blend, columns).map(line => text(line, 'value')) : []),
 		...(isVerdict(report.state)
 			? recordedStateLines(profile, report.state, columns).map(line => text(line, 'value'))
 			: []),

@@ -7,6 +7,7 @@ import {
 	stepSentence,
 } from '../../../report/said/blend.ts';
 import {pairReadingSentences} from '../../../report/said/pair.ts';
+import {capitalised} from '../../../report/said/sentences.ts';
 import type {BlendResult} from '../../../study/calibration/blend/blendResult.ts';
 import {readingOfStep} from '../../../study/calibration/blend/readingOfStep.ts';
 import type {BlendBlock, BlendStep} from '../../../study/calibration/blend/steps.ts';
@@ -108,8 +109,12 @@ function readingPrompt(
 	const prompt = levelPrompt(profile, {
 		id: `bass:${step.id}`,
 		stop: 'bass',
-		question: `${capital(stepSentence(profile, step))}`,
-		about: [`${capital(addedText(profile, block))}${actionsText(profile, block)}.`, repeatText(step), played]
+		question: `${capitalised(stepSentence(profile, step))}`,
+		about: [
+			`${capitalised(addedText(profile, block))}${actionsText(profile, block)}.`,
+			repeatText(step),
+			played,
+		]
 			.filter(Boolean)
 			.join(' '),
 		explain: `${blockSentence(block)} ${howToRead}`,
@@ -131,8 +136,6 @@ function isSameSignal(one: MeterReading['signal'], other: BlendStep['signal']): 
 	if (one?.kind === 'tone') return other.kind === 'tone' && one.hertz === other.hertz;
 	return one?.kind === 'pink' && other.kind === 'pink';
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Which box does it, with the value that it shows then; what stands is said where it is gone back to. */
 function actionsText(profile: Profile, {actions}: BlendBlock): string {

@@ -1,10 +1,8 @@
 import {channelNames} from '../../../profile/channels.ts';
 import type {ChannelSetting, OutputSetting, Profile, SettingsSet} from '../../../profile/types.ts';
 import {formatNumber, formatSigned} from '../../../profile/units/decimalText.ts';
-import {formatLength} from '../../../profile/units/length.ts';
-import {formatEntry} from '../../../report/entryText.ts';
+import {entryValue} from '../../../report/entryValue.ts';
 import {formatDelay, formatTrim} from '../../../report/settingText.ts';
-import {lengthUnitOf} from '../lengthUnits.ts';
 import {inForceBefore, lfeTick, masterTick} from './inForceBefore.ts';
 
 /** One setting of an item, as the box shows it. */
@@ -143,7 +141,7 @@ function changedFirst(items: readonly DialItem[]): DialItem[] {
 
 function channelTexts(profile: Profile, now: ChannelSetting, before: ChannelSetting | undefined): Texts {
 	const distance = (setting: ChannelSetting | undefined) =>
-		setting?.distanceMetres && distanceText(profile, setting.distanceMetres.stepped);
+		setting?.distanceMetres && entryValue(profile, 'distance', setting.distanceMetres.stepped);
 	return [
 		['Distance', distance(now), distance(before)],
 		['Delay', delayText(now.delayMs), delayText(before?.delayMs)],
@@ -169,13 +167,6 @@ function polarityTexts(
 	if (!now.polarityInverted && !before?.polarityInverted) return [undefined, undefined];
 	const text = (isInverted: boolean | undefined) => (isInverted ? 'inverted' : 'normal');
 	return [text(now.polarityInverted), before && text(before.polarityInverted)];
-}
-
-function distanceText(profile: Profile, metres: number): string {
-	const timing = profile.receiver?.timing;
-	return timing?.kind === 'distance'
-		? formatEntry(metres, timing)
-		: formatLength(metres, lengthUnitOf(profile));
 }
 
 function delayText(delay: {readonly stepped: number} | undefined): string | undefined {
