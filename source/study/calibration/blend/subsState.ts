@@ -2,6 +2,7 @@ import {effectOf, type Line, lineOf, orElse} from '../../../profile/ask/lines.ts
 import type {SetInForce} from '../../../profile/ask/settings.ts';
 import {subsOf} from '../../../profile/ask/subs.ts';
 import type {Profile} from '../../../profile/types.ts';
+import {middleOf} from '../timing/middleOf.ts';
 import type {ReadingChange} from './blendReadings.ts';
 import type {BlendInputs} from './inputs.ts';
 
@@ -50,8 +51,7 @@ export function subLines(profile: Profile, arrivalsMs: ReadonlyMap<string, numbe
 
 	return [...found.values()].map(({line, subs}) => {
 		const arrivals = subs.map(id => arrivalsMs.get(id) ?? 0);
-		// The middle errs least for subs that cannot be set apart.
-		return {line, subs, arrivalMs: (Math.min(...arrivals) + Math.max(...arrivals)) / 2};
+		return {line, subs, arrivalMs: middleOf(arrivals)};
 	});
 }
 
