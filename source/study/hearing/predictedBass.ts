@@ -40,12 +40,28 @@ export function predictedBass(profile: Profile, after: Recording): PredictedBass
 	const [then, now] = [before, after].map(each => settingsInForce(profile, each));
 	if (!then || !now || then === now) return [];
 	const frequencies = responseFrequencies();
-	const changed = (own: HeardResponse, source: string): HeardResponse => {
+	const changeOf = (source: string) => {
 		const [was, is] = [then, now].map(set => effectOf(profile, set, lineOf(profile, source)));
-		const laterMs = orElse(is!.delayMs, 0) - orElse(was!.delayMs, 0);
-		const db = orElse(is!.gainDb, 0) - orElse(was!.gainDb, 0);
+		return {
+			laterMs: orElse(is!.delayMs, 0) - orElse(was!.delayMs, 0),
+			db: orElse(is!.gainDb, 0) - orElse(was!.gainDb, 0),
+			isTurned: is!.isInverted !== was!.isInverted,
+		};
+	};
+	const changed = (own: HeardResponse, source: string): HeardResponse => {
+		const {laterMs, db, isTurned} = changeOf(source);
 		const moved = aligned(own, frequencies, -laterMs, -db);
-		return is!.isInverted === was!.isInverted ? moved : combined(moved, -1, moved, 0);
+		return isTurned ? combined(moved, -1, moved, 0) : moved;
+	};
+	// Subs that were told together are known together only.
+	const areMovedAlike = (sources: readonly string[]) => {
+		const [first, ...others] = sources.map(changeOf);
+		return others.every(
+			each =>
+				Math.abs(each.laterMs - first!.laterMs) < 1e-6 &&
+				Math.abs(each.db - first!.db) < 1e-6 &&
+				each.isTurned === first!.isTurned,
+		);
 	};
 	const recorded = new Map(of(after, 'all').map(each => [each.source as string, each]));
 	const found = of(before, 'main').flatMap(main => {
@@ -57,6 +73,7 @@ export function predictedBass(profile: Profile, after: Recording): PredictedBass
 		const subs = of(before, 'subs').filter(
 			({crossoverHertz}) => crossoverHertz === undefined || crossoverHertz === hertz,
 		);
+		if (!subs.every(({source}) => areMovedAlike([source].flat()))) return [];
 		const sum = subs.reduce(
 			(total, sub) => combined(total, 1, changed(responseOfPoints(sub.points!), [sub.source].flat()[0]!), 1),
 			changed(responseOfPoints(main.points!), channel),

@@ -139,6 +139,34 @@ test('with nothing told apart before, or the same settings, bass is not judged',
 	expect(predictedBass(profile, {...profile.recordings![1]!, inForce: 'found'})).toEqual([]);
 });
 
+test('subs that were told together predict nothing once they were set otherwise to each other', () => {
+	const one = recorded(path(5, -28));
+	const subs = ['A', 'B'].map((processorOutput, index) => ({
+		...one.subs![0]!,
+		id: `sub${index + 1}`,
+		processorOutput,
+	}));
+	const bassProcessor = {
+		latencyMs: 0,
+		outputs: ['A', 'B'],
+		delay: {stepMs: 0.1, minimumMs: 0, maximumMs: 30},
+		gain: {stepDb: 0.5, minimumDb: -20, maximumDb: 6},
+	};
+	const responses = one.responses!.map(each =>
+		each.part === 'subs' ? {...each, source: ['sub1', 'sub2']} : each,
+	);
+	const withOutputs = (a: number, b: number): Profile => ({
+		...one,
+		subs,
+		bassProcessor,
+		responses,
+		settings: [now, {...later(3), outputs: {A: {delayMs: {stepped: a}}, B: {delayMs: {stepped: b}}}}],
+	});
+	const predicted = (profile: Profile) => predictedBass(profile, profile.recordings![1]!);
+	expect(predicted(withOutputs(0, 0))).toHaveLength(3);
+	expect(predicted(withOutputs(0, 4))).toEqual([]);
+});
+
 test('a recording made with the settings does not outdate them; one that asks for others does', () => {
 	const tried = recorded(path(5, -28));
 	const [found, verified] = tried.recordings!;
