@@ -18,10 +18,12 @@ export function readNotch(text: string, unit: LengthUnit): NonNullable<Room['mis
 	const [end = '', side = '', ...sizes] = words;
 	const name = `${end} ${side}`;
 	const corner = Object.hasOwn(corners, name) ? corners[name as keyof typeof corners] : undefined;
-	// Feet and inches have a space within: the two lengths may be parted by a stroke.
-	const parts = sizes.join(' ').includes('/') ? sizes.join(' ').split('/') : sizes;
+	// Feet and inches have a space within, and fractions of an inch a stroke: the two lengths may have an x between them.
+	const joined = sizes.join(' ');
+	const between = /[x×]/.test(joined) ? /[x×]/ : '/';
+	const parts = joined.split(between).length === 2 ? joined.split(between) : sizes;
 	const [width, length] = parts.map(part => readLength(part.trim(), unit));
 	if (!corner || parts.length !== 2 || width?.kind !== 'ok' || length?.kind !== 'ok')
-		return `“${text.trim()}” is no corner. Such as: notch back right 1.5m 2m (its width, its length), or notch none.`;
+		return `“${text.trim()}” is no corner. Such as: notch back right 1.5m 2m (its width, its length; an x between them where they have spaces), or notch none.`;
 	return {corner, widthMetres: width.metres, lengthMetres: length.metres};
 }
