@@ -35,15 +35,30 @@ export function startSession(given: World, file?: string): Session {
 		isSearching = searches?.order(asked) ?? false;
 		return isSearching;
 	};
-	const world: World = {...given, ...(searches && {searches: {...searches, order}})};
+	// In the same way they may open a profile and leave it.
+	const held = new Set<string>();
+	const hold: typeof given.files.hold = (path, isForced) => {
+		const answer = given.files.hold(path, isForced);
+		if (answer.ok) held.add(path);
+		return answer;
+	};
+	const world: World = {
+		...given,
+		files: {...given.files, hold},
+		...(searches && {searches: {...searches, order}}),
+	};
 	let screen = file === undefined ? openHome(world) : openNamed(world, file);
 	let isInterrupted = false;
 	let said: readonly string[] = [];
 	const listeners = new Set<() => void>();
 	const set = (next: AppScreen) => {
 		if (next === screen) return;
-		const before = fileOf(screen);
-		if (before !== undefined && before !== fileOf(next)) world.files.release(before);
+		for (const path of held) {
+			if (path === fileOf(next)) continue;
+			held.delete(path);
+			world.files.release(path);
+		}
+
 		if (isHearing(screen) && !isHearing(next)) world.recordings?.stop();
 		if (isSearching && !isSearchedElsewhere(next)) {
 			isSearching = false;
