@@ -119,6 +119,8 @@ export function partDivider(
 	longest: number,
 ): PartDivider {
 	const inverse = realTransform(whole).inverse(spectrum);
+	// The whole is a power of two: its lowest bits are the place, from either end.
+	const around = whole - 1;
 	const block = Math.min(whole / 2, powerOfTwoFrom(length) / 2);
 	const transform = realTransform(2 * block);
 	const goals = Math.ceil(length / block);
@@ -128,7 +130,7 @@ export function partDivider(
 		const from = first - (place - goals + 1) * block - (block - 1);
 		const samples = new Float64Array(2 * block);
 		for (let index = 0; index < samples.length; index += 1)
-			samples[index] = inverse[(((from + index) % whole) + whole) % whole]!;
+			samples[index] = inverse[(from + index) & around]!;
 		return transform.forward(samples);
 	});
 	const samples = new Float64Array(2 * block);

@@ -1,18 +1,27 @@
 /** Spectra here are shape (n + 2): real and imaginary part of bins 0…n/2 by turns, as `forwardReal` makes them. */
 
-/** A smooth step from 0 at `from` to 1 at `to`, half a cosine over the logarithm of frequency. */
-export function logStep(hertz: number, from: number, to: number): number {
-	if (hertz <= from) return 0;
-	if (hertz >= to) return 1;
-	return 0.5 - 0.5 * Math.cos((Math.PI * Math.log(hertz / from)) / Math.log(to / from));
-}
-
 /** A band with soft edges: it opens from the first to the second frequency and closes from the third to the fourth. */
 export type SoftBand = readonly [opens: number, open: number, closes: number, closed: number];
 
 /** Weight of a soft band at a frequency, 0 to 1. */
-export function bandWeight([opens, open, closes, closed]: SoftBand, hertz: number): number {
-	return logStep(hertz, opens, open) * (1 - logStep(hertz, closes, closed));
+export function bandWeight(band: SoftBand, hertz: number): number {
+	return weightBy(band, Math.log(band[1] / band[0]), Math.log(band[3] / band[2]), hertz);
+}
+
+/**
+Weight by the widths of the edges, as logarithms, which many frequencies share: smooth steps, half a cosine over the
+logarithm of frequency.
+*/
+function weightBy(
+	[opens, open, closes, closed]: SoftBand,
+	opening: number,
+	closing: number,
+	hertz: number,
+): number {
+	if (hertz <= opens || hertz >= closed) return 0;
+	const up = hertz >= open ? 1 : 0.5 - 0.5 * Math.cos((Math.PI * Math.log(hertz / opens)) / opening);
+	if (hertz <= closes) return up;
+	return up * (1 - (0.5 - 0.5 * Math.cos((Math.PI * Math.log(hertz / closes)) / closing)));
 }
 
 /**
@@ -25,7 +34,10 @@ export function bandWeights(band: SoftBand, bins: number, binHertz: number): Flo
 	const weights = new Float64Array(bins);
 	const first = Math.max(1, Math.floor(band[0] / binHertz));
 	const last = Math.min(bins - 1, Math.ceil(band[3] / binHertz));
-	for (let bin = first; bin <= last; bin += 1) weights[bin] = bandWeight(band, bin * binHertz);
+	const opening = Math.log(band[1] / band[0]);
+	const closing = Math.log(band[3] / band[2]);
+	for (let bin = first; bin <= last; bin += 1)
+		weights[bin] = weightBy(band, opening, closing, bin * binHertz);
 	return weights;
 }
 

@@ -7,14 +7,21 @@ so that what folds back to a frequency f comes down by about (f / new rate)⁴ i
 export function thinned(samples: Float64Array, every: number): Float64Array {
 	const result = new Float64Array(Math.ceil(samples.length / every));
 	const scale = 1 / every ** 2;
+	// A triangle rises over the samples before a value and falls over those from it on: each sample counts for two values.
+	let rising = 0;
 	for (let place = 0; place < result.length; place += 1) {
-		const middle = place * every;
-		const least = Math.max(-every + 1, -middle);
-		const most = Math.min(every - 1, samples.length - 1 - middle);
+		const first = place * every;
+		const count = Math.min(every, samples.length - first);
 		let sum = 0;
-		for (let away = least; away < 0; away += 1) sum += (every + away) * samples[middle + away]!;
-		for (let away = 0; away <= most; away += 1) sum += (every - away) * samples[middle + away]!;
-		result[place] = scale * sum;
+		let ramp = 0;
+		for (let away = 0; away < count; away += 1) {
+			const sample = samples[first + away]!;
+			sum += sample;
+			ramp += away * sample;
+		}
+
+		result[place] = scale * (rising + every * sum - ramp);
+		rising = ramp;
 	}
 
 	return result;

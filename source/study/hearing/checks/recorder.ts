@@ -1,5 +1,6 @@
 import {finding} from '../../../profile/finding.ts';
 import {median} from '../../../science/numeric/statistics.ts';
+import {peakOf} from '../../../science/signal/level.ts';
 import {sweepTime} from '../../../science/signal/sweep.ts';
 import type {HearingFinding} from '../facts.ts';
 import type {HeardPlaying} from '../heardPlaying.ts';
@@ -51,10 +52,15 @@ function peaks(recorded: Recorded, seconds: number): {peak: number; flat: number
 	// Short pieces stay in a processor's cache.
 	for (let from = 0; from < seconds; from += 0.5) {
 		const part = stretchOf(recorded, from, Math.min(seconds, from + 0.5));
+		const largest = peakOf(part);
+		peak = Math.max(peak, largest);
+		if (largest < flatTop) {
+			run = 0;
+			continue;
+		}
+
 		for (let index = 0; index < part.length; index += 1) {
-			const size = Math.abs(part[index]!);
-			if (size > peak) peak = size;
-			if (size >= flatTop) {
+			if (Math.abs(part[index]!) >= flatTop) {
 				run += 1;
 				if (run === flatRun) flat += flatRun;
 				else if (run > flatRun) flat += 1;
