@@ -124,7 +124,7 @@ export function addedText(
 	profile: Profile,
 	{added: {delayMs, isTurned, subs}, part}: Pick<BlendBlock, 'added' | 'part'>,
 ): string {
-	const which = part.endsWith('before') ? 'Before: ' : part.endsWith('after') ? 'After: ' : '';
+	const which = part.endsWith('before') ? 'Before, ' : part.endsWith('after') ? 'After, ' : '';
 	const delay =
 		delayMs === 0 ? '' : `${formatNumber(Math.abs(delayMs), 1)} ms ${delayMs > 0 ? 'later' : 'earlier'}`;
 	const parts = [delay, isTurned ? 'turned' : ''].filter(text => text !== '');

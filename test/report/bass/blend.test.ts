@@ -51,7 +51,7 @@ test('a setting to try is told with its gain, at these tones and this seat, and 
 	const text = textOf(after(27)).replaceAll(/\s+/g, ' ');
 	expect(text).toMatch(/To try, not yet verified: all subs together \d\.\d ms earlier.*\+\d\.\d dB expected/);
 	expect(text).toMatch(/> Receiver, Low frequency effects 1: delay from 5\.0 ms to \d\.\d ms/);
-	expect(text).toMatch(/Before: as it stands.*After: all subs/i);
+	expect(text).toMatch(/Before, as it stands.*After, all subs/i);
 	expect(text).not.toMatch(/± 0\.\d;? 95 %/);
 });
 
