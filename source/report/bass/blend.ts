@@ -1,6 +1,6 @@
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
+import {formatNumber} from '../../profile/units/decimalText.ts';
 import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
 import type {RecordedState} from '../../study/hearing/recordedState.ts';
 import type {OfferedRecording} from '../../study/playing/offeredRecording.ts';
@@ -12,6 +12,7 @@ import {wrap} from '../wrap.ts';
 import {actionSentence} from './names.ts';
 import {oldEntryTexts} from './oldEntry.ts';
 import {recordedStateLines} from './recordedState.ts';
+import {toneCells} from './toneCells.ts';
 import {toReadNext} from './toReadNext.ts';
 
 /** The way by recording as it is offered. */
@@ -90,20 +91,7 @@ function pairLines(profile: Profile, {pair, blocks}: BlendResult, width: number)
 function toneTable(profile: Profile, {tones, status}: BlendResult, width: number): string[] {
 	if (tones.length === 0) return [];
 	const isTried = status === 'kept' || status === 'put back';
-	const level = (estimate: {readonly value: number} | undefined) =>
-		estimate ? formatNumber(estimate.value, 1) : '';
-	const rows = tones.map(({front, hertz, readings, standsDb, wantedDb}) => [
-		nameOf(profile, front),
-		`${formatNumber(hertz, 0)} Hz`,
-		readings
-			.map(
-				({laterMs, inverted, levelDb}) =>
-					`${formatNumber(levelDb, 1)} at ${formatSigned(laterMs, 1)}${inverted ? ' inverted' : ''}`,
-			)
-			.join(', '),
-		level(standsDb),
-		level(wantedDb),
-	]);
+	const rows = tones.map(tone => [nameOf(profile, tone.front), ...toneCells(tone, 'inverted')]);
 	return [
 		'',
 		...tableLines(

@@ -1,6 +1,5 @@
 import {nameOf} from '../../profile/names.ts';
 import type {Profile} from '../../profile/types.ts';
-import {formatNumber, formatSigned} from '../../profile/units/decimalText.ts';
 import type {BlendResult} from '../../study/calibration/blend/blendResult.ts';
 import type {PairResult} from '../../study/calibration/blend/pair/pairResult.ts';
 import {readingSentences} from '../said/blend.ts';
@@ -9,6 +8,7 @@ import {tableLines} from '../table.ts';
 import {wrap} from '../wrap.ts';
 import {actionSentence} from './names.ts';
 import {oldEntryTexts} from './oldEntry.ts';
+import {toneCells} from './toneCells.ts';
 import {toReadNext} from './toReadNext.ts';
 
 /** Two subs against each other as text: what it takes, what was read, what to try, what to read next. */
@@ -47,19 +47,7 @@ function settingLines(profile: Profile, {status, wanted}: PairResult, width: num
 
 function toneTable({tones}: PairResult, width: number): string[] {
 	if (tones.length === 0) return [];
-	const level = (estimate: {readonly value: number} | undefined) =>
-		estimate ? formatNumber(estimate.value, 1) : '';
-	const rows = tones.map(({hertz, readings, standsDb, wantedDb}) => [
-		`${formatNumber(hertz, 0)} Hz`,
-		readings
-			.map(
-				({laterMs, inverted, levelDb}) =>
-					`${formatNumber(levelDb, 1)} at ${formatSigned(laterMs, 1)}${inverted ? ' turned' : ''}`,
-			)
-			.join(', '),
-		level(standsDb),
-		level(wantedDb),
-	]);
+	const rows = tones.map(tone => toneCells(tone, 'turned'));
 	return [
 		'',
 		...tableLines(

@@ -2,13 +2,11 @@ import {expect, test} from 'vitest';
 import type {MeterReading, Profile, Recording, SettingsSet} from '../../../../source/profile/types.ts';
 import {readingSentences} from '../../../../source/report/said/blend.ts';
 import {amongSubsSentence} from '../../../../source/report/said/pair.ts';
-import {blend} from '../../../../source/study/calibration/blend/blend.ts';
 import {toSettingsSet} from '../../../../source/study/calibration/toSettingsSet.ts';
-import {blendInputs, solve} from '../../../afresh.ts';
-import {roomProfile, type Truth, walked} from './room.ts';
+import {solve} from '../../../afresh.ts';
+import {boxesOf, resultOf, profileWith as roomOfTwo} from './pairRoom.ts';
+import {type Truth, walked} from './room.ts';
 
-/** ISO 9613-1 at 20 °C, m/s. */
-const speed = 343.2;
 const taped: Truth = {
 	crossoverHertz: 80,
 	mainsLimitHertz: 60,
@@ -20,34 +18,11 @@ const taped: Truth = {
 const truth: Truth = {...taped, arrivalMs: {...taped.arrivalMs, sub1: 17, sub2: 20}};
 
 function profileWith(outputs: SettingsSet['outputs'], isOutputTurned = true): Profile {
-	const found: SettingsSet = {
-		id: 'found',
-		origin: 'found',
-		channels: {
-			...Object.fromEntries(['FL', 'FC', 'FR'].map(id => [id, {delayMs: {stepped: 0}, crossoverHertz: 80}])),
-			LFE1: {delayMs: {stepped: 0}},
-		},
-		outputs,
-	};
-	const profile = roomProfile(taped, {
-		settings: [found],
-		tape: Object.entries(taped.arrivalMs).map(([from, ms]) => ({
-			from,
-			to: 'sofa',
-			metres: (ms * speed) / 1000,
-		})),
-		air: {temperatureCelsius: 20, humidityPercent: 0},
-		bassProcessor: {
-			latencyMs: 0,
-			outputs: ['A', 'B'],
-			delay: {stepMs: 0.1, minimumMs: 0, maximumMs: 30},
-			gain: {stepDb: 0.5, minimumDb: -20, maximumDb: 6},
-			invertsOutputs: isOutputTurned,
-		},
-	});
+	const profile = roomOfTwo();
 	return {
 		...profile,
-		subs: profile.subs!.map((sub, index) => ({...sub, processorOutput: 'AB'[index]!})),
+		settings: profile.settings!.map(set => ({...set, outputs})),
+		bassProcessor: {...profile.bassProcessor!, invertsOutputs: isOutputTurned},
 	};
 }
 
@@ -62,25 +37,6 @@ const dialledIn = (profile: Profile, id: string, mistyped: Record<string, number
 		]),
 	);
 	return {...profile, settings: [...profile.settings!, {...set, outputs}]};
-};
-const resultOf = (profile: Profile) => blend(blendInputs(profile));
-/** Delays and polarity that a set gives each sub and front, for the room. */
-const boxesOf = ({channels, outputs}: SettingsSet) => {
-	const ofChannel = (id: string) => channels[id as 'FC']?.delayMs?.stepped ?? 0;
-	const ofSub = (output: string) => ofChannel('LFE1') + (outputs?.[output]?.delayMs?.stepped ?? 0);
-	return {
-		delayMs: {
-			FL: ofChannel('FL'),
-			FC: ofChannel('FC'),
-			FR: ofChannel('FR'),
-			sub1: ofSub('A'),
-			sub2: ofSub('B'),
-		},
-		inverted: [
-			...(outputs?.A?.polarityInverted ? ['sub1'] : []),
-			...(outputs?.B?.polarityInverted ? ['sub2'] : []),
-		],
-	};
 };
 const walkedWith = (profile: Profile, room = truth) => {
 	const set = profile.settings!.at(-1)!;
