@@ -55,9 +55,12 @@ export function* lowestEigen(
 	return {values, vectors};
 }
 
+/** A pivot stands for nothing below this; of a matrix of zeros too its reciprocal is a number. */
+const leastPivot = (norm: number) => Math.max(Number.EPSILON * norm, 1e-150);
+
 /** How many eigenvalues lie below a bound: the signs of Sturm's sequence. */
 function countBelow({size, diagonal, beside}: Tridiagonal, bound: number, norm: number): number {
-	const tiny = Number.EPSILON * norm + Number.MIN_VALUE;
+	const tiny = leastPivot(norm);
 	let count = 0;
 	let pivot = 1;
 	for (let i = 0; i < size; i++) {
@@ -128,7 +131,7 @@ function shiftedSolver(
 	const second = new Float64Array(size);
 	const factors = new Float64Array(size);
 	const isSwapped = new Uint8Array(size);
-	const tiny = Number.EPSILON * norm + Number.MIN_VALUE;
+	const tiny = leastPivot(norm);
 	for (let i = 0; i + 1 < size; i++) {
 		const below = beside[i]!;
 		if (Math.abs(below) > Math.abs(pivots[i]!)) {

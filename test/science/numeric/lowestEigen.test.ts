@@ -60,6 +60,15 @@ test('values that fall together have vectors at right angles', () => {
 	expect(crossed).toBeLessThan(1e-12);
 });
 
+test.each([1, 2, 5])('a matrix of %i × zeros has zeros and vectors at right angles', size => {
+	const rows = Array.from({length: size}, () => new Array<number>(size).fill(0));
+	const found = finished(lowestEigen(flat(rows), size, 1e3));
+	expect(found.values.map(Math.abs)).toEqual(new Array(size).fill(0));
+	const {residual, crossed} = faults(rows, found);
+	expect(residual).toBe(0);
+	expect(crossed).toBeLessThan(1e-12);
+});
+
 // The library's full decomposition is the reference; the bound lies in the middle of a gap of its values.
 test('any symmetric matrix has the values of the full decomposition, and vectors that fit', () => {
 	fc.assert(
