@@ -28,7 +28,7 @@ const rooms = [
 /** Who may take what from whom, lowest first. A room may always take from itself. */
 const table: Readonly<Record<string, Allowed>> = {
 	'science/numeric': {values: [], packages: [/^ml-/]},
-	'science/signal': {values: ['science/numeric'], packages: [/^wavefile$/]},
+	'science/signal': {values: ['science/numeric'], packages: [/^fft\.js$/, /^wavefile$/]},
 	'science/acoustics': {values: ['science/numeric', 'science/signal']},
 
 	'profile/units': {values: ['profile']},

@@ -1,4 +1,4 @@
-import {complexTransform, type Workspace} from './complexTransform.ts';
+import FFT from 'fft.js';
 
 /** Cosines and sines of a quarter turn: shape (n/4 + 1) each, of 2πk/n. */
 type Quarter = {readonly cosines: Float64Array; readonly sines: Float64Array};
@@ -23,6 +23,19 @@ function quarterOf(length: number): Quarter {
 	return quarter;
 }
 
+/** The library's tables by the number of complex points, which take longer than a transform. */
+const plans = new Map<number, FFT>();
+
+function transformPlan(points: number): FFT {
+	let plan = plans.get(points);
+	if (!plan) {
+		plan = new FFT(points);
+		plans.set(points, plan);
+	}
+
+	return plan;
+}
+
 /** Transforms of one length that share their working memory: for many of them in a row. */
 export type RealTransform = {
 	readonly length: number;
@@ -44,21 +57,24 @@ export function realTransform(length: number): RealTransform {
 		throw new RangeError(`length must be a power of two ≥ 4, got ${length}`);
 	const half = length / 2;
 	const {cosines, sines} = quarterOf(length);
-	const workspace: Workspace = [new Float64Array(length), new Float64Array(length)];
+	const plan = transformPlan(half);
+	const packed = new Float64Array(length);
+	const turned = new Float64Array(length);
 	return {
 		length,
 		forward(samples, into = new Float64Array(length + 2)) {
-			unpack(complexTransform(samples, workspace, cosines, sines), into, cosines, sines);
+			plan.transform(turned, samples);
+			unpack(turned, into, cosines, sines);
 			return into;
 		},
 		inverse(spectrum, into = new Float64Array(length)) {
-			pack(spectrum, workspace[1], cosines, sines);
+			pack(spectrum, packed, cosines, sines);
 			// The way back is the way forth of the conjugate.
-			const back = complexTransform(workspace[1], workspace, cosines, sines);
+			plan.transform(turned, packed);
 			const scale = 1 / half;
 			for (let index = 0; index < length; index += 2) {
-				into[index] = scale * back[index]!;
-				into[index + 1] = -scale * back[index + 1]!;
+				into[index] = scale * turned[index]!;
+				into[index + 1] = -scale * turned[index + 1]!;
 			}
 
 			return into;
@@ -98,15 +114,15 @@ export type AnalyticTransform = {
 
 /** @param length - n, a power of two ≥ 2. */
 export function analyticTransform(length: number): AnalyticTransform {
-	const {cosines, sines} = quarterOf(2 * length);
-	const workspace: Workspace = [new Float64Array(2 * length), new Float64Array(2 * length)];
-	const [, spectrum] = workspace;
+	const plan = transformPlan(length);
+	const spectrum = new Float64Array(2 * length);
+	const back = new Float64Array(2 * length);
 	return {
 		spectrum,
 		power() {
 			// The way back is the way forth of the conjugate, and a conjugate has the same size.
 			for (let index = 1; index < spectrum.length; index += 2) spectrum[index] = -spectrum[index]!;
-			const back = complexTransform(spectrum, workspace, cosines, sines);
+			plan.transform(back, spectrum);
 			const powers = new Float64Array(length);
 			for (let index = 0; index < length; index += 1)
 				powers[index] = back[2 * index]! * back[2 * index]! + back[2 * index + 1]! * back[2 * index + 1]!;
